@@ -1,0 +1,42 @@
+import type { z } from 'zod';
+
+/** Why an input was refused: which field, what stood there, what would be accepted, and the same as a sentence. */
+export interface FastenerProblem {
+  code: 'bad-value' | 'unknown-grade' | 'no-value-at-this-size' | 'does-not-reach' | 'no-yield-published';
+  field: string;
+  value: unknown;
+  accepted: string;
+  sentence: string;
+}
+
+/** A value, or the problems that kept it from being found (at least one). */
+export type Outcome<T> = { ok: true; value: T } | { ok: false; problems: FastenerProblem[] };
+
+/** Makes a problem with its sentence. */
+export function problem(
+  code: FastenerProblem['code'],
+  field: string,
+  value: unknown,
+  accepted: string,
+): FastenerProblem {
+  return { code, field, value, accepted, sentence: `${field} is ${say(value)}; accepted is ${accepted}.` };
+}
+
+/** Checks an input against a schema; `name` heads the field's path, such as `fitted.diameterMm`. */
+export function check<T>(schema: z.ZodType<T>, input: unknown, name: string): Outcome<T> {
+  const parsed = schema.safeParse(input);
+  if (parsed.success) return { ok: true, value: parsed.data };
+  const problems = parsed.error.issues.map((issue) =>
+    problem('bad-value', [name, ...issue.path].join('.'), valueAt(input, issue.path), issue.message),
+  );
+  return { ok: false, problems };
+}
+
+function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>((at, key) => (at as Record<PropertyKey, unknown> | null | undefined)?.[key], input);
+}
+
+function say(value: unknown): string {
+  if (value === undefined) return 'not given';
+  return typeof value === 'object' || typeof value === 'string' ? JSON.stringify(value) : String(value);
+}
