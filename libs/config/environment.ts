@@ -1,0 +1,103 @@
+import { availableParallelism } from 'node:os';
+import { isAbsolute, resolve } from 'node:path';
+import { z } from 'zod';
+
+const YES = ['1', 'true', 'yes', 'on'];
+const NO = ['0', 'false', 'no', 'off'];
+const LOG_LEVELS = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'] as const;
+
+const url = (protocols: readonly string[]) =>
+  z.string().refine((text) => URL.canParse(text) && protocols.includes(new URL(text).protocol), {
+    error: `an address that starts with ${protocols.map((name) => `${name}//`).join(' or ')}`,
+  });
+
+const wholeNumber = (low: number, high: number) =>
+  z
+    .string()
+    .refine((text) => /^\d{1,9}$/.test(text) && Number(text) >= low && Number(text) <= high, {
+      error: `a whole number from ${low} to ${high}`,
+    })
+    .transform(Number);
+
+const yesOrNo = z
+  .string()
+  .refine((text) => [...YES, ...NO].includes(text.toLowerCase()), { error: 'true or false' })
+  .transform((text) => YES.includes(text.toLowerCase()));
+
+const isTimeZone = (name: string): boolean => {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name });
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/**
+ * Every variable of the environment that the programs read. An empty value counts as not set.
+ * The default text is what the README's table shows; `read-config.ts` fills defaults that depend on the machine.
+ */
+export const VARIABLES = {
+  DATABASE_URL: {
+    schema: url(['postgresql:', 'postgres:']).optional(),
+    fallback: 'not set: an own PostgreSQL is started',
+    meaning: 'Address of a PostgreSQL (14 or newer) to use instead of the one that is started by the program.',
+  },
+  REDIS_URL: {
+    schema: url(['redis:', 'rediss:']).optional(),
+    fallback: 'not set: rechecks run inside the process',
+    meaning: 'Address of a Redis (maxmemory-policy noeviction) through which rechecks reach the worker processes.',
+  },
+  REVRIGHT_DATA: {
+    schema: z.string().transform((folder) => (isAbsolute(folder) ? folder : resolve(folder))),
+    fallback: './data',
+    meaning: 'Folder that keeps the database (unless DATABASE_URL is set) and everything else between starts.',
+  },
+  PORT: { schema: wholeNumber(0, 65_535), fallback: '4780', meaning: 'Port of the web page and API; 0 picks a free one.' },
+  HOST: {
+    schema: z.string().regex(/^[A-Za-z0-9.:_-]+$/, { error: 'a host name or an IP address' }),
+    fallback: '127.0.0.1',
+    meaning: 'Address to listen on; 0.0.0.0 lets other machines of the shop reach it.',
+  },
+  NODE_ENV: {
+    schema: z.enum(['development', 'production', 'test'], { error: 'development, production or test' }),
+    fallback: 'development',
+    meaning: 'production switches off the demo shop and its published passwords.',
+  },
+  REVRIGHT_DEMO: {
+    schema: yesOrNo,
+    fallback: 'true, in production false',
+    meaning: 'Whether an empty database is filled with the demo shop.',
+  },
+  WORKER_CONCURRENCY: {
+    schema: wholeNumber(1, 64),
+    fallback: 'the number of processors, at most 4',
+    meaning: 'How many chunks of a recheck one process judges at the same time.',
+  },
+  TIME_ZONE: {
+    schema: z.string().refine(isTimeZone, { error: 'a time zone name such as Europe/Paris' }),
+    fallback: 'that of the machine',
+    meaning: "Time zone of the shop: it decides which day is 'today'.",
+  },
+  LOG_LEVEL: {
+    schema: z.enum(LOG_LEVELS, { error: LOG_LEVELS.join(', ') }),
+    fallback: 'info',
+    meaning: `How much is logged: ${LOG_LEVELS.join(', ')}.`,
+  },
+} as const;
+
+export type VariableName = keyof typeof VARIABLES;
+
+/** The text each variable has when it is not set; undefined where being unset means something of its own. */
+export function defaultsFor(production: boolean): Partial<Record<VariableName, string>> {
+  return {
+    REVRIGHT_DATA: './data',
+    PORT: '4780',
+    HOST: '127.0.0.1',
+    NODE_ENV: 'development',
+    REVRIGHT_DEMO: production ? 'false' : 'true',
+    WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
+    TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    LOG_LEVEL: 'info',
+  };
+}

@@ -1,0 +1,4 @@
+export { configTable } from './config-table';
+export { VARIABLES, type VariableName } from './environment';
+export { readConfig, type Config, type ConfigResult } from './read-config';
+export { repoRoot } from './repo-root';

@@ -1,0 +1,58 @@
+import { defaultsFor, VARIABLES, type VariableName } from './environment';
+
+/** What the programs know about where they run. Field names are plain words; units are in the variable's meaning. */
+export interface Config {
+  readonly databaseUrl: string | undefined;
+  readonly redisUrl: string | undefined;
+  /** Absolute path. */
+  readonly dataFolder: string;
+  readonly port: number;
+  readonly host: string;
+  readonly mode: 'development' | 'production' | 'test';
+  readonly demo: boolean;
+  readonly workerConcurrency: number;
+  readonly timeZone: string;
+  readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
+}
+
+export type ConfigResult =
+  { readonly ok: true; readonly config: Config } | { readonly ok: false; readonly problems: readonly string[] };
+
+type Environment = Readonly<Record<string, string | undefined>>;
+type Parsed = { [Name in VariableName]: ReturnType<(typeof VARIABLES)[Name]['schema']['parse']> };
+
+/** A password inside an address must not end up in a log or on a screen. */
+const withoutPassword = (text: string): string => text.replace(/(:\/\/[^:/@]*:)[^@]*@/, '$1***@');
+
+/**
+ * Reads the environment once. Either a whole configuration or one sentence for each variable that is wrong,
+ * naming the variable, its value (a password hidden) and what would be accepted.
+ */
+export function readConfig(env: Environment): ConfigResult {
+  const defaults = defaultsFor(env['NODE_ENV'] === 'production');
+  const problems: string[] = [];
+  const parsed: Partial<Record<VariableName, unknown>> = {};
+  for (const name of Object.keys(VARIABLES) as VariableName[]) {
+    const text = env[name]?.trim() || defaults[name];
+    const result = VARIABLES[name].schema.safeParse(text);
+    if (result.success) parsed[name] = result.data;
+    else problems.push(sentence(name, text ?? '', result.error.issues[0]!.message));
+  }
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, config: toConfig(parsed as Parsed) };
+}
+
+const sentence = (name: VariableName, text: string, accepted: string): string =>
+  `${name} is '${withoutPassword(text)}', but must be ${accepted}.`;
+
+const toConfig = (parsed: Parsed): Config => ({
+  databaseUrl: parsed.DATABASE_URL,
+  redisUrl: parsed.REDIS_URL,
+  dataFolder: parsed.REVRIGHT_DATA,
+  port: parsed.PORT,
+  host: parsed.HOST,
+  mode: parsed.NODE_ENV,
+  demo: parsed.REVRIGHT_DEMO,
+  workerConcurrency: parsed.WORKER_CONCURRENCY,
+  timeZone: parsed.TIME_ZONE,
+  logLevel: parsed.LOG_LEVEL,
+});
