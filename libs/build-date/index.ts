@@ -1,0 +1,21 @@
+/**
+ * When was this unit built? Every piece of evidence is a set of possible days; the answer is what all of them allow.
+ *
+ *   prepareShop(shopData: ShopData): PreparedShop                    once per change of the shop's data
+ *   readSerial(serial, { maker, line? }, shop, today): SerialReport  which characters were read as what
+ *   possibleKeys(report, days): PossibleKey[]                        the serial's place for serial spans of fit rules
+ *   readEvidence(evidence, shop, today): ReadPiece                   one piece: days, sentence, problem
+ *   inferBuildDays(evidence, shop, today): DaySet                    fast: the possible days alone
+ *   inferBuildDates(evidence, shop, today): BuildDateAnswer          with reasons, conflicts, misreadings, splits
+ *   cutAt(days, boundaries): OutcomeCut[]                            when outcomes are known only by their boundaries
+ *   whatWouldSettle({ cuts, missing, maker, line?, shop, today }): Settling
+ */
+export * from './written-days';
+export * from './serial-field';
+export * from './serial-scheme';
+export * from './standard-edition';
+export * from './evidence';
+export * from './shop-data';
+export * from './serial-reading';
+export * from './answer';
+export * from './settle';

@@ -1,0 +1,6 @@
+export * from './day';
+export * from './day-span';
+export * from './day-set';
+export * from './iso-week';
+export * from './full-week';
+export * from './partial-date';
