@@ -1,0 +1,95 @@
+/**
+ * The import law of the house. Each room names the rooms it may open a door to; everything else is refused.
+ * The picture in DEVELOPERS.md is generated from this list.
+ */
+const PURE = ['day', 'part-number', 'build-date', 'fastener', 'fit-rules', 'ticket', 'contracts'];
+
+const ROOMS = {
+  'libs/day': [],
+  'libs/part-number': ['libs/day'],
+  'libs/build-date': ['libs/day'],
+  'libs/fastener': ['libs/day'],
+  'libs/fit-rules': ['libs/day', 'libs/part-number', 'libs/build-date', 'libs/fastener'],
+  'libs/ticket': ['libs/day', 'libs/part-number', 'libs/build-date', 'libs/fastener', 'libs/fit-rules'],
+  'libs/contracts': PURE.filter((name) => name !== 'contracts').map((name) => `libs/${name}`),
+  'libs/usecases': PURE.map((name) => `libs/${name}`),
+  'libs/config': [],
+  'libs/demo': PURE.map((name) => `libs/${name}`),
+  'libs/store': ['libs/usecases', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'libs/queue': ['libs/usecases', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'libs/testing': ['libs/store', 'libs/queue', 'libs/usecases', 'libs/demo', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'apps/api': ['libs/usecases', 'libs/store', 'libs/queue', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'apps/worker': ['libs/usecases', 'libs/store', 'libs/queue', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'apps/solo': ['apps/api', 'apps/worker', 'libs/usecases', 'libs/store', 'libs/queue', 'libs/demo', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'apps/web': PURE.map((name) => `libs/${name}`),
+  'apps/cli': ['libs/demo', ...PURE.map((name) => `libs/${name}`)],
+};
+
+const SPEC = '(\\.spec\\.ts$|/testing/)';
+
+const directions = Object.entries(ROOMS).map(([room, doors]) => ({
+  name: `${room.replace('/', '-')}-opens-only-its-own-doors`,
+  severity: 'error',
+  comment: `${room} may import ${doors.join(', ') || 'no other room'}.`,
+  from: { path: `^${room}/`, pathNot: SPEC },
+  to: { path: '^(apps|libs|test)/', pathNot: [`^${room}/`, ...doors.map((door) => `^${door}/`)] },
+}));
+
+module.exports = {
+  forbidden: [
+    ...directions,
+    {
+      name: 'no-cycle',
+      severity: 'error',
+      from: {},
+      to: { circular: true },
+    },
+    {
+      name: 'a-lib-is-entered-by-its-index',
+      severity: 'error',
+      from: { path: '^(?:apps|libs|test)/([^/]+)/' },
+      to: { path: '^libs/([^/]+)/.+', pathNot: ['^libs/$1/', '^libs/[^/]+/index\\.ts$', '^libs/[^/]+/testing/'] },
+    },
+    {
+      name: 'a-pure-lib-does-no-io',
+      severity: 'error',
+      comment: 'Pure libs may use zod and unit arithmetic; nothing that reads, writes, listens or injects.',
+      from: { path: `^libs/(${[...PURE, 'demo'].join('|')})/`, pathNot: SPEC },
+      to: {
+        dependencyTypes: ['core', 'npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'unknown'],
+        pathNot: 'node_modules/(zod|js-quantities|@types/js-quantities)/',
+      },
+    },
+    {
+      name: 'use-cases-know-no-framework',
+      severity: 'error',
+      from: { path: '^libs/usecases/', pathNot: SPEC },
+      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/zod/' },
+    },
+    {
+      name: 'only-the-store-knows-the-database',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: ['^libs/store/', '^libs/testing/', SPEC] },
+      to: { path: 'node_modules/(pg|@prisma|pg-copy-streams)/' },
+    },
+    {
+      name: 'only-the-queue-knows-the-queue',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: ['^libs/queue/', '^libs/testing/', SPEC] },
+      to: { path: 'node_modules/(bullmq|ioredis)/' },
+    },
+    {
+      name: 'no-dev-dependency-in-production-code',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: [SPEC, '^libs/testing/', '^apps/(web|tools)/'] },
+      to: { dependencyTypes: ['npm-dev'], dependencyTypesNot: ['type-only', 'npm'] },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: ['^dist/', '^libs/store/generated/'] },
+    tsConfig: { fileName: 'tsconfig.json' },
+    tsPreCompilationDeps: true,
+  },
+};
+module.exports.ROOMS = ROOMS;

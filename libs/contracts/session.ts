@@ -1,0 +1,21 @@
+import { z } from 'zod';
+import { role, rowId } from './common';
+
+/** POST /api/session */
+export const signIn = z.object({ login: z.string().min(1).max(100), password: z.string().min(1).max(1_000) });
+export type SignIn = z.infer<typeof signIn>;
+
+/** GET /api/session: who is signed in, and what the page may offer that person. */
+export const me = z.object({
+  id: rowId,
+  login: z.string(),
+  name: z.string(),
+  role,
+  location: z.object({ id: rowId, code: z.string(), name: z.string() }),
+  permissions: z.array(z.string()),
+});
+export type Me = z.infer<typeof me>;
+
+/** GET /api/session/demo: the demo shop's people, so that the sign-in page can name them; empty in a real shop. */
+export const demoPeople = z.array(z.object({ login: z.string(), name: z.string(), role }));
+export type DemoPeople = z.infer<typeof demoPeople>;

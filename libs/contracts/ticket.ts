@@ -1,0 +1,244 @@
+import { z } from 'zod';
+import { dayText, instantText, line, minorUnits, personRef, reason, rowId, stage, verdict } from './common';
+import { bench, position } from './catalogue';
+import { partRef, rulingView, verdictView } from './ruling';
+import { newOwner, owner, unitIdentity, unitView } from './unit';
+
+/** A ticket as the board shows it. */
+export const ticketCard = z.object({
+  id: rowId,
+  number: z.string(),
+  stage,
+  unit: z.string(),
+  serial: z.string().nullable(),
+  owner: z.string(),
+  bench: z.object({ id: rowId, code: z.string() }).nullable(),
+  promisedOn: dayText.nullable(),
+  onHold: z.string().nullable(),
+  openFlags: z.int(),
+  worst: verdict.nullable(),
+  version: z.int(),
+});
+export type TicketCard = z.infer<typeof ticketCard>;
+
+/** GET /api/board?bench=&owner=&flagged= : open tickets by stage. */
+export const board = z.object({
+  benches: z.array(bench),
+  stages: z.array(z.object({ stage, count: z.int(), tickets: z.array(ticketCard) })),
+});
+export type Board = z.infer<typeof board>;
+export const boardQuery = z.object({
+  bench: z.coerce.number().int().positive().optional(),
+  flagged: z.enum(['yes']).optional(),
+  q: z.string().trim().max(100).optional(),
+});
+
+/** GET /api/search?q= : tickets by number, serial, owner, phone or part number in any writing; newest first, at most 50. */
+export const searchHits = z.array(ticketCard.extend({ closedOn: dayText.nullable(), matched: z.string() }));
+export type SearchHits = z.infer<typeof searchHits>;
+
+/** POST /api/tickets: an owner and a unit, each either known by id or new. */
+export const openTicket = z.object({
+  ownerId: rowId.optional(),
+  owner: newOwner.optional(),
+  unitId: rowId.optional(),
+  unit: unitIdentity.optional(),
+  complaint: line(2_000).default(''),
+  benchId: rowId.nullable().default(null),
+  promisedOn: dayText.nullable().default(null),
+});
+export type OpenTicket = z.infer<typeof openTicket>;
+
+/** PATCH /api/tickets/:id: what the tag says. */
+export const changeTag = z.object({
+  complaint: line(2_000).optional(),
+  benchId: rowId.nullable().optional(),
+  promisedOn: dayText.nullable().optional(),
+});
+export type ChangeTag = z.infer<typeof changeTag>;
+
+export const CONDITIONS = ['sound', 'worn', 'sheared', 'missing'] as const;
+export const condition = z.enum(CONDITIONS);
+
+/** What a hand lens shows when no number can be read; lengths in millimetres. */
+export const marks = z.object({
+  headMarks: z.string().max(60).nullable().default(null),
+  diameterMm: z.number().positive().max(200).nullable().default(null),
+  lengthMm: z.number().positive().max(2_000).nullable().default(null),
+  grooved: z.boolean().nullable().default(null),
+  finish: z.string().max(60).nullable().default(null),
+});
+export type Marks = z.infer<typeof marks>;
+
+/**
+ * PUT /api/tickets/:id/places: one or more places of one side. A place holds a part by number, or its marks, or
+ * nothing (condition missing), or is left out with a reason. `fittedOn` null means it came with the unit or nobody
+ * knows; for side `left` the server sets today.
+ */
+export const recordPlaces = z.object({
+  side: z.enum(['found', 'left']),
+  places: z
+    .array(
+      z.object({
+        position: z.string(),
+        place: z.int().positive(),
+        partText: line(60).nullable().default(null),
+        marks: marks.nullable().default(null),
+        /** the candidate a person picked from those the marks allow */
+        pickedCandidate: z.string().nullable().default(null),
+        condition: condition.nullable().default(null),
+        fittedOn: dayText.nullable().default(null),
+        leftOutWhy: line(300).nullable().default(null),
+      }),
+    )
+    .min(1)
+    .max(500),
+});
+export type RecordPlaces = z.infer<typeof recordPlaces>;
+
+export const placeSide = z.object({
+  recordId: rowId,
+  part: partRef.nullable(),
+  partText: z.string().nullable(),
+  marks: marks.nullable(),
+  candidates: z.array(partRef),
+  condition: condition.nullable(),
+  fittedOn: dayText.nullable(),
+  leftOutWhy: z.string().nullable(),
+  verdict: verdictView.nullable(),
+  by: z.string().nullable(),
+  at: instantText,
+});
+export type PlaceSide = z.infer<typeof placeSide>;
+
+export const placeView = z.object({
+  position: z.string(),
+  place: z.int(),
+  placeName: z.string(),
+  found: placeSide.nullable(),
+  left: placeSide.nullable(),
+  /** what the unit held here before this ticket, from its newest earlier record */
+  before: z.object({ part: partRef.nullable(), ticket: z.string(), on: dayText }).nullable(),
+});
+export type PlaceView = z.infer<typeof placeView>;
+
+/** POST /api/tickets/:id/picks */
+export const pickPart = z.object({
+  position: z.string().nullable(),
+  partText: line(60).min(1, { error: 'expected a part number' }),
+  quantity: z.int().min(1).max(500),
+  purpose: z.enum(['fit', 'spare']),
+  /** a manager's reason to pick a part that is neither right nor allowed */
+  exceptionReason: reason.nullable().default(null),
+});
+export type PickPart = z.infer<typeof pickPart>;
+
+export const pickView = z.object({
+  id: rowId,
+  position: z.string().nullable(),
+  part: partRef,
+  quantity: z.int(),
+  purpose: z.enum(['fit', 'spare']),
+  state: z.enum(['picked', 'fitted', 'returned', 'given']),
+  priceMinor: z.int(),
+  verdict: verdict.nullable(),
+  exception: z.object({ reason: z.string(), by: z.string().nullable() }).nullable(),
+});
+export type PickView = z.infer<typeof pickView>;
+
+/** PUT /api/tickets/:id/labour */
+export const setLabour = z.object({ minutes: z.int().min(0).max(10_000), minor: minorUnits });
+export type SetLabour = z.infer<typeof setLabour>;
+
+/** POST /api/tickets/:id/authorisation: who said yes, how, and to which amount. */
+export const authorise = z.object({
+  by: line(200).min(1, { error: 'expected the name of the person who said yes' }),
+  how: z.enum(['in-person', 'phone', 'email', 'signature']),
+  amountMinor: minorUnits,
+});
+export type Authorise = z.infer<typeof authorise>;
+
+/** PUT /api/tickets/:id/safety: the points ticked so far. */
+export const tickSafety = z.object({ checks: z.array(z.string().max(60)).max(50) });
+export type TickSafety = z.infer<typeof tickSafety>;
+
+/** POST /api/tickets/:id/stage: forward one stage through its gate, or back with a reason. */
+export const moveStage = z.object({ to: z.union([stage, z.literal('handed-over')]), reason: reason.optional() });
+export type MoveStage = z.infer<typeof moveStage>;
+
+/** POST /api/tickets/:id/hold (null resumes) and /cancel */
+export const holdTicket = z.object({ reason: reason.nullable() });
+export const cancelTicket = z.object({ reason });
+
+export const ticketEvent = z.object({
+  id: rowId,
+  at: instantText,
+  by: personRef.nullable(),
+  kind: z.string(),
+  sentence: z.string(),
+});
+
+export const flagView = z.object({
+  id: rowId,
+  ticket: z.object({ id: rowId, number: z.string(), stage, bench: z.string().nullable() }),
+  unit: z.string(),
+  owner: z.string(),
+  position: z.string(),
+  positionName: z.string(),
+  placeName: z.string(),
+  verdict,
+  severity: z.int(),
+  part: partRef.nullable(),
+  required: partRef.nullable(),
+  sentence: z.string(),
+  source: z.string().nullable(),
+  strength: z.string().nullable(),
+  state: z.enum(['open', 'accepted', 'sent-back', 'callback', 'cleared']),
+  openedAt: instantText,
+  decision: z
+    .object({ by: z.string().nullable(), at: instantText.nullable(), why: z.string(), until: dayText.nullable() })
+    .nullable(),
+  version: z.int(),
+});
+export type FlagView = z.infer<typeof flagView>;
+
+/** What a gate still asks for: a stable code, and a sentence for a person. */
+export const missingPoint = z.object({ code: z.string(), sentence: z.string(), position: z.string().nullable() });
+export type MissingPoint = z.infer<typeof missingPoint>;
+
+/** GET /api/tickets/:id: the whole line on one page. */
+export const ticketView = z.object({
+  id: rowId,
+  number: z.string(),
+  version: z.int(),
+  stage,
+  handedOver: z.boolean(),
+  closedAt: instantText.nullable(),
+  onHold: z.string().nullable(),
+  cancelled: z.string().nullable(),
+  complaint: z.string(),
+  bench: bench.nullable(),
+  promisedOn: dayText.nullable(),
+  openedAt: instantText,
+  owner,
+  unit: unitView,
+  positions: z.array(position),
+  places: z.array(placeView),
+  rulings: z.array(rulingView),
+  picks: z.array(pickView),
+  labour: z.object({ minutes: z.int(), minor: z.int() }),
+  totalMinor: z.int(),
+  currency: z.string(),
+  authorisation: authorise.extend({ at: instantText, recordedBy: z.string().nullable() }).nullable(),
+  safety: z.array(z.object({ id: z.string(), sentence: z.string(), ticked: z.boolean() })),
+  flags: z.array(flagView),
+  /** per stage, what its gate still asks for; empty means the gate is open */
+  missing: z.array(z.object({ stage, points: z.array(missingPoint) })),
+  notes: z.array(z.object({ sentence: z.string(), source: z.string(), on: dayText })),
+  earlierTickets: z.array(
+    z.object({ id: rowId, number: z.string(), closedOn: dayText.nullable(), complaint: z.string() }),
+  ),
+  history: z.array(ticketEvent),
+  sketch: z.string(),
+});
+export type TicketView = z.infer<typeof ticketView>;

@@ -1,0 +1,86 @@
+import { z } from 'zod';
+import { dayText, instantText, line, reason, rowId } from './common';
+
+/** An owner as the counter knows them. */
+export const owner = z.object({
+  id: rowId,
+  name: z.string(),
+  phone: z.string(),
+  email: z.string(),
+  address: z.string(),
+  consent: z.boolean(),
+  version: z.int(),
+});
+export const owners = z.array(owner);
+export type Owner = z.infer<typeof owner>;
+
+export const newOwner = z.object({
+  name: line(200).min(1, { error: 'expected a name' }),
+  phone: line(50).default(''),
+  email: line(200).default(''),
+  address: line(500).default(''),
+  consent: z.boolean().default(false),
+});
+export type NewOwner = z.infer<typeof newOwner>;
+
+/**
+ * What identifies a unit. `lineCode` and `modelNumber` may be null while they are not known; a serial number that
+ * cannot be read is null and `serialAbsent` says why. An option not named in `options` is not known.
+ */
+export const unitIdentity = z.object({
+  lineCode: z.string().nullable(),
+  modelNumber: z.string().nullable(),
+  serial: line(60).nullable(),
+  serialAbsent: line(200).nullable(),
+  options: z.record(z.string(), z.boolean()).default({}),
+  plate: line(2_000).default(''),
+});
+export type UnitIdentity = z.infer<typeof unitIdentity>;
+
+/** One piece of evidence as it stands on the unit: what it permits, in days and in words. */
+export const evidenceView = z.object({
+  id: z.string(),
+  kind: z.string(),
+  data: z.record(z.string(), z.unknown()),
+  /** closed-open spans; a null side is open */
+  days: z.array(z.object({ from: dayText.nullable(), to: dayText.nullable() })),
+  sentence: z.string(),
+  problem: z.string().nullable(),
+  setAside: z.object({ why: z.string(), by: z.string().nullable(), at: instantText.nullable() }).nullable(),
+});
+export type EvidenceView = z.infer<typeof evidenceView>;
+
+/** The possible build days of a unit and how they came about. */
+export const buildDates = z.object({
+  days: z.array(z.object({ from: dayText, to: dayText })),
+  sentence: z.string(),
+  evidence: z.array(evidenceView),
+  /** each a smallest set of evidence ids that cannot all be true */
+  conflicts: z.array(z.array(z.string())),
+  /** other readings of the serial, offered only when the one typed does not fit */
+  otherReadings: z.array(z.object({ serial: z.string(), sentence: z.string() })),
+  /** what to look at next, cheapest first; empty when the date is not needed */
+  lookAt: z.array(z.object({ kind: z.string(), sentence: z.string() })),
+  needed: z.boolean(),
+});
+export type BuildDates = z.infer<typeof buildDates>;
+
+export const unitView = unitIdentity.extend({
+  id: rowId,
+  lineName: z.string().nullable(),
+  makerName: z.string().nullable(),
+  modelName: z.string().nullable(),
+  version: z.int(),
+  owner,
+  buildDates,
+  serialReading: z.string().nullable(),
+});
+export type UnitView = z.infer<typeof unitView>;
+
+/** POST /api/units/:id/evidence; `data` is one Evidence of the build-date library without id and set-aside. */
+export const newEvidence = z.object({ evidence: z.looseObject({ kind: z.string() }) });
+export type NewEvidence = z.infer<typeof newEvidence>;
+
+/** POST /api/units/:id/evidence/:evidenceId/set-aside ; `reason` null takes it up again. */
+export const setAsideEvidence = z.object({ reason: reason.nullable() });
+export type SetAsideEvidence = z.infer<typeof setAsideEvidence>;
