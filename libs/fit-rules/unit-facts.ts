@@ -1,0 +1,19 @@
+import type { DaySet } from '../day';
+
+/** A serial number as an ordered key within one scheme of the maker. */
+export interface SerialKey {
+  readonly scheme: string;
+  readonly key: string;
+}
+
+/** What is known of one unit, now. */
+export interface UnitFacts {
+  readonly line: string;
+  readonly model: string;
+  /** True: fitted. False: not fitted. Absent: not known. */
+  readonly options: Readonly<Record<string, boolean>>;
+  /** Null: not known. */
+  readonly serial: SerialKey | null;
+  /** The possible build dates. Empty when the evidence contradicts itself; then nothing can be decided. */
+  readonly built: DaySet;
+}
