@@ -1,13 +1,6 @@
 /** Why a use case refused: a stable code and one sentence for a person. The edge chooses the HTTP status from the code. */
 export type RefusalCode =
-  | 'not-found'
-  | 'not-allowed'
-  | 'bad-input'
-  | 'gate-closed'
-  | 'wrong-stage'
-  | 'stale'
-  | 'already-done'
-  | 'conflict';
+  'not-found' | 'not-allowed' | 'bad-input' | 'gate-closed' | 'wrong-stage' | 'stale' | 'already-done' | 'conflict';
 
 export interface Refusal {
   readonly code: RefusalCode;
@@ -27,6 +20,10 @@ export function done<T>(value: T): Outcome<T> {
   return { ok: true, value };
 }
 
-export function refused(code: RefusalCode, detail: string, more: Omit<Refusal, 'code' | 'detail'> = {}): Outcome<never> {
+export function refused(
+  code: RefusalCode,
+  detail: string,
+  more: Omit<Refusal, 'code' | 'detail'> = {},
+): Outcome<never> {
   return { ok: false, refusal: { code, detail, ...more } };
 }
