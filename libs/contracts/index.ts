@@ -6,3 +6,5 @@ export * from './ruling';
 export * from './ticket';
 export * from './bulletin';
 export * from './callback';
+export * from './look-up';
+export * from './live';

@@ -202,6 +202,9 @@ export const flagView = z.object({
 });
 export type FlagView = z.infer<typeof flagView>;
 
+/** GET /api/flags?state=open|decided : worst first; at most 500. */
+export const flags = z.array(flagView);
+
 /** What a gate still asks for: a stable code, and a sentence for a person. */
 export const missingPoint = z.object({ code: z.string(), sentence: z.string(), position: z.string().nullable() });
 export type MissingPoint = z.infer<typeof missingPoint>;

@@ -77,6 +77,17 @@ export const unitView = unitIdentity.extend({
 });
 export type UnitView = z.infer<typeof unitView>;
 
+/** GET /api/owners/:id/units: the units of one owner, as the counter tells them apart. */
+export const unitRow = z.object({
+  id: rowId,
+  name: z.string(),
+  serial: z.string().nullable(),
+  lineCode: z.string().nullable(),
+  openTicket: z.string().nullable(),
+});
+export const unitRows = z.array(unitRow);
+export type UnitRow = z.infer<typeof unitRow>;
+
 /** POST /api/units/:id/evidence; `data` is one Evidence of the build-date library without id and set-aside. */
 export const newEvidence = z.object({ evidence: z.looseObject({ kind: z.string() }) });
 export type NewEvidence = z.infer<typeof newEvidence>;
