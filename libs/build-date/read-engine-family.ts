@@ -1,0 +1,47 @@
+import { saySpan, type DaySpan } from '../day';
+import type { EvidenceOf } from './evidence';
+import { firstModelYearOf, modelYearWindow, YEARS_IN_CYCLE } from './model-year';
+import { notBefore, says, saysNothing, type Reading } from './reading';
+
+const FORM = /^[A-Z0-9]{12}$/;
+
+/** The family code was made for model years from 1994 on (scheme of 1991). */
+const FIRST_MODEL_YEAR = 1994;
+/** 40 CFR part 90 began with model year 1997 (from memory; the text was not at hand). */
+const FIRST_SMALL_SPARK_IGNITION_YEAR = 1997;
+
+/**
+ * A floor for the machine, by the model-year character of the engine's emission family code (12 characters, EPA
+ * "Information about Family Naming Conventions"). No ceiling: makers of machines may use up earlier engines
+ * (40 CFR 1068.105(a)). Where the character fits two model years the earlier one sets the floor.
+ */
+export function readEngineFamily(evidence: EvidenceOf<'engine-family'>, bounds: DaySpan): Reading {
+  const family = evidence.family.toUpperCase().replace(/[\s.-]/g, '');
+  const first = FORM.test(family) ? firstModelYearOf(family[0]!) : null;
+  if (first === null) return saysNothing('not-a-family-code', () => sayForm(family));
+  const earliest = evidence.engine === 'other' ? FIRST_MODEL_YEAR : FIRST_SMALL_SPARK_IGNITION_YEAR;
+  const years = [first, first + YEARS_IN_CYCLE, first + 2 * YEARS_IN_CYCLE].filter(
+    (year) => year >= earliest && modelYearWindow(year).from < bounds.to,
+  );
+  if (years.length === 0) return saysNothing('no-such-date', () => sayNoYear(family, first, earliest));
+  return says(notBefore(modelYearWindow(years[0]!).from), () => sayYears(family, years));
+}
+
+function sayYears(family: string, years: number[]): string {
+  const windows = years.map((year) => `${year} (built ${saySpan(modelYearWindow(year))})`).join(' or ');
+  return `Engine family ${family}: engine of model year ${windows}; the machine is not older than its engine.`;
+}
+
+function sayForm(family: string): string {
+  return (
+    `Engine family ${family} is not a family code; it must have 12 letters and digits and begin with a ` +
+    'model-year character (a digit but 0, or a letter but I, O, Q, U and Z).'
+  );
+}
+
+function sayNoYear(family: string, first: number, earliest: number): string {
+  return (
+    `Engine family ${family}: character ${family[0]} means model year ${first + YEARS_IN_CYCLE}, which has not begun; ` +
+    `readings before ${earliest} are not possible for this engine.`
+  );
+}
