@@ -5,6 +5,10 @@ const swc = (parser, extra = {}) => [
 
 module.exports = {
   testEnvironment: 'node',
+  // Databases and Redis start on first demand, so a spec of a pure lib starts none; teardown stops what was started.
+  globalSetup: '<rootDir>/libs/testing/global-setup.ts',
+  globalTeardown: '<rootDir>/libs/testing/global-teardown.ts',
+  testTimeout: 30_000,
   testMatch: ['<rootDir>/{apps,libs,test}/**/*.spec.ts'],
   modulePathIgnorePatterns: ['<rootDir>/dist/', '<rootDir>/data/'],
   transform: {
@@ -15,5 +19,5 @@ module.exports = {
     '^.+\\.m?js$': swc({ syntax: 'ecmascript' }),
   },
   // ESM-only packages that Jest must turn into CommonJS.
-  transformIgnorePatterns: ['/node_modules/(?!(openid-client|oauth4webapi|jose)/)'],
+  transformIgnorePatterns: ['/node_modules/(?!(@prisma/schema-engine-wasm|openid-client|oauth4webapi|jose)/)'],
 };

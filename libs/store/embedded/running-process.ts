@@ -1,0 +1,69 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { setTimeout as pause } from 'node:timers/promises';
+
+/** Whether a process with this id runs, also when it belongs to another user. */
+export function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
+}
+
+const ask = (pid: number, column: string): string => {
+  const answer = spawnSync('ps', ['-ww', '-o', `${column}=`, '-p', String(pid)], { encoding: 'utf8' });
+  return answer.status === 0 ? answer.stdout.trim() : '';
+};
+
+/** The command line of a process; empty when it is not running. */
+export function commandOf(pid: number): string {
+  try {
+    return readProc(pid, 'cmdline').replaceAll('\0', ' ').trim();
+  } catch {
+    return ask(pid, 'command');
+  }
+}
+
+/**
+ * A text that tells this process from a later one that was given the same id: when it began.
+ * Empty when it is not running or the system does not tell.
+ */
+export function birthOf(pid: number): string {
+  try {
+    const stat = readProc(pid, 'stat');
+    return stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19] ?? '';
+  } catch {
+    return ask(pid, 'lstart');
+  }
+}
+
+/** Waits until the process is gone; false when it still runs after that many milliseconds. */
+async function isGoneWithin(pid: number, milliseconds: number): Promise<boolean> {
+  const end = Date.now() + milliseconds;
+  while (isRunning(pid)) {
+    if (Date.now() > end) return false;
+    await pause(25);
+  }
+  return true;
+}
+
+const readProc = (pid: number, file: 'cmdline' | 'stat'): string => readFileSync(`/proc/${pid}/${file}`, 'utf8');
+
+const STOPPED_WITHIN_MS = 20_000;
+
+/**
+ * Stops a server. PostgreSQL at the first signal ends open sessions and writes everything; one that does not answer
+ * is ended hard, and recovers at its next start.
+ */
+export async function stopProcess(pid: number): Promise<void> {
+  for (const signal of ['SIGINT', 'SIGQUIT', 'SIGKILL'] as const) {
+    try {
+      process.kill(pid, signal);
+    } catch {
+      return;
+    }
+    if (await isGoneWithin(pid, STOPPED_WITHIN_MS)) return;
+  }
+}

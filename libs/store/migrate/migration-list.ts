@@ -1,0 +1,34 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type MigrationList } from '@prisma/schema-engine-wasm';
+import { repoRoot } from '../../config';
+
+/** Where schema.prisma and migrations/ lie unless a spec names another folder. */
+export const prismaFolder = (): string => join(repoRoot(), 'prisma');
+
+/** All migrations below `<folder>/migrations`, oldest first (their names begin with the time they were made). */
+export function migrationList(folder: string): MigrationList {
+  const baseDir = join(folder, 'migrations');
+  const lockfile = join(baseDir, 'migration_lock.toml');
+  const names = existsSync(baseDir)
+    ? readdirSync(baseDir, { withFileTypes: true })
+        .filter((entry) => entry.isDirectory())
+        .map(({ name }) => name)
+        .sort()
+    : [];
+  return {
+    baseDir,
+    lockfile: {
+      path: 'migration_lock.toml',
+      content: existsSync(lockfile) ? readFileSync(lockfile, 'utf8') : null,
+    },
+    shadowDbInitScript: '',
+    migrationDirectories: names.map((name) => ({
+      path: name,
+      migrationFile: {
+        path: 'migration.sql',
+        content: { tag: 'ok', value: readFileSync(join(baseDir, name, 'migration.sql'), 'utf8') },
+      },
+    })),
+  };
+}
