@@ -26,33 +26,57 @@ export const gradeRefSchema = z.object({
 });
 export type GradeRef = z.infer<typeof gradeRefSchema>;
 
+const GRADE = 'a known grade with system and grade, or one-of with its candidates';
+
 /** What is known of the grade: one grade, or the set it can be. A missing head mark is always a set. */
-export const gradeSchema = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('known'), ...gradeRefSchema.shape }),
-  z.object({
-    kind: z.literal('one-of'),
-    candidates: z.array(gradeRefSchema).min(1, { error: 'at least one grade it can be' }),
-  }),
-]);
+export const gradeSchema = z.discriminatedUnion(
+  'kind',
+  [
+    z.object({ kind: z.literal('known'), ...gradeRefSchema.shape }),
+    z.object({
+      kind: z.literal('one-of'),
+      candidates: z.array(gradeRefSchema, { error: GRADE }).min(1, { error: 'at least one grade it can be' }),
+    }),
+  ],
+  { error: GRADE },
+);
 export type Grade = z.infer<typeof gradeSchema>;
 
+const LINES = 'a whole number of lines from 1 to 12';
+
 /** What the head shows: nothing, a number of radial lines, or a stamp such as `8.8`. */
-export const headMarksSchema = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('none') }),
-  z.object({
-    kind: z.literal('radial-lines'),
-    count: z.number({ error: 'a count of lines from 1 to 12' }).int().min(1).max(12),
-  }),
-  z.object({ kind: z.literal('stamp'), text: z.string().min(1, { error: 'the letters of the stamp' }) }),
-]);
+export const headMarksSchema = z.discriminatedUnion(
+  'kind',
+  [
+    z.object({ kind: z.literal('none') }),
+    z.object({
+      kind: z.literal('radial-lines'),
+      count: z.number({ error: LINES }).int({ error: LINES }).min(1, { error: LINES }).max(12, { error: LINES }),
+    }),
+    z.object({
+      kind: z.literal('stamp'),
+      text: z.string({ error: 'the letters of the stamp' }).trim().min(1, { error: 'the letters of the stamp' }),
+    }),
+  ],
+  { error: 'none, radial-lines with a count, or stamp with its text' },
+);
 export type HeadMarks = z.infer<typeof headMarksSchema>;
 
 /** A turned groove: its middle lies `atMm` under the head, its bottom has the root diameter. */
-export const grooveSchema = z.object({ rootDiameterMm: lengthMm, atMm: placeMm, widthMm: lengthMm });
+export const grooveSchema = z.object(
+  { rootDiameterMm: lengthMm, atMm: placeMm, widthMm: lengthMm },
+  { error: 'a groove with rootDiameterMm, atMm and widthMm' },
+);
 /** A hole across the fastener, for a cotter or to weaken it; its axis lies `atMm` under the head. */
-export const crossHoleSchema = z.object({ diameterMm: lengthMm, atMm: placeMm });
+export const crossHoleSchema = z.object(
+  { diameterMm: lengthMm, atMm: placeMm },
+  { error: 'a cross hole with diameterMm and atMm' },
+);
 /** A thread from `startsAtMm` under the head to the end; null when it is not known where it starts. */
-export const threadSchema = z.object({ pitchMm: lengthMm, startsAtMm: placeMm.nullable().default(null) });
+export const threadSchema = z.object(
+  { pitchMm: lengthMm, startsAtMm: placeMm.nullable().default(null) },
+  { error: 'a thread with pitchMm and startsAtMm' },
+);
 
 /** A shear fastener as the tables and a calliper describe it; null means not known, or not there for features. */
 export const fastenerSpecSchema = z
@@ -65,7 +89,7 @@ export const fastenerSpecSchema = z
     boreDiameterMm: lengthMm.nullable().default(null).describe('bore along the axis of a hollow pin'),
     grade: gradeSchema,
     headMarks: headMarksSchema.nullable().default(null),
-    finish: z.string().nullable().default(null),
+    finish: z.string({ error: 'the finish in words' }).nullable().default(null),
   })
   .superRefine(checkFeatures);
 export type FastenerSpec = z.infer<typeof fastenerSpecSchema>;
@@ -76,7 +100,7 @@ interface Features {
   diameterMm: number;
   lengthMm: number | null;
   thread: { pitchMm: number } | null;
-  groove: { rootDiameterMm: number; atMm: number } | null;
+  groove: { rootDiameterMm: number; atMm: number; widthMm: number } | null;
   crossHole: { diameterMm: number; atMm: number } | null;
   boreDiameterMm: number | null;
 }
@@ -88,12 +112,17 @@ function checkFeatures(spec: Features, context: z.core.$RefinementCtx): void {
       context.addIssue({ code: 'custom', path, message: `less than ${words} (${limit} mm)` });
     }
   };
-  const bore = spec.boreDiameterMm;
   below(['groove', 'rootDiameterMm'], spec.groove?.rootDiameterMm, spec.diameterMm, 'the diameter of the shank');
   below(['crossHole', 'diameterMm'], spec.crossHole?.diameterMm, spec.diameterMm, 'the diameter of the shank');
-  below(['boreDiameterMm'], bore, spec.groove?.rootDiameterMm ?? spec.diameterMm, 'the thinnest solid diameter');
+  below(['boreDiameterMm'], spec.boreDiameterMm, thinnest(spec), 'the thinnest outer diameter');
   below(['thread', 'pitchMm'], spec.thread?.pitchMm, spec.diameterMm / 2, 'half the diameter of the shank');
   if (spec.lengthMm === null) return;
   below(['groove', 'atMm'], spec.groove?.atMm, spec.lengthMm, 'the length of the fastener');
+  below(['groove', 'widthMm'], spec.groove?.widthMm, spec.lengthMm, 'the length of the fastener');
   below(['crossHole', 'atMm'], spec.crossHole?.atMm, spec.lengthMm, 'the length of the fastener');
+}
+
+/** What a bore must stay inside of: the bottom of the groove and of the deepest thread profile in use. */
+function thinnest({ diameterMm, groove, thread }: Features): number {
+  return Math.min(groove?.rootDiameterMm ?? diameterMm, diameterMm - 1.299038 * (thread?.pitchMm ?? 0));
 }

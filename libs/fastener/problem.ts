@@ -38,5 +38,6 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
 
 function say(value: unknown): string {
   if (value === undefined) return 'not given';
-  return typeof value === 'object' || typeof value === 'string' ? JSON.stringify(value) : String(value);
+  if (typeof value === 'number' || value === null) return String(value);
+  return JSON.stringify(value);
 }
