@@ -1,0 +1,46 @@
+/** Where the demo shop works. */
+export const locations = [
+  { code: 'MILL', name: 'Millrace Lane' },
+  { code: 'QUAY', name: 'Old Quay Yard' },
+] as const;
+export type LocationCode = (typeof locations)[number]['code'];
+
+export interface DemoBench {
+  readonly location: LocationCode;
+  readonly code: string;
+  readonly name: string;
+}
+export const benches: readonly DemoBench[] = [
+  { location: 'MILL', code: 'M1', name: 'Snow and drive lines' },
+  { location: 'MILL', code: 'M2', name: 'Tillers' },
+  { location: 'MILL', code: 'M3', name: 'Hydraulics' },
+  { location: 'QUAY', code: 'Q1', name: 'Chippers' },
+  { location: 'QUAY', code: 'Q2', name: 'Cutters and towed' },
+];
+
+export interface DemoPerson {
+  readonly login: string;
+  readonly name: string;
+  readonly role: 'technician' | 'counter' | 'manager' | 'administrator';
+  readonly location: LocationCode;
+  /** In the open on purpose: these people exist only in the demo. */
+  readonly password: string;
+}
+
+const PASSWORD = 'oil-and-rags';
+
+export const people: readonly DemoPerson[] = [
+  { login: 'imke', name: 'Imke Halvorsen', role: 'technician', location: 'MILL', password: PASSWORD },
+  { login: 'teo', name: 'Teo Marchetti', role: 'technician', location: 'MILL', password: PASSWORD },
+  { login: 'adaeze', name: 'Adaeze Nwosu', role: 'technician', location: 'QUAY', password: PASSWORD },
+  { login: 'jun', name: 'Jun Takeda', role: 'technician', location: 'QUAY', password: PASSWORD },
+  { login: 'rosa', name: 'Rosa Quintero', role: 'counter', location: 'MILL', password: PASSWORD },
+  { login: 'bram', name: 'Bram Oostveen', role: 'manager', location: 'MILL', password: PASSWORD },
+  { login: 'leila', name: 'Leila Farahani', role: 'administrator', location: 'MILL', password: PASSWORD },
+];
+
+/** What the shop has settled for itself. */
+export const settings = {
+  currency: 'EUR',
+  lookBackMonths: 36,
+} as const;
