@@ -8,3 +8,5 @@ export * from './bulletin';
 export * from './callback';
 export * from './look-up';
 export * from './live';
+export * from './look-up';
+export * from './policy';

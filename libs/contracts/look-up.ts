@@ -1,16 +1,17 @@
 import { z } from 'zod';
-import { lineDetail } from './catalogue';
+import { position } from './catalogue';
+import { dayText } from './common';
 import { rulingView } from './ruling';
 import { buildDates } from './unit';
 
-/**
- * Answer to POST /api/look-up. Without serial and evidence the possible build days are the whole production span of
- * the line, so that the rulings are what the wall chart shows.
- */
+/** What POST /api/look-up answers: the possible build days, and per position of the line its ruling. */
 export const lookUpAnswer = z.object({
-  line: lineDetail,
+  line: z.object({ code: z.string(), name: z.string(), maker: z.string() }),
+  model: z.string().nullable(),
+  inForceOn: dayText,
+  revision: z.int(),
   buildDates,
-  serialReading: z.string().nullable(),
+  positions: z.array(position),
   rulings: z.array(rulingView),
 });
 export type LookUpAnswer = z.infer<typeof lookUpAnswer>;
