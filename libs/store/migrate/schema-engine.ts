@@ -21,10 +21,16 @@ async function load(): Promise<EngineModule> {
   const engine = (await import('@prisma/schema-engine-wasm/schema_engine_bg')) as EngineModule;
   const folder = dirname(require.resolve('@prisma/schema-engine-wasm/schema_engine_bg'));
   const code = await WebAssembly.compile(await readFile(join(folder, 'schema_engine_bg.wasm')));
-  const { exports } = await WebAssembly.instantiate(code, { './schema_engine_bg.js': engine });
+  const { exports } = await WebAssembly.instantiate(code, { './schema_engine_bg.js': { ...engine, ...timersThatDoNotHold(engine) } });
   engine.__wbg_set_wasm(exports);
   exports.__wbindgen_start();
   return engine;
+}
+
+/** The engine leaves a timer of ten seconds behind (the longest it waits for its lock), which would keep a program open. */
+function timersThatDoNotHold(engine: object): Record<string, unknown> {
+  const name = Object.keys(engine).find((key) => key.startsWith('__wbg_setTimeout_'))!;
+  return { [name]: (task: () => void, milliseconds: number) => setTimeout(task, milliseconds >>> 0).unref() };
 }
 
 /** A panic of the engine reports its text through this global; without it only 'unreachable' would be seen. */
