@@ -1,0 +1,70 @@
+import type { ShopData } from '../../build-date';
+import type { FastenerSpec, ShearJoint } from '../../fastener';
+import type { NumberRules } from '../../part-number';
+
+export interface BenchRow {
+  readonly id: number;
+  readonly code: string;
+  readonly name: string;
+  readonly location: string;
+}
+
+export interface MakerRow {
+  readonly id: number;
+  readonly code: string;
+  readonly name: string;
+  readonly numberRules: NumberRules;
+}
+
+export interface PositionRow {
+  readonly id: number;
+  readonly code: string;
+  readonly name: string;
+  readonly assembly: string;
+  readonly places: number;
+  readonly placeNames: readonly string[];
+  readonly sketchX: number;
+  readonly sketchY: number;
+  readonly joint: ShearJoint | null;
+}
+
+/** Days as `YYYY-MM-DD`; `producedUntil` is the first day on which it was no longer made. */
+export interface LineRow {
+  readonly id: number;
+  readonly code: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly maker: { readonly id: number; readonly code: string; readonly name: string };
+  readonly models: readonly { readonly id: number; readonly number: string; readonly name: string }[];
+  readonly options: readonly { readonly code: string; readonly name: string }[];
+  readonly producedFrom: string;
+  readonly producedUntil: string | null;
+  readonly sketch: string;
+}
+
+export interface PartRow {
+  readonly id: number;
+  readonly key: string;
+  readonly number: string;
+  readonly name: string;
+  readonly maker: string;
+  readonly listed: boolean;
+  readonly fastener: FastenerSpec | null;
+  readonly priceMinor: number | null;
+}
+
+export interface CatalogueStore {
+  benches(): Promise<readonly BenchRow[]>;
+  makers(): Promise<readonly MakerRow[]>;
+  lines(): Promise<readonly LineRow[]>;
+  lineByCode(code: string): Promise<LineRow | null>;
+  /** In the order the shop looks at them. */
+  positionsOf(lineId: number): Promise<readonly PositionRow[]>;
+  partsByKeys(keys: readonly string[]): Promise<readonly PartRow[]>;
+  partsByIds(ids: readonly number[]): Promise<readonly PartRow[]>;
+  /** Listed parts whose canonical number begins with one of the given, or whose name holds the word; at most `most`. */
+  searchParts(canonicals: readonly string[], word: string, most: number): Promise<readonly PartRow[]>;
+  /** A number that was read off a part but is in no catalogue; the row that is there already wins. */
+  insertUnlisted(part: { key: string; makerId: number; number: string; canonical: string }): Promise<PartRow>;
+  shopData(): Promise<ShopData>;
+}

@@ -1,0 +1,35 @@
+import type { Role } from '../../contracts';
+
+/** A person of the shop as sign-in and guard need them. */
+export interface PersonRow {
+  readonly id: number;
+  readonly login: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly active: boolean;
+  readonly passwordHash: string | null;
+  readonly location: { readonly id: number; readonly code: string; readonly name: string };
+}
+
+/** A sign-in. Instants are epoch milliseconds. */
+export interface SessionRow {
+  readonly person: PersonRow;
+  readonly lastSeenAt: number;
+  readonly expiresAt: number;
+}
+
+export interface SessionStore {
+  personByLogin(login: string): Promise<PersonRow | null>;
+  /** Keeps the hash of the token only. */
+  insert(session: { tokenHash: string; personId: number; at: number; expiresAt: number }): Promise<void>;
+  find(tokenHash: string): Promise<SessionRow | null>;
+  touch(tokenHash: string, at: number): Promise<void>;
+  remove(tokenHash: string): Promise<void>;
+  /** Removes sessions that ended before the instant. */
+  removeExpired(before: number): Promise<void>;
+}
+
+export interface SettingStore {
+  /** The value of a setting; null when the shop has none. */
+  read(key: string): Promise<unknown>;
+}

@@ -1,0 +1,23 @@
+import type { CatalogueStore } from './catalogue-store';
+import type { SessionStore, SettingStore } from './session-store';
+import type { FlagStore, TicketStore } from './ticket-store';
+import type { OwnerStore, UnitStore } from './unit-store';
+
+/** Every noun the use cases may ask the store about. A transaction hands out the same nouns. */
+export interface Tables {
+  readonly sessions: SessionStore;
+  readonly settings: SettingStore;
+  readonly catalogue: CatalogueStore;
+  readonly owners: OwnerStore;
+  readonly units: UnitStore;
+  readonly tickets: TicketStore;
+  readonly flags: FlagStore;
+}
+
+export interface Store extends Tables {
+  /**
+   * All or nothing. The work is run again from its start when the database asks for that (a serialization failure or
+   * a deadlock), so it must do nothing outside its tables.
+   */
+  transaction<T>(work: (tx: Tables) => Promise<T>): Promise<T>;
+}

@@ -1,0 +1,81 @@
+import type { NewOwner, Owner } from '../../contracts';
+import type { DaySet } from '../../day';
+
+export interface OwnerStore {
+  insert(owner: NewOwner & { locationId: number }): Promise<number>;
+  byId(id: number): Promise<Owner | null>;
+  /** By a piece of the name, phone or address; at most `most`. */
+  search(text: string, most: number): Promise<readonly Owner[]>;
+}
+
+/** One unit with the names of what it is. `built` is empty when the evidence contradicts itself. */
+export interface UnitRow {
+  readonly id: number;
+  readonly version: number;
+  readonly owner: Owner;
+  readonly line: {
+    readonly id: number;
+    readonly code: string;
+    readonly name: string;
+    readonly sketch: string;
+    readonly producedFrom: string;
+    readonly producedUntil: string | null;
+  } | null;
+  readonly maker: { readonly id: number; readonly code: string; readonly name: string } | null;
+  readonly model: { readonly id: number; readonly number: string; readonly name: string } | null;
+  readonly serial: string | null;
+  readonly serialAbsent: string | null;
+  readonly serialScheme: string | null;
+  readonly serialKey: string | null;
+  readonly options: Readonly<Record<string, boolean>>;
+  readonly plate: string;
+  readonly built: DaySet;
+}
+
+/** The columns that identify a unit. */
+export interface UnitColumns {
+  readonly lineId: number | null;
+  readonly modelId: number | null;
+  readonly serial: string | null;
+  readonly serialAbsent: string | null;
+  readonly options: Readonly<Record<string, boolean>>;
+  readonly plate: string;
+}
+
+export interface EvidenceRow {
+  readonly id: number;
+  readonly kind: string;
+  readonly data: Readonly<Record<string, unknown>>;
+  readonly setAside: { readonly why: string; readonly by: string | null; readonly at: string | null } | null;
+}
+
+/** What the inference makes of a unit's evidence. */
+export interface BuiltColumns {
+  readonly built: DaySet;
+  readonly serialScheme: string | null;
+  readonly serialKey: string | null;
+}
+
+export interface UnitStore {
+  byId(id: number): Promise<UnitRow | null>;
+  /** Holds the unit's row until the transaction ends, so that two judgements of one unit do not cross. */
+  lock(id: number): Promise<void>;
+  insert(unit: UnitColumns & BuiltColumns & { ownerId: number }): Promise<number>;
+  /** Raises the version when it is still `version`; false when it is not. */
+  claim(id: number, version: number): Promise<boolean>;
+  setIdentity(id: number, unit: UnitColumns): Promise<void>;
+  /** Also keeps the envelope on the unit's installs in step. */
+  setBuilt(id: number, built: BuiltColumns): Promise<void>;
+  evidence(id: number): Promise<readonly EvidenceRow[]>;
+  insertEvidence(unitId: number, kind: string, data: Record<string, unknown>, personId: number): Promise<number>;
+  /** `why` null takes the piece up again. */
+  setAside(evidenceId: number, why: string | null, personId: number): Promise<void>;
+  /** Brings what the unit holds in step with its newest records per place; changed rows lose their verdict. */
+  refreshInstalls(id: number): Promise<void>;
+  /** True when some ticket has recorded a part of this unit. */
+  hasRecords(id: number): Promise<boolean>;
+  /** Notes that greet the unit and are not closed. */
+  notes(id: number): Promise<readonly { sentence: string; source: string; on: string }[]>;
+  /** The ticket that is open for the unit, if one is. */
+  openTicket(id: number): Promise<{ id: number; number: string } | null>;
+}
