@@ -110,7 +110,7 @@ export const unitFactsFile = z.strictObject({
   line: name('a product line'),
   model: name('a model'),
   options: z.record(z.string(), z.boolean()),
-  serial: z.strictObject({ scheme: name('a serial scheme'), key: z.string().min(1).max(40) }).nullable(),
+  serial: z.strictObject({ scheme: name('a serial scheme'), key: z.string().min(1).max(40).nullable() }).nullable(),
   built: z.array(daySpanFile).max(400),
 });
 export type UnitFactsFile = z.infer<typeof unitFactsFile>;

@@ -46,10 +46,13 @@ export type Outcome =
     }
   | { readonly kind: 'nothing-said'; readonly barred: readonly HeldBar[] };
 
-/** Where a piece lies. `serial` and `options` name only what is not known of the unit and is therefore cut. */
+/**
+ * Where a piece lies. `serial` and `options` name only what is not known of the unit and is therefore cut; a serial of
+ * `another-scheme` lies in none of the schemes that the rules name (or there is none).
+ */
 export interface PieceWhere {
   readonly built: DaySet;
-  readonly serial: SerialSpan | null;
+  readonly serial: SerialSpan | 'another-scheme' | null;
   readonly options: readonly OptionCondition[];
 }
 
@@ -74,7 +77,7 @@ export type Boundary =
   /** Built before `at` one outcome, on `at` or later another. `after` is the last possible day before it. */
   | { readonly axis: 'built'; readonly at: Day; readonly after: Day }
   | { readonly axis: 'serial'; readonly scheme: string; readonly at: string }
-  /** The serial's scheme itself decides. */
+  /** Not the key, but the scheme that the serial is written in decides. */
   | { readonly axis: 'serial-scheme'; readonly schemes: readonly string[] }
   | { readonly axis: 'option'; readonly option: string };
 

@@ -1,0 +1,52 @@
+import type { PartKey } from '../part-number';
+import type { FitRule, Rulebook, RuleRef } from './fit-rule';
+
+/** A rule with what the weighing asks for again and again worked out once. */
+export interface PreparedRule {
+  readonly rule: FitRule;
+  readonly ref: RuleRef;
+  readonly standing: number;
+  /** Issue day of its source. */
+  readonly issued: number;
+  readonly replaces: ReadonlySet<string> | null;
+  /** It requires or allows something; a rule that only bars never decides. */
+  readonly decides: boolean;
+  /** Allowed parts in order of their keys, each once. */
+  readonly allowed: readonly PartKey[];
+  /** What it says, as text: rules that tie and have the same text agree. */
+  readonly says: string;
+  /** Place in the order of keys and versions, so that no answer depends on the order the rules came in. */
+  order: number;
+}
+
+/** Prepares every rule of the book, in order of key and version. A rule whose source is missing has no standing at all. */
+export function prepareRules({
+  rules,
+  sources,
+  standing,
+}: Pick<Rulebook, 'rules' | 'sources' | 'standing'>): PreparedRule[] {
+  const sourceByKey = new Map(sources.map((source) => [source.key, source]));
+  const prepared = rules.map((rule): PreparedRule => {
+    const source = sourceByKey.get(rule.source);
+    const allowed = rule.allowed.length < 2 ? rule.allowed : [...new Set(rule.allowed)].sort();
+    return {
+      rule,
+      ref: { key: rule.key, version: rule.version },
+      standing: source ? standing[source.kind] : -Infinity,
+      issued: source ? source.issued : -Infinity,
+      replaces: rule.replaces.length > 0 ? new Set(rule.replaces) : null,
+      decides: rule.required !== null || allowed.length > 0,
+      allowed,
+      says: `${rule.required ?? ''}|${allowed.join(',')}`,
+      order: 0,
+    };
+  });
+  prepared.sort((a, b) => byText(a.rule.key, b.rule.key) || a.rule.version - b.rule.version);
+  prepared.forEach((one, order) => (one.order = order));
+  return prepared;
+}
+
+/** Orders text by code unit, the same on every machine and in every language. */
+export function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

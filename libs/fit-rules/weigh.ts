@@ -1,0 +1,125 @@
+import type { RuleRef } from './fit-rule';
+import type { PreparedRule } from './prepared-rule';
+import type { HeldBar, LiftedBar, Outcome, OverriddenRule, Saying } from './ruling';
+
+/** How the rules that cover one stretch were weighed against each other. */
+export interface Weighed {
+  readonly outcome: Outcome;
+  readonly deciding: readonly RuleRef[];
+  readonly overridden: readonly OverriddenRule[];
+  readonly lifted: readonly LiftedBar[];
+  /** The rules that decide, with their parts; none where nothing is said. */
+  readonly deciders: readonly PreparedRule[];
+  /** Two stretches with the same key have the same outcome. */
+  readonly key: string;
+}
+
+/**
+ * Weighs the rules that cover one stretch, given in their fixed order. Replaced rules are dropped first; of the rest
+ * that require or allow something the highest standing decides, then the latest issue day. Bars of the rules that are
+ * not dropped hold unless a rule of higher standing requires or allows the very part.
+ */
+export function weigh(covering: readonly PreparedRule[]): Weighed {
+  const standing = withoutReplaced(covering);
+  const deciders = decidersOf(standing);
+  const { barred, lifted } = barsOf(standing);
+  const outcome = outcomeOf(deciders, barred);
+  const deciding = deciders.map(({ ref }) => ref);
+  return {
+    outcome,
+    deciding,
+    overridden:
+      standing.length === 1 && covering.length === 1 && deciders.length === 1 ? [] : overriddenOf(covering, deciders),
+    lifted,
+    deciders,
+    key: outcomeKey(outcome),
+  };
+}
+
+function withoutReplaced(covering: readonly PreparedRule[]): readonly PreparedRule[] {
+  if (!covering.some(({ replaces }) => replaces !== null)) return covering;
+  return covering.filter((one) => replacerOf(one, covering) === undefined);
+}
+
+/** The first covering rule, other than itself, that names the rule as replaced. */
+function replacerOf(one: PreparedRule, covering: readonly PreparedRule[]): PreparedRule | undefined {
+  return covering.find((other) => other.rule.key !== one.rule.key && other.replaces?.has(one.rule.key));
+}
+
+/** The rules of the highest standing and, among them, of the latest issue day, among those that require or allow. */
+function decidersOf(rules: readonly PreparedRule[]): readonly PreparedRule[] {
+  let best: PreparedRule[] = [];
+  for (const one of rules) {
+    if (!one.decides) continue;
+    const against = best[0];
+    const lead = against ? one.standing - against.standing || one.issued - against.issued : 1;
+    // Two rules without a source differ by NaN (infinity less infinity): they tie.
+    if (lead > 0) best = [one];
+    else if (!(lead < 0)) best.push(one);
+  }
+  return best;
+}
+
+function barsOf(rules: readonly PreparedRule[]): { barred: readonly HeldBar[]; lifted: readonly LiftedBar[] } {
+  const barred: HeldBar[] = [];
+  const lifted: LiftedBar[] = [];
+  for (const one of rules) {
+    for (const { part, reason, note } of one.rule.barred) {
+      const over = rules.find(
+        (other) => other.standing > one.standing && (other.rule.required === part || other.rule.allowed.includes(part)),
+      );
+      if (over) lifted.push({ part, reason, note, rule: one.ref, by: over.ref });
+      else barred.push({ part, reason, note, rule: one.ref });
+    }
+  }
+  return { barred, lifted };
+}
+
+function outcomeOf(deciders: readonly PreparedRule[], barred: readonly HeldBar[]): Outcome {
+  const first = deciders[0];
+  if (first === undefined) return { kind: 'nothing-said', barred };
+  const sayings = sayingsOf(deciders);
+  if (sayings.length > 1) return { kind: 'disputed', why: 'rules-tie', sayings, barred };
+  const { required } = first.rule;
+  if (required !== null && barred.some(({ part }) => part === required)) {
+    return { kind: 'disputed', why: 'required-and-barred', sayings, barred };
+  }
+  return { kind: 'decided', saying: sayings[0]!, barred };
+}
+
+function sayingsOf(deciders: readonly PreparedRule[]): Saying[] {
+  const sayings = new Map<string, PreparedRule[]>();
+  for (const one of deciders) {
+    const same = sayings.get(one.says);
+    if (same) same.push(one);
+    else sayings.set(one.says, [one]);
+  }
+  return [...sayings.keys()].sort().map((says) => {
+    const rules = sayings.get(says)!;
+    return { required: rules[0]!.rule.required, allowed: rules[0]!.allowed, rules: rules.map(({ ref }) => ref) };
+  });
+}
+
+function overriddenOf(covering: readonly PreparedRule[], deciders: readonly PreparedRule[]): OverriddenRule[] {
+  const than = deciders[0];
+  return covering.flatMap((one): OverriddenRule[] => {
+    if (deciders.includes(one)) return [];
+    const replacer = replacerOf(one, covering);
+    if (replacer) return [{ rule: one.ref, because: { code: 'replaced', by: replacer.ref } }];
+    if (!one.decides || than === undefined) return [{ rule: one.ref, because: { code: 'only-bars' } }];
+    const code = one.standing < than.standing ? 'lower-standing' : 'issued-earlier';
+    return [{ rule: one.ref, because: { code, than: than.ref } }];
+  });
+}
+
+/** Text that is equal for two outcomes exactly when they say the same; see {@link Outcome}. */
+function outcomeKey(outcome: Outcome): string {
+  const bars = outcome.barred.length === 0 ? '' : [...new Set(outcome.barred.map(({ part }) => part))].sort().join(',');
+  if (outcome.kind === 'nothing-said') return `n:${bars}`;
+  if (outcome.kind === 'decided') {
+    const { required, allowed } = outcome.saying;
+    const free = bars === '' ? allowed : allowed.filter((part) => !outcome.barred.some((bar) => bar.part === part));
+    return `d:${required ?? ''}|${free.join(',')}`;
+  }
+  return `x:${bars}:${outcome.sayings.map(({ required, allowed }) => `${required ?? ''}|${allowed.join(',')}`).join(';')}`;
+}
