@@ -8,5 +8,5 @@ export * from './bulletin';
 export * from './callback';
 export * from './look-up';
 export * from './live';
-export * from './look-up';
 export * from './policy';
+export * from './recheck-scope';
