@@ -77,7 +77,12 @@ export interface LineRoom {
 }
 
 /** A part note. */
-export function part(number: string, name: string, priceMinor: number, fastener: FastenerSpecInput | null = null): PartNote {
+export function part(
+  number: string,
+  name: string,
+  priceMinor: number,
+  fastener: FastenerSpecInput | null = null,
+): PartNote {
   return { number, name, priceMinor, fastener };
 }
 
@@ -94,11 +99,23 @@ export function paper(
   issued: Day,
   more: { readonly effective?: Day; readonly receivedAfter?: number } = {},
 ): Paper {
-  return { kind, number, title, issued, effective: more.effective ?? null, received: issued + (more.receivedAfter ?? 6) };
+  return {
+    kind,
+    number,
+    title,
+    issued,
+    effective: more.effective ?? null,
+    received: issued + (more.receivedAfter ?? 6),
+  };
 }
 
 /** A shear pin or bolt: diameter and length in mm, and the grade as the maker names it. */
-export function pin(diameterMm: number, lengthMm: number, grade: [system: 'SAE J429' | 'ISO 898-1' | 'pin material', name: string], groove?: number): FastenerSpecInput {
+export function pin(
+  diameterMm: number,
+  lengthMm: number,
+  grade: [system: 'SAE J429' | 'ISO 898-1' | 'pin material', name: string],
+  groove?: number,
+): FastenerSpecInput {
   return {
     diameterMm,
     lengthMm,
