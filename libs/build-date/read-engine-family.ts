@@ -16,20 +16,21 @@ const FIRST_SMALL_SPARK_IGNITION_YEAR = 1997;
  * (40 CFR 1068.105(a)). Where the character fits two model years the earlier one sets the floor.
  */
 export function readEngineFamily(evidence: EvidenceOf<'engine-family'>, bounds: DaySpan): Reading {
-  const family = evidence.family.toUpperCase().replace(/[\s.-]/g, '');
-  const first = FORM.test(family) ? firstModelYearOf(family[0]!) : null;
-  if (first === null) return saysNothing('not-a-family-code', () => sayForm(family));
+  const family = FORM.test(evidence.family) ? evidence.family : evidence.family.toUpperCase().replace(/[\s.-]/g, '');
+  const inFirstCycle = FORM.test(family) ? firstModelYearOf(family[0]!) : null;
+  if (inFirstCycle === null) return saysNothing('not-a-family-code', () => sayForm(family));
   const earliest = evidence.engine === 'other' ? FIRST_MODEL_YEAR : FIRST_SMALL_SPARK_IGNITION_YEAR;
-  const years = [first, first + YEARS_IN_CYCLE, first + 2 * YEARS_IN_CYCLE].filter(
-    (year) => year >= earliest && modelYearWindow(year).from < bounds.to,
-  );
-  if (years.length === 0) return saysNothing('no-such-date', () => sayNoYear(family, first, earliest));
-  return says(notBefore(modelYearWindow(years[0]!).from), () => sayYears(family, years));
+  const year = inFirstCycle >= earliest ? inFirstCycle : inFirstCycle + YEARS_IN_CYCLE;
+  const { from } = modelYearWindow(year);
+  if (from >= bounds.to) return saysNothing('no-such-date', () => sayNoYear(family, year, earliest));
+  return says(notBefore(from), () => sayYears(family, year, bounds));
 }
 
-function sayYears(family: string, years: number[]): string {
-  const windows = years.map((year) => `${year} (built ${saySpan(modelYearWindow(year))})`).join(' or ');
-  return `Engine family ${family}: engine of model year ${windows}; the machine is not older than its engine.`;
+function sayYears(family: string, year: number, bounds: DaySpan): string {
+  const windows = [year, year + YEARS_IN_CYCLE]
+    .filter((one) => modelYearWindow(one).from < bounds.to)
+    .map((one) => `${one} (built ${saySpan(modelYearWindow(one))})`);
+  return `Engine family ${family}: engine of model year ${windows.join(' or ')}; the machine is not older than its engine.`;
 }
 
 function sayForm(family: string): string {
@@ -39,9 +40,9 @@ function sayForm(family: string): string {
   );
 }
 
-function sayNoYear(family: string, first: number, earliest: number): string {
+function sayNoYear(family: string, year: number, earliest: number): string {
   return (
-    `Engine family ${family}: character ${family[0]} means model year ${first + YEARS_IN_CYCLE}, which has not begun; ` +
-    `readings before ${earliest} are not possible for this engine.`
+    `Engine family ${family}: character ${family[0]} means model year ${year}, which has not begun; ` +
+    `model years before ${earliest} are not possible for this engine.`
   );
 }

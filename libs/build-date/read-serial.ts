@@ -9,6 +9,8 @@ import { daysByYear, type DaysInYear } from './serial-days';
 
 const SEPARATORS = /[\s\-\u2010-\u2015/._]+/g;
 
+const BARE = /^[A-Z0-9]+$/;
+
 /** A serial as a scheme matched it, before anything is put into words. */
 export interface SerialMatch {
   readonly compiled: CompiledScheme;
@@ -27,8 +29,9 @@ export interface SerialOwner {
  * dashes do not count, save that a scheme with a sequence of varying length needs its separators.
  */
 export function matchSerial(serial: string, owner: SerialOwner, shop: PreparedShop, bounds: DaySpan): SerialMatch[] {
-  const capitals = serial.trim().toUpperCase();
-  const bare = capitals.replace(SEPARATORS, '');
+  const plain = BARE.test(serial);
+  const capitals = plain ? serial : serial.trim().toUpperCase();
+  const bare = plain ? serial : capitals.replace(SEPARATORS, '');
   const matches: SerialMatch[] = [];
   for (const compiled of shop.schemes(owner.maker, owner.line)) {
     const text = compiled.needsSeparators ? capitals.replace(SEPARATORS, '-') : bare;
@@ -40,8 +43,9 @@ export function matchSerial(serial: string, owner: SerialOwner, shop: PreparedSh
 
 /** The days all fitting schemes leave together; empty when none fits. */
 export function daysOfMatches(matches: readonly SerialMatch[]): DaySet {
-  if (matches.length === 1) return daySet(matches[0]!.byYear.map(({ days }) => days));
-  return daySet(matches.flatMap(({ byYear }) => byYear.map(({ days }) => days)));
+  const spans: DaySpan[] = [];
+  for (const { byYear } of matches) for (const { days } of byYear) spans.push(days);
+  return daySet(spans);
 }
 
 /**

@@ -1,6 +1,8 @@
-import { civilDateOf, dayOf, daysInMonth, isLeapYear, meetOfSpans, monthSpan, weekSpan, type DaySpan } from '../day';
-import { EARLIEST_BUILD_DAY } from './bounds';
+import { dayOf, daysInMonth, isLeapYear, meetOfSpans, monthSpan, weekSpan, type Day, type DaySpan } from '../day';
 import type { CompiledScheme } from './compile-scheme';
+
+/** The week year of the first days of 1950 is 1949. */
+const FIRST_YEAR = 1949;
 
 /** Build days of a serial in one of the years its year field fits. */
 export interface DaysInYear {
@@ -19,9 +21,9 @@ export function daysByYear(compiled: CompiledScheme, groups: readonly string[], 
   if (compiled.year === 0 && compiled.part === 0) return [{ year: 0, days: within }];
   const found: DaysInYear[] = [];
   const [residue, cycle, first] = yearsOf(compiled, groups);
-  // A week year begins up to three days before the calendar year and ends up to three days after it.
-  const low = Math.max(civilDateOf(within.from).year - 1, first);
-  const high = civilDateOf(within.to - 1).year + 1;
+  // A week year begins or ends up to three days off the calendar year, so a year on either side is tried too.
+  const low = Math.max(yearNear(within.from) - 2, first);
+  const high = yearNear(within.to) + 2;
   for (let year = low + ((((residue - low) % cycle) + cycle) % cycle); year <= high; year += cycle) {
     const named = spanInYear(compiled, groups, year);
     const days = named && meetOfSpans(named, within);
@@ -30,22 +32,26 @@ export function daysByYear(compiled: CompiledScheme, groups: readonly string[], 
   return found;
 }
 
+/** The year of a day, or one off around New Year: enough to say which years are worth trying. */
+function yearNear(value: Day): number {
+  return 1970 + Math.floor(value / 365.2425);
+}
+
 /** The years a year field fits: those that leave `residue` in a cycle, from a first year on. */
 function yearsOf(compiled: CompiledScheme, groups: readonly string[]): readonly [number, number, number] {
   const field = compiled.year === 0 ? undefined : compiled.fields[compiled.year - 1];
   const text = groups[compiled.year]!;
-  const earliest = civilDateOf(EARLIEST_BUILD_DAY).year - 1;
   switch (field?.kind) {
     case 'year-digit':
-      return [Number(text), 10, earliest];
+      return [Number(text), 10, FIRST_YEAR];
     case 'year-two-digits':
-      return [Number(text), 100, earliest];
+      return [Number(text), 100, FIRST_YEAR];
     case 'year-four-digits':
-      return [Number(text), 10_000, earliest];
+      return [Number(text), 10_000, FIRST_YEAR];
     case 'year-letter':
       return [field.firstYear + field.letters.indexOf(text), field.letters.length, field.firstYear];
     default:
-      return [0, 1, earliest];
+      return [0, 1, FIRST_YEAR];
   }
 }
 

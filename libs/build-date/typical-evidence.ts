@@ -2,7 +2,6 @@ import { civilDateOf, formatDay, type Day } from '../day';
 import type { Evidence, EvidenceKind } from './evidence';
 import { modelYearCharacter } from './model-year';
 import type { PreparedShop } from './prepare-shop';
-import { floorOfEdition } from './read-standard-edition';
 import type { SerialOwner } from './read-serial';
 import { vinCheckDigit } from './vin-rules';
 import { writeSerial } from './write-serial';
@@ -52,9 +51,7 @@ function typicalSerials(built: Day, owner: SerialOwner, shop: PreparedShop): Evi
 
 /** The newest edition a plate of that day can name. */
 function typicalEdition(built: Day, shop: PreparedShop): Evidence[] {
-  const newest = shop.editions
-    .filter((found) => floorOfEdition(found) <= built)
-    .sort((a, b) => floorOfEdition(b) - floorOfEdition(a))[0];
+  const newest = shop.editions.filter(({ floor }) => floor <= built).sort((a, b) => b.floor - a.floor)[0]?.edition;
   return newest ? [{ id: ID, kind: 'standard-edition', standard: newest.standard, edition: newest.edition }] : [];
 }
 

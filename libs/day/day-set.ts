@@ -11,7 +11,8 @@ export type DaySet = readonly DaySpan[];
 export const NO_DAYS: DaySet = [];
 
 /** Brings spans in any order, overlapping or touching, to the canonical form; empty ones vanish. */
-export function daySet(spans: Iterable<DaySpan>): DaySet {
+export function daySet(spans: readonly DaySpan[]): DaySet {
+  if (isCanonical(spans)) return spans;
   const sorted = [...spans].filter((span) => span.from < span.to).sort((a, b) => a.from - b.from);
   const joined: DaySpan[] = [];
   for (const span of sorted) {
@@ -20,6 +21,15 @@ export function daySet(spans: Iterable<DaySpan>): DaySet {
     else joined.push({ from: span.from, to: span.to });
   }
   return joined;
+}
+
+/** Most spans come sorted and apart already; to look is much cheaper than to sort. */
+function isCanonical(spans: readonly DaySpan[]): boolean {
+  for (let i = 0; i < spans.length; i++) {
+    if (!(spans[i]!.from < spans[i]!.to)) return false;
+    if (i > 0 && !(spans[i - 1]!.to < spans[i]!.from)) return false;
+  }
+  return true;
 }
 
 /** Days in either set. */

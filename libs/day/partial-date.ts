@@ -2,25 +2,36 @@ import { dayOf, parseDay, sayDay, sayMonth } from './day';
 import { isoWeekStart } from './iso-week';
 import type { DaySpan } from './day-span';
 
-const FORM = /^(\d{4})(?:-(\d{2})|-W(\d{2})|-(\d{2})-(\d{2}))?$/;
+const DASH = 45;
+const WEEK_LETTER = 87;
 
 /**
  * The days meant by a date of any precision: `2017` (a year), `2017-03` (a month), `2017-W09` (an ISO week) or
  * `2017-03-14` (a day). Closed-open. Null for every other text and for days, months and weeks that do not exist.
  */
 export function spanOfPartialDate(text: string): DaySpan | null {
-  const match = FORM.exec(text);
-  if (!match) return null;
-  const year = Number(match[1]);
-  if (match[2]) return monthSpan(year, Number(match[2]));
-  if (match[3]) return weekSpan(year, Number(match[3]));
-  if (match[4]) return singleDay(text);
-  return year < 1 ? null : { from: dayOf(year, 1, 1), to: dayOf(year + 1, 1, 1) };
+  const year = digits(text, 0, 4);
+  if (!(year >= 1) || (text.length > 4 && text.charCodeAt(4) !== DASH)) return null;
+  if (text.length === 4) return { from: dayOf(year, 1, 1), to: dayOf(year + 1, 1, 1) };
+  if (text.length === 7) return monthSpan(year, digits(text, 5, 7));
+  if (text.length === 8) return text.charCodeAt(5) === WEEK_LETTER ? weekSpan(year, digits(text, 6, 8)) : null;
+  return singleDay(text);
+}
+
+/** The number written at these places, or NaN when one of them is no digit. */
+function digits(text: string, from: number, to: number): number {
+  let value = 0;
+  for (let at = from; at < to; at++) {
+    const digit = text.charCodeAt(at) - 48;
+    if (!(digit >= 0 && digit <= 9)) return NaN;
+    value = value * 10 + digit;
+  }
+  return value;
 }
 
 /** The days of a calendar month (1 to 12), or null when there is no such month. */
 export function monthSpan(year: number, month: number): DaySpan | null {
-  if (year < 1 || month < 1 || month > 12) return null;
+  if (!(year >= 1 && month >= 1 && month <= 12)) return null;
   return { from: dayOf(year, month, 1), to: dayOf(year, month + 1, 1) };
 }
 
