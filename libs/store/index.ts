@@ -6,3 +6,6 @@ export { startEmbedded, type EmbeddedResult, type EmbeddedServer } from './embed
 export { applyMigrations } from './migrate/apply-migrations';
 export { schemaDiff } from './migrate/schema-diff';
 export { withDatabaseName } from './migrate/schema-engine-adapter';
+export { checkServer, serverProblemSentence, type ServerProblem } from './check-server';
+export { openStore, type OpenStore, type StoreOptions } from './open-store';
+export { hashPassword, passwords, PasswordsBusyError } from './people/passwords';

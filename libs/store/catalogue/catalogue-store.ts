@@ -1,0 +1,57 @@
+import type { BenchRow, CatalogueStore, LineRow, MakerRow, PartRow, PositionRow } from '../../usecases';
+import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import { readShopData } from './read-shop-data';
+
+const PART = Prisma.sql`
+  p.id, p.key, p.number, p.name, m.name AS maker, p.listed, p.fastener, p.price_minor AS "priceMinor"
+  FROM part p JOIN maker m ON m.id = p.maker_id`;
+
+export function catalogueStore(db: Db): CatalogueStore {
+  return {
+    benches: () => db.$queryRaw<BenchRow[]>`
+      SELECT b.id, b.code, b.name, l.name AS location
+      FROM bench b JOIN location l ON l.id = b.location_id ORDER BY l.code, b.code`,
+    makers: () => db.$queryRaw<MakerRow[]>`
+      SELECT id, code, name, number_rules AS "numberRules" FROM maker ORDER BY id`,
+    lines: () => readLines(db, Prisma.empty),
+    lineByCode: async (code) => (await readLines(db, Prisma.sql`WHERE l.code = ${code}`))[0] ?? null,
+    positionsOf: (lineId) => db.$queryRaw<PositionRow[]>`
+      SELECT id, code, name, assembly, places, place_names AS "placeNames",
+             sketch_x AS "sketchX", sketch_y AS "sketchY", joint
+      FROM position WHERE line_id = ${lineId} ORDER BY sort_order, id`,
+    partsByKeys: (keys) =>
+      db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.key = ANY(${[...keys]}::text[]) ORDER BY p.key`,
+    partsByIds: (ids) => db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.id = ANY(${[...ids]}::int[]) ORDER BY p.key`,
+    searchParts: (canonicals, word, most) => db.$queryRaw<PartRow[]>`
+      SELECT ${PART}
+      WHERE p.listed AND (
+        EXISTS (SELECT FROM unnest(${[...canonicals]}::text[]) c WHERE c <> '' AND starts_with(p.canonical, c))
+        OR p.name ILIKE ${`%${escapeLike(word)}%`})
+      ORDER BY p.number, p.id LIMIT ${most}`,
+    async insertUnlisted({ key, makerId, number, canonical }) {
+      await db.$executeRaw`
+        INSERT INTO part (key, maker_id, number, canonical, name, listed)
+        VALUES (${key}, ${makerId}, ${number}, ${canonical}, 'Not in the catalogue', false)
+        ON CONFLICT (key) DO NOTHING`;
+      const rows = await db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.key = ${key}`;
+      return rows[0]!;
+    },
+    shopData: () => readShopData(db),
+  };
+}
+
+/** Text as it is, for LIKE. */
+export function escapeLike(text: string): string {
+  return text.replace(/[\\%_]/g, (character) => `\\${character}`);
+}
+
+function readLines(db: Db, where: Prisma.Sql): Promise<LineRow[]> {
+  return db.$queryRaw<LineRow[]>`
+    SELECT l.id, l.code, l.name, l.kind, l.sketch, l.options,
+           json_build_object('id', m.id, 'code', m.code, 'name', m.name) AS maker,
+           l.produced_from::text AS "producedFrom", l.produced_until::text AS "producedUntil",
+           coalesce((SELECT json_agg(json_build_object('id', o.id, 'number', o.number, 'name', o.name) ORDER BY o.number)
+                     FROM model o WHERE o.line_id = l.id), '[]'::json) AS models
+    FROM product_line l JOIN maker m ON m.id = l.maker_id ${where} ORDER BY m.name, l.name`;
+}

@@ -1,0 +1,54 @@
+import { setTimeout as sleep } from 'node:timers/promises';
+import { PrismaPg } from '@prisma/adapter-pg';
+import { Pool } from 'pg';
+import type { Store, Tables } from '../usecases';
+import { PrismaClient } from './generated/client';
+import { isRetryable } from './retryable';
+import { tablesOn } from './tables';
+
+export interface StoreOptions {
+  /** Address of the PostgreSQL database. */
+  readonly url: string;
+  /** Most connections at once. */
+  readonly poolSize?: number;
+}
+
+/** The store, with the pool that everything of it travels through, and its end. */
+export interface OpenStore extends Store {
+  readonly pool: Pool;
+  close(): Promise<void>;
+}
+
+const MOST_TRIES = 5;
+const TRANSACTION = { maxWait: 10_000, timeout: 30_000 };
+
+/** Opens the store; the client and plain SQL share one pool. Nothing is connected before the first question. */
+export function openStore({ url, poolSize = 10 }: StoreOptions): OpenStore {
+  const pool = new Pool({ connectionString: url, max: poolSize, application_name: 'revright' });
+  // An idle connection that the server closes is no reason to end the program: the pool opens another.
+  pool.on('error', () => undefined);
+  const client = new PrismaClient({ adapter: new PrismaPg(pool) });
+  return {
+    ...tablesOn(client),
+    pool,
+    transaction: (work) => retried(() => client.$transaction((tx) => work(tablesOn(tx)), TRANSACTION)),
+    close: async () => {
+      await client.$disconnect();
+      await pool.end();
+    },
+  };
+}
+
+async function retried<T>(run: () => Promise<T>): Promise<T> {
+  for (let tries = 1; ; tries++) {
+    try {
+      return await run();
+    } catch (error) {
+      if (tries >= MOST_TRIES || !isRetryable(error)) throw error;
+      // Waiting a different time than the other transaction keeps the two from meeting again.
+      await sleep(20 + Math.random() * 180);
+    }
+  }
+}
+
+export type { Tables };

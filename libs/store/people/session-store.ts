@@ -1,0 +1,43 @@
+import type { PersonRow, SessionStore } from '../../usecases';
+import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+
+const PERSON = Prisma.sql`
+  p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash",
+  json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location`;
+
+type SessionColumns = PersonRow & { lastSeenAt: Date; expiresAt: Date };
+
+export function sessionStore(db: Db): SessionStore {
+  return {
+    async personByLogin(login) {
+      const rows = await db.$queryRaw<PersonRow[]>`
+        SELECT ${PERSON} FROM person p JOIN location l ON l.id = p.location_id WHERE p.login = ${login}`;
+      return rows[0] ?? null;
+    },
+    async insert({ tokenHash, personId, at, expiresAt }) {
+      await db.$executeRaw`
+        INSERT INTO session (token_hash, person_id, created_at, last_seen_at, expires_at)
+        VALUES (${tokenHash}, ${personId}, ${new Date(at)}, ${new Date(at)}, ${new Date(expiresAt)})`;
+    },
+    async find(tokenHash) {
+      const rows = await db.$queryRaw<SessionColumns[]>`
+        SELECT ${PERSON}, s.last_seen_at AS "lastSeenAt", s.expires_at AS "expiresAt"
+        FROM session s JOIN person p ON p.id = s.person_id JOIN location l ON l.id = p.location_id
+        WHERE s.token_hash = ${tokenHash}`;
+      const row = rows[0];
+      if (!row) return null;
+      const { lastSeenAt, expiresAt, ...person } = row;
+      return { person, lastSeenAt: lastSeenAt.getTime(), expiresAt: expiresAt.getTime() };
+    },
+    async touch(tokenHash, at) {
+      await db.$executeRaw`UPDATE session SET last_seen_at = ${new Date(at)} WHERE token_hash = ${tokenHash}`;
+    },
+    async remove(tokenHash) {
+      await db.$executeRaw`DELETE FROM session WHERE token_hash = ${tokenHash}`;
+    },
+    async removeExpired(before) {
+      await db.$executeRaw`DELETE FROM session WHERE expires_at < ${new Date(before)}`;
+    },
+  };
+}

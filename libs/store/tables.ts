@@ -1,0 +1,22 @@
+import type { Tables } from '../usecases';
+import { catalogueStore } from './catalogue/catalogue-store';
+import type { Db } from './db';
+import { flagStore } from './flags/flag-store';
+import { ownerStore } from './owners/owner-store';
+import { sessionStore } from './people/session-store';
+import { settingStore } from './people/setting-store';
+import { ticketStore } from './tickets/ticket-store';
+import { unitStore } from './units/unit-store';
+
+/** Every noun of the store, on the client or on one transaction. */
+export function tablesOn(db: Db): Tables {
+  return {
+    sessions: sessionStore(db),
+    settings: settingStore(db),
+    catalogue: catalogueStore(db),
+    owners: ownerStore(db),
+    units: unitStore(db),
+    tickets: ticketStore(db),
+    flags: flagStore(db),
+  };
+}

@@ -1,0 +1,16 @@
+import { Prisma } from '../generated/client';
+
+/** The columns of a ticket's card, and the tables they come from (t, u, o, l, k, m, b). */
+export const CARD = Prisma.sql`
+  t.id, t.number, t.stage, coalesce(k.name || ' ' || coalesce(m.name, l.name), 'Unit not identified') AS unit, u.serial,
+  o.name AS owner, t.promised_on::text AS "promisedOn", t.hold_reason AS "onHold", t.version,
+  CASE WHEN b.id IS NULL THEN NULL ELSE json_build_object('id', b.id, 'code', b.code) END AS bench,
+  (SELECT count(*)::int FROM flag f WHERE f.ticket_id = t.id AND f.state = 'open') AS "openFlags",
+  (SELECT (array['right', 'allowed', 'undecided', 'disputed', 'outdated', 'wrong'])[max(array_position(
+            array['right', 'allowed', 'undecided', 'disputed', 'outdated', 'wrong'], i.verdict))]
+   FROM install i WHERE i.unit_id = t.unit_id) AS worst`;
+
+export const CARD_TABLES = Prisma.sql`
+  ticket t JOIN unit u ON u.id = t.unit_id JOIN owner o ON o.id = t.owner_id
+  LEFT JOIN product_line l ON l.id = u.line_id LEFT JOIN maker k ON k.id = l.maker_id
+  LEFT JOIN model m ON m.id = u.model_id LEFT JOIN bench b ON b.id = t.bench_id`;

@@ -1,0 +1,51 @@
+import type { EventRow, PickRow, TicketStore } from '../../usecases';
+import type { Db } from '../db';
+import { iso } from './iso';
+
+export function readPicks(db: Db, ticketId: number): Promise<PickRow[]> {
+  return db.$queryRaw<PickRow[]>`
+    SELECT k.id, k.position_id AS "positionId", k.part_id AS "partId", k.quantity, k.purpose, k.state,
+           k.price_minor AS "priceMinor", k.exception_reason AS "exceptionReason", p.name AS "exceptionBy"
+    FROM pick k LEFT JOIN person p ON p.id = k.exception_by
+    WHERE k.ticket_id = ${ticketId} ORDER BY k.id`;
+}
+
+export const insertPick =
+  (db: Db): TicketStore['insertPick'] =>
+  async (ticketId, pick, personId) => {
+    const exceptionBy = pick.exceptionReason === null ? null : personId;
+    const rows = await db.$queryRaw<{ id: number }[]>`
+      INSERT INTO pick (ticket_id, position_id, part_id, quantity, purpose, price_minor, exception_reason,
+                        exception_by, picked_by)
+      VALUES (${ticketId}, ${pick.positionId}::int, ${pick.partId}, ${pick.quantity}, ${pick.purpose},
+              ${pick.priceMinor}, ${pick.exceptionReason}::text, ${exceptionBy}::int, ${personId})
+      RETURNING id`;
+    return rows[0]!.id;
+  };
+
+export const setPickStates =
+  (db: Db): TicketStore['setPickStates'] =>
+  async (ticketId, states) => {
+    if (states.length === 0) return;
+    await db.$executeRaw`
+      UPDATE pick SET state = n.state
+      FROM unnest(${states.map(({ id }) => id)}::int[], ${states.map(({ state }) => state)}::text[]) AS n(id, state)
+      WHERE pick.id = n.id AND pick.ticket_id = ${ticketId}`;
+  };
+
+export function readEvents(db: Db, ticketId: number): Promise<EventRow[]> {
+  return db.$queryRaw<EventRow[]>`
+    SELECT e.id, ${iso('e.at')} AS at, e.person_id AS "personId", p.name AS "personName", e.kind, e.data
+    FROM ticket_event e LEFT JOIN person p ON p.id = e.person_id
+    WHERE e.ticket_id = ${ticketId} ORDER BY e.id`;
+}
+
+export const addEvents =
+  (db: Db): TicketStore['addEvents'] =>
+  async (ticketId, events) => {
+    if (events.length === 0) return;
+    await db.$executeRaw`
+      INSERT INTO ticket_event (ticket_id, person_id, kind, data)
+      SELECT ${ticketId}, n."personId", n.kind, n.data
+      FROM jsonb_to_recordset(${JSON.stringify(events)}::jsonb) AS n(kind text, data jsonb, "personId" int)`;
+  };

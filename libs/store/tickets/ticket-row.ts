@@ -1,0 +1,64 @@
+import type { TicketPatch, TicketRow, TicketStore } from '../../usecases';
+import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import { iso } from './iso';
+
+/** The ticket's own columns. */
+export async function readTicketRow(db: Db, id: number): Promise<TicketRow | null> {
+  const rows = await db.$queryRaw<TicketRow[]>`
+    SELECT t.id, t.number, t.version, t.unit_id AS "unitId", t.owner_id AS "ownerId", t.location_id AS "locationId",
+           t.stage, t.complaint, t.promised_on::text AS "promisedOn", t.hold_reason AS "holdReason",
+           t.cancel_reason AS "cancelReason", ${iso('t.opened_at')} AS "openedAt", ${iso('t.closed_at')} AS "closedAt",
+           t.handed_over AS "handedOver", t.labour_minutes AS "labourMinutes", t.labour_minor AS "labourMinor",
+           t.authorisation, t.safety_checks AS "safetyChecks",
+           CASE WHEN b.id IS NULL THEN NULL ELSE json_build_object('id', b.id, 'code', b.code, 'name', b.name,
+                'location', l.name) END AS bench
+    FROM ticket t
+    LEFT JOIN bench b ON b.id = t.bench_id LEFT JOIN location l ON l.id = b.location_id
+    WHERE t.id = ${id}`;
+  return rows[0] ?? null;
+}
+
+/** The number is the id, so that no two tickets can share one and no counter has to be kept. */
+export const insertTicket =
+  (db: Db): TicketStore['insert'] =>
+  async (ticket) => {
+    const rows = await db.$queryRaw<{ id: number }[]>`
+      INSERT INTO ticket (id, number, location_id, unit_id, owner_id, bench_id, complaint, promised_on, opened_at)
+      SELECT n, 'T-' || lpad(n::text, 6, '0'), ${ticket.locationId}, ${ticket.unitId}, ${ticket.ownerId},
+             ${ticket.benchId}, ${ticket.complaint}, ${ticket.promisedOn}::date, ${new Date(ticket.at)}
+      FROM nextval(pg_get_serial_sequence('ticket', 'id')) AS n
+      ON CONFLICT (unit_id) WHERE closed_at IS NULL DO NOTHING
+      RETURNING id`;
+    return rows[0]?.id ?? null;
+  };
+
+/** How each column of a patch is written. */
+const COLUMNS: { [Key in keyof TicketPatch]-?: (value: never) => Prisma.Sql } = {
+  stage: (value: string) => Prisma.sql`stage = ${value}`,
+  complaint: (value: string) => Prisma.sql`complaint = ${value}`,
+  benchId: (value: number | null) => Prisma.sql`bench_id = ${value}::int`,
+  promisedOn: (value: string | null) => Prisma.sql`promised_on = ${value}::date`,
+  holdReason: (value: string | null) => Prisma.sql`hold_reason = ${value}::text`,
+  cancelReason: (value: string | null) => Prisma.sql`cancel_reason = ${value}::text`,
+  closedAt: (value: number | null) =>
+    Prisma.sql`closed_at = ${value === null ? null : new Date(value)}::timestamptz`,
+  handedOver: (value: boolean) => Prisma.sql`handed_over = ${value}`,
+  labourMinutes: (value: number) => Prisma.sql`labour_minutes = ${value}`,
+  labourMinor: (value: number) => Prisma.sql`labour_minor = ${value}`,
+  authorisation: (value: object) => Prisma.sql`authorisation = ${JSON.stringify(value)}::jsonb`,
+  safetyChecks: (value: readonly string[]) => Prisma.sql`safety_checks = ${[...value]}::text[]`,
+};
+
+/** Compares and writes in one statement, so that two people cannot both have the last word. */
+export const changeTicket =
+  (db: Db): TicketStore['change'] =>
+  async (id, version, patch) => {
+    const sets = (Object.keys(patch) as (keyof TicketPatch)[])
+      .filter((key) => patch[key] !== undefined)
+      .map((key) => COLUMNS[key](patch[key] as never));
+    const count = await db.$executeRaw`
+      UPDATE ticket SET ${Prisma.join([Prisma.sql`version = version + 1`, ...sets])}
+      WHERE id = ${id} AND version = ${version}`;
+    return count === 1;
+  };

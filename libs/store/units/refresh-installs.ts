@@ -1,0 +1,42 @@
+import type { Db } from '../db';
+
+/**
+ * Brings what the unit holds in step with its newest records, in one statement. The newest record of a place is that
+ * of the latest ticket, what was left there before what was found; a place left out says nothing, a missing part
+ * leaves the place empty. A row whose part, candidates or fitting day changed loses its verdict, since that was given
+ * to something else.
+ */
+export async function refreshInstalls(db: Db, unitId: number): Promise<void> {
+  await db.$executeRaw`
+    WITH newest AS (
+      SELECT DISTINCT ON (r.position_id, r.place)
+             r.id, r.ticket_id, r.position_id, r.place, r.part_id, r.candidates, r.condition,
+             (r.fitted_on - DATE '1970-01-01') AS fitted_on
+      FROM place_record r JOIN ticket t ON t.id = r.ticket_id
+      WHERE r.unit_id = ${unitId} AND r.left_out_why IS NULL
+      ORDER BY r.position_id, r.place, t.opened_at DESC, t.id DESC, (r.side = 'left') DESC
+    ),
+    holds AS (SELECT * FROM newest WHERE condition IS DISTINCT FROM 'missing'),
+    gone AS (
+      DELETE FROM install i
+      WHERE i.unit_id = ${unitId}
+        AND NOT EXISTS (SELECT FROM holds h WHERE h.position_id = i.position_id AND h.place = i.place)
+    )
+    INSERT INTO install (unit_id, position_id, place, record_id, ticket_id, line_id, part_id, candidates, fitted_on,
+                         built_from, built_to)
+    SELECT u.id, h.position_id, h.place, h.id, h.ticket_id, p.line_id, h.part_id, h.candidates, h.fitted_on,
+           u.built_from, u.built_to
+    FROM holds h JOIN unit u ON u.id = ${unitId} JOIN position p ON p.id = h.position_id
+    ON CONFLICT (unit_id, position_id, place) DO UPDATE SET
+      record_id = excluded.record_id, ticket_id = excluded.ticket_id, part_id = excluded.part_id,
+      candidates = excluded.candidates, fitted_on = excluded.fitted_on,
+      verdict = CASE WHEN (install.part_id, install.candidates, install.fitted_on)
+                          IS NOT DISTINCT FROM (excluded.part_id, excluded.candidates, excluded.fitted_on)
+                     THEN install.verdict END,
+      judgement = CASE WHEN (install.part_id, install.candidates, install.fitted_on)
+                            IS NOT DISTINCT FROM (excluded.part_id, excluded.candidates, excluded.fitted_on)
+                       THEN install.judgement END,
+      judged_revision = CASE WHEN (install.part_id, install.candidates, install.fitted_on)
+                                  IS NOT DISTINCT FROM (excluded.part_id, excluded.candidates, excluded.fitted_on)
+                             THEN install.judged_revision END`;
+}

@@ -1,0 +1,99 @@
+import type { EvidenceRow, UnitStore } from '../../usecases';
+import type { Db } from '../db';
+import { envelopeColumns, writeDaySet } from './day-set-text';
+import { readUnit } from './read-unit';
+import { refreshInstalls } from './refresh-installs';
+
+/** Upper case, letters and digits only: the form serials are searched in. */
+export function squeeze(text: string): string {
+  return text.toUpperCase().replace(/[^A-Z0-9]/g, '');
+}
+
+const searchable = (serial: string | null): string | null => (serial === null ? null : squeeze(serial));
+
+export function unitStore(db: Db): UnitStore {
+  return {
+    byId: (id) => readUnit(db, id),
+    refreshInstalls: (id) => refreshInstalls(db, id),
+    async lock(id) {
+      await db.$queryRaw`SELECT id FROM unit WHERE id = ${id} FOR NO KEY UPDATE`;
+    },
+    async insert(unit) {
+      const { from, to } = envelopeColumns(unit.built);
+      const rows = await db.$queryRaw<{ id: number }[]>`
+        INSERT INTO unit (owner_id, line_id, model_id, serial, serial_absent, serial_search, serial_scheme, serial_key,
+                          options, plate, built, built_from, built_to)
+        VALUES (${unit.ownerId}, ${unit.lineId}, ${unit.modelId}, ${unit.serial}, ${unit.serialAbsent},
+                ${searchable(unit.serial)}, ${unit.serialScheme}, ${unit.serialKey},
+                ${JSON.stringify(unit.options)}::jsonb, ${unit.plate},
+                ${writeDaySet(unit.built)}::int4multirange, ${from}, ${to})
+        RETURNING id`;
+      return rows[0]!.id;
+    },
+    async claim(id, version) {
+      const count = await db.$executeRaw`
+        UPDATE unit SET version = version + 1 WHERE id = ${id} AND version = ${version}`;
+      return count === 1;
+    },
+    async setIdentity(id, unit) {
+      await db.$executeRaw`
+        UPDATE unit SET line_id = ${unit.lineId}, model_id = ${unit.modelId}, serial = ${unit.serial},
+               serial_absent = ${unit.serialAbsent}, serial_search = ${searchable(unit.serial)},
+               options = ${JSON.stringify(unit.options)}::jsonb, plate = ${unit.plate}
+        WHERE id = ${id}`;
+    },
+    async setBuilt(id, { built, serialScheme, serialKey }) {
+      const { from, to } = envelopeColumns(built);
+      await db.$executeRaw`
+        UPDATE unit SET built = ${writeDaySet(built)}::int4multirange, built_from = ${from}, built_to = ${to},
+               serial_scheme = ${serialScheme}, serial_key = ${serialKey}
+        WHERE id = ${id}`;
+      await db.$executeRaw`UPDATE install SET built_from = ${from}, built_to = ${to} WHERE unit_id = ${id}`;
+    },
+    ...evidenceActions(db),
+    ...questions(db),
+  };
+}
+
+function evidenceActions(db: Db): Pick<UnitStore, 'evidence' | 'insertEvidence' | 'setAside'> {
+  return {
+    evidence: (id) => db.$queryRaw<EvidenceRow[]>`
+      SELECT e.id, e.kind, e.data,
+             CASE WHEN e.set_aside_why IS NULL THEN NULL
+                  ELSE jsonb_build_object('why', e.set_aside_why, 'by', p.name, 'at',
+                       to_char(e.set_aside_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')) END AS "setAside"
+      FROM evidence e LEFT JOIN person p ON p.id = e.set_aside_by
+      WHERE e.unit_id = ${id} ORDER BY e.id`,
+    async insertEvidence(unitId, kind, data, personId) {
+      const rows = await db.$queryRaw<{ id: number }[]>`
+        INSERT INTO evidence (unit_id, kind, data, recorded_by)
+        VALUES (${unitId}, ${kind}, ${JSON.stringify(data)}::jsonb, ${personId}) RETURNING id`;
+      return rows[0]!.id;
+    },
+    async setAside(evidenceId, why, personId) {
+      await db.$executeRaw`
+        UPDATE evidence SET set_aside_why = ${why}::text,
+               set_aside_by = CASE WHEN ${why}::text IS NULL THEN NULL ELSE ${personId}::int END,
+               set_aside_at = CASE WHEN ${why}::text IS NULL THEN NULL ELSE now() END
+        WHERE id = ${evidenceId}`;
+    },
+  };
+}
+
+function questions(db: Db): Pick<UnitStore, 'hasRecords' | 'notes' | 'openTicket'> {
+  return {
+    async hasRecords(id) {
+      const rows = await db.$queryRaw<unknown[]>`SELECT 1 FROM place_record WHERE unit_id = ${id} LIMIT 1`;
+      return rows.length > 0;
+    },
+    notes: (id) => db.$queryRaw<{ sentence: string; source: string; on: string }[]>`
+      SELECT coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source, n.opened_at::date::text AS "on"
+      FROM unit_note n JOIN source s ON s.id = n.source_id
+      WHERE n.unit_id = ${id} AND n.closed_at IS NULL ORDER BY n.id`,
+    async openTicket(id) {
+      const rows = await db.$queryRaw<{ id: number; number: string }[]>`
+        SELECT id, number FROM ticket WHERE unit_id = ${id} AND closed_at IS NULL`;
+      return rows[0] ?? null;
+    },
+  };
+}
