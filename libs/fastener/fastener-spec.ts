@@ -109,7 +109,7 @@ interface Features {
 function checkFeatures(spec: Features, context: z.core.$RefinementCtx): void {
   const below = (path: string[], value: number | undefined | null, limit: number, words: string): void => {
     if (value !== undefined && value !== null && value >= limit) {
-      context.addIssue({ code: 'custom', path, message: `less than ${words} (${limit} mm)` });
+      context.addIssue({ code: 'custom', path, message: `less than ${words} (${Number(limit.toFixed(3))} mm)` });
     }
   };
   below(['groove', 'rootDiameterMm'], spec.groove?.rootDiameterMm, spec.diameterMm, 'the diameter of the shank');
