@@ -1,6 +1,8 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { chownSync, existsSync, readFileSync, renameSync, rmdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { makeOwnFolder } from './reachable-place';
 import { program, type ServerFiles } from './server-files';
 import { ids, type ServerUser } from './server-user';
@@ -41,7 +43,7 @@ export interface ClusterPlan {
  * Makes an empty database server in the folder. It is made beside it and moved there when whole, so that a start
  * broken off by a power cut leaves nothing that looks like a database. Throws with the program's own words.
  */
-export function makeCluster(plan: ClusterPlan): void {
+export async function makeCluster(plan: ClusterPlan): Promise<void> {
   const beside = `${plan.folder}.new`;
   const passwordFile = `${plan.folder}.first-password`;
   rmSync(beside, { recursive: true, force: true });
@@ -49,7 +51,7 @@ export function makeCluster(plan: ClusterPlan): void {
   writeFileSync(passwordFile, plan.password, { mode: 0o600 });
   if (plan.user.uid !== undefined) chownSync(passwordFile, plan.user.uid, plan.user.gid!);
   try {
-    runInitdb(plan, [`--pgdata=${beside}`, `--pwfile=${passwordFile}`]);
+    await runInitdb(plan, [`--pgdata=${beside}`, `--pwfile=${passwordFile}`]);
   } finally {
     rmSync(passwordFile, { force: true });
   }
@@ -57,13 +59,16 @@ export function makeCluster(plan: ClusterPlan): void {
   renameSync(beside, plan.folder);
 }
 
-function runInitdb(plan: ClusterPlan, where: readonly string[]): void {
+/** Runs it in a process group of its own: Ctrl-C in a terminal would otherwise break it off half way. */
+async function runInitdb(plan: ClusterPlan, where: readonly string[]): Promise<void> {
   const settings = plan.durable ? SETTINGS : [...SETTINGS, '--no-sync'];
-  const run = spawnSync(program(plan.files, 'initdb'), [...where, ...settings], {
+  const child = spawn(program(plan.files, 'initdb'), [...where, ...settings], {
     cwd: '/',
-    encoding: 'utf8',
+    detached: true,
     env: { PATH: process.env['PATH'], LC_ALL: 'C' },
+    stdio: ['ignore', 'ignore', 'pipe'],
     ...ids(plan.user),
   });
-  if (run.status !== 0) throw new Error(`initdb failed: ${run.error?.message ?? run.stderr.trim()}`);
+  const [words, [code]] = await Promise.all([text(child.stderr), once(child, 'exit') as Promise<[number | null]>]);
+  if (code !== 0) throw new Error(`initdb failed: ${words.trim()}`);
 }

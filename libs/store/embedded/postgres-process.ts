@@ -1,11 +1,9 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync } from 'node:fs';
+import { closeSync, openSync, renameSync, statSync } from 'node:fs';
 import { createServer, type AddressInfo } from 'node:net';
-import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { Client } from 'pg';
 import { OWNER } from './make-cluster';
-import { commandOf, stopProcess } from './running-process';
 import { program, type ServerFiles } from './server-files';
 import { ids, type ServerUser } from './server-user';
 
@@ -87,16 +85,4 @@ async function answers(child: ChildProcess, url: string): Promise<boolean> {
   }
   if (child.exitCode === null && child.signalCode === null) child.kill('SIGQUIT');
   return false;
-}
-
-/**
- * Stops a server that an earlier copy of us left behind on this folder (that copy was killed).
- * The process id in the folder may be an old one that now belongs to something else: only a process that was started
- * on this very folder is touched.
- */
-export async function stopOrphan(folder: string): Promise<void> {
-  const file = join(folder, 'postmaster.pid');
-  if (!existsSync(file)) return;
-  const pid = Number(readFileSync(file, 'utf8').split('\n')[0]);
-  if (Number.isInteger(pid) && pid > 1 && commandOf(pid).includes(`-D ${folder} `)) await stopProcess(pid);
 }

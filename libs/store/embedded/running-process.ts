@@ -2,13 +2,27 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
 
-/** Whether a process with this id runs, also when it belongs to another user. */
-export function isRunning(pid: number): boolean {
+/** Whether a process with this id runs, also when it belongs to another user. One that is dead but still listed does not. */
+export const isRunning = (pid: number): boolean => isListed(pid) && !isDeadButListed(pid);
+
+const isListed = (pid: number): boolean => {
   try {
     process.kill(pid, 0);
     return true;
   } catch (error) {
     return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
+};
+
+/**
+ * Whether the process has ended but its parent has not fetched its exit code. In a container whose first program
+ * fetches none, it stays so for ever.
+ */
+export function isDeadButListed(pid: number): boolean {
+  try {
+    return statOf(pid)[0] === 'Z';
+  } catch {
+    return ask(pid, 'state').startsWith('Z');
   }
 }
 
@@ -32,8 +46,7 @@ export function commandOf(pid: number): string {
  */
 export function birthOf(pid: number): string {
   try {
-    const stat = readProc(pid, 'stat');
-    return stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19] ?? '';
+    return statOf(pid)[19] ?? '';
   } catch {
     return ask(pid, 'lstart');
   }
@@ -47,6 +60,12 @@ async function isGoneWithin(pid: number, milliseconds: number): Promise<boolean>
     await pause(25);
   }
   return true;
+}
+
+/** The fields of /proc/<pid>/stat after the program's name, the state first. The name itself may hold spaces. */
+function statOf(pid: number): readonly string[] {
+  const stat = readProc(pid, 'stat');
+  return stat.slice(stat.lastIndexOf(')') + 2).split(' ');
 }
 
 const readProc = (pid: number, file: 'cmdline' | 'stat'): string => readFileSync(`/proc/${pid}/${file}`, 'utf8');

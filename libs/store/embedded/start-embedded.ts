@@ -4,11 +4,12 @@ import { databaseFolder, databasePassword, makeDatabasePassword, prepareDataFold
 import { type EmbeddedProblem } from './embedded-problem';
 import { lockFolder } from './folder-lock';
 import { clusterVersion, makeCluster } from './make-cluster';
-import { startPostgres, stopOrphan, type PostgresProcess } from './postgres-process';
+import { startPostgres, type PostgresProcess } from './postgres-process';
 import { reachableServerFiles } from './reachable-place';
 import { stopProcess } from './running-process';
 import { installedServerFiles, platformName, type ServerFiles } from './server-files';
 import { serverUser, type ServerUser } from './server-user';
+import { stopOrphan } from './stop-orphan';
 
 /** A running PostgreSQL of our own. */
 export interface EmbeddedServer {
@@ -72,7 +73,7 @@ async function startLocked(
   if (found !== undefined && found !== expected) return refuse({ code: 'other-version', folder, found, expected });
   const password = found === undefined ? makeDatabasePassword(data) : databasePassword(data);
   if (password === undefined) return refuse({ code: 'password-missing', folder: data });
-  if (found === undefined) makeCluster({ files, folder, user, password, durable });
+  if (found === undefined) await makeCluster({ files, folder, user, password, durable });
   await stopOrphan(folder);
   const logFile = join(data, 'database.log');
   const started = await startPostgres({ files, folder, user, password, durable, logFile });

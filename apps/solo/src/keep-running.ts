@@ -1,0 +1,37 @@
+import { readConfig } from '../../../libs/config';
+import { runSolo, type SoloParts } from './run-solo';
+
+const say = (sentence: string): void => void process.stdout.write(`${sentence}\n`);
+
+/** Says the sentences on stderr and ends the program with code 1. */
+function giveUp(...sentences: readonly string[]): never {
+  for (const sentence of sentences) process.stderr.write(`${sentence}\n`);
+  process.exit(1);
+}
+
+/**
+ * The life of the program: reads the environment, starts, says where, and stops cleanly at Ctrl-C or SIGTERM; a
+ * second signal ends it at once (the next start recovers). `greet` says how to sign in.
+ */
+export async function keepRunning(parts: SoloParts, greet: (address: string) => readonly string[]): Promise<void> {
+  const read = readConfig(process.env);
+  if (!read.ok) giveUp(...read.problems);
+  let stop = (): Promise<void> => Promise.resolve();
+  let asked = false;
+  const onSignal = (): void => {
+    if (asked) process.exit(1);
+    asked = true;
+    void starting.then(() => stop()).then(() => process.exit(0), (error: Error) => giveUp(error.message));
+  };
+  process.on('SIGINT', onSignal).on('SIGTERM', onSignal);
+  const starting = runSolo(read.config, parts, say);
+  const result = await starting;
+  if (!result.ok) giveUp(result.problem);
+  stop = () => result.solo.stop();
+  if (asked) return;
+  for (const sentence of greet(result.solo.address)) say(sentence);
+  const lost = await result.solo.lost;
+  if (asked) return;
+  await stop();
+  giveUp(lost);
+}

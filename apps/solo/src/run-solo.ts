@@ -1,0 +1,93 @@
+import { type Config } from '../../../libs/config';
+import {
+  applyMigrations,
+  checkServer,
+  embeddedProblemSentence,
+  serverProblemSentence,
+  startEmbedded,
+} from '../../../libs/store';
+import { listenProblem } from './listen-problem';
+
+/** The configuration with the database found. */
+export type RunningConfig = Config & { readonly databaseUrl: string };
+
+/** What runs until it is closed. */
+export interface Running {
+  close(): Promise<void>;
+}
+
+/** The parts that solo wires together; it has no logic of its own. */
+export interface SoloParts {
+  /** Fills an empty database with the demo shop; does nothing when it holds anything. */
+  seedIfEmpty(config: RunningConfig): Promise<void>;
+  startWorker(config: RunningConfig): Promise<Running>;
+  /** Listens when it resolves. */
+  startApi(config: RunningConfig): Promise<Running & { readonly address: string }>;
+}
+
+export interface Solo {
+  readonly address: string;
+  /** Resolves with a sentence when the database ends by itself. */
+  readonly lost: Promise<string>;
+  /** Closes the page, then the worker, then the database. May be called more than once. */
+  stop(): Promise<void>;
+}
+
+export type SoloResult = { readonly ok: true; readonly solo: Solo } | { readonly ok: false; readonly problem: string };
+
+/**
+ * Starts everything in order: database, migrations, demo shop, worker, page. What was started is closed again when a
+ * later step fails. An expected failure is answered as one sentence; `say` gets what is worth knowing meanwhile.
+ */
+export async function runSolo(config: Config, parts: SoloParts, say: (sentence: string) => void): Promise<SoloResult> {
+  const started: (() => Promise<void>)[] = [];
+  let stopping: Promise<void> | undefined;
+  const stop = (): Promise<void> => (stopping ??= closeAll(started));
+  const database = await startDatabase(config);
+  if (!database.ok) return database;
+  started.push(database.stop);
+  if (database.notice) say(database.notice);
+  try {
+    const running = { ...config, databaseUrl: database.url };
+    const applied = await applyMigrations(running.databaseUrl);
+    if (applied.length > 0) say(`Database brought up to date (${applied.length} migrations).`);
+    if (config.demo) await parts.seedIfEmpty(running);
+    const worker = await parts.startWorker(running);
+    started.push(() => worker.close());
+    const api = await parts.startApi(running);
+    started.push(() => api.close());
+    const lost = database.ended.then(() => 'The database has ended by itself; its log is in the data folder.');
+    return { ok: true, solo: { address: api.address, lost, stop } };
+  } catch (error) {
+    await stop();
+    const problem = listenProblem(error, config);
+    if (problem) return { ok: false, problem };
+    throw error;
+  }
+}
+
+/** The last started is closed first. */
+async function closeAll(started: readonly (() => Promise<void>)[]): Promise<void> {
+  for (const close of started.toReversed()) await close();
+}
+
+interface Database {
+  readonly ok: true;
+  readonly url: string;
+  readonly notice?: string | undefined;
+  readonly ended: Promise<void>;
+  readonly stop: () => Promise<void>;
+}
+
+/** The given PostgreSQL, or our own. */
+async function startDatabase(config: Config): Promise<Database | { readonly ok: false; readonly problem: string }> {
+  if (config.databaseUrl !== undefined) {
+    const problem = await checkServer(config.databaseUrl);
+    if (problem) return { ok: false, problem: serverProblemSentence(problem) };
+    return { ok: true, url: config.databaseUrl, ended: new Promise(() => undefined), stop: () => Promise.resolve() };
+  }
+  const result = await startEmbedded({ dataFolder: config.dataFolder });
+  if (!result.ok) return { ok: false, problem: embeddedProblemSentence(result.problem) };
+  const { server } = result;
+  return { ok: true, url: server.url, notice: server.notice, ended: server.ended, stop: () => server.stop() };
+}
