@@ -18,10 +18,8 @@ const joint: ShearJointInput = { shaftRadiusMm: 10, planes: 2 };
 function problems(outcome: { ok: true } | { ok: false; problems: FastenerProblem[] }): FastenerProblem[] {
   return outcome.ok ? [] : outcome.problems;
 }
-const withSpec = (more: object): FastenerProblem[] =>
-  problems(shearTorque({ ...good, ...more } as FastenerSpecInput, joint));
-const withJoint = (more: object): FastenerProblem[] =>
-  problems(shearTorque(good, { ...joint, ...more } as ShearJointInput));
+const withSpec = (more: object): FastenerProblem[] => problems(shearTorque({ ...good, ...more }, joint));
+const withJoint = (more: object): FastenerProblem[] => problems(shearTorque(good, { ...joint, ...more }));
 
 describe('bad input', () => {
   it.each([
