@@ -152,7 +152,7 @@ describe('an answer of several spans', () => {
     expect(answer.sentence).toBe('Built 1 Mar 2004 to 31 Mar 2004 (31 possible days).');
   });
 
-  it('names every piece that takes part when none splits it alone', () => {
+  it('is not said to be split by a piece that only ends a span early', () => {
     const production: Evidence = { id: 'production', kind: 'production-span', first: '1994-02', last: '2004-03-10' };
     const answer = infer([serial('K4C00123'), production]);
     expect(answer.splits.map((split) => split.by)).toEqual([['serial']]);
