@@ -2,9 +2,13 @@ import type { Tables } from '../usecases';
 import { catalogueStore } from './catalogue/catalogue-store';
 import type { Db } from './db';
 import { flagStore } from './flags/flag-store';
+import { installStore } from './installs/install-store';
+import { liveStore } from './live/live-store';
+import { outboxStore } from './outbox/outbox-store';
 import { ownerStore } from './owners/owner-store';
 import { sessionStore } from './people/session-store';
 import { settingStore } from './people/setting-store';
+import { rulebookStore } from './rulebook/rulebook-store';
 import { ticketStore } from './tickets/ticket-store';
 import { unitStore } from './units/unit-store';
 
@@ -18,5 +22,9 @@ export function tablesOn(db: Db): Tables {
     units: unitStore(db),
     tickets: ticketStore(db),
     flags: flagStore(db),
+    rulebook: rulebookStore(db),
+    installs: installStore(db),
+    outbox: outboxStore(db),
+    live: liveStore(db),
   };
 }

@@ -32,4 +32,13 @@ export interface SessionStore {
 export interface SettingStore {
   /** The value of a setting; null when the shop has none. */
   read(key: string): Promise<unknown>;
+  /** Sets it and raises its version. */
+  write(key: string, value: unknown, personId: number | null): Promise<void>;
 }
+
+/** How many months back a unit that was handed over is still judged again. */
+export const LOOK_BACK_MONTHS = 'look-back-months';
+/** How much each kind of source counts; see the fit rules' standing. */
+export const STANDING = 'standing';
+/** The last day whose papers have been taken into account, `YYYY-MM-DD`. */
+export const IN_FORCE_DAY = 'in-force-day';

@@ -1,4 +1,8 @@
 import type { CatalogueStore } from './catalogue-store';
+import type { InstallStore } from './install-store';
+import type { LiveStore } from './live-store';
+import type { OutboxStore } from './outbox-store';
+import type { RulebookStore } from './rulebook-store';
 import type { SessionStore, SettingStore } from './session-store';
 import type { FlagStore, TicketStore } from './ticket-store';
 import type { OwnerStore, UnitStore } from './unit-store';
@@ -12,6 +16,10 @@ export interface Tables {
   readonly units: UnitStore;
   readonly tickets: TicketStore;
   readonly flags: FlagStore;
+  readonly rulebook: RulebookStore;
+  readonly installs: InstallStore;
+  readonly outbox: OutboxStore;
+  readonly live: LiveStore;
 }
 
 export interface Store extends Tables {

@@ -19,7 +19,12 @@ export interface TicketRow {
   readonly locationId: number;
   readonly stage: StageName;
   readonly complaint: string;
-  readonly bench: { readonly id: number; readonly code: string; readonly name: string; readonly location: string } | null;
+  readonly bench: {
+    readonly id: number;
+    readonly code: string;
+    readonly name: string;
+    readonly location: string;
+  } | null;
   readonly promisedOn: string | null;
   readonly holdReason: string | null;
   readonly cancelReason: string | null;
@@ -174,7 +179,12 @@ export interface FlagReason {
 export interface FlagRow {
   readonly id: number;
   readonly version: number;
-  readonly ticket: { readonly id: number; readonly number: string; readonly stage: StageName; readonly bench: string | null };
+  readonly ticket: {
+    readonly id: number;
+    readonly number: string;
+    readonly stage: StageName;
+    readonly bench: string | null;
+  };
   readonly unitId: number;
   readonly unit: string;
   readonly owner: string;

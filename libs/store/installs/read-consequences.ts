@@ -1,0 +1,24 @@
+import type { StandingConsequences, StandingFlag, StandingNote, StandingReason } from '../../usecases';
+import type { Db } from '../db';
+
+/** Flags, callback reasons and notes that earlier judgements of these units led to. */
+export async function readConsequences(db: Db, unitIds: readonly number[]): Promise<StandingConsequences> {
+  const ids = [...unitIds];
+  const flags = await db.$queryRaw<StandingFlag[]>`
+    SELECT id, ticket_id AS "ticketId", unit_id AS "unitId", position_id AS "positionId", place, part_id AS "partId",
+           verdict, state, accepted_until - DATE '1970-01-01' AS "acceptedUntil", reason->>'rule' AS rule,
+           COALESCE(reason->>'kind', 'verdict') AS kind
+    FROM flag WHERE unit_id = ANY(${ids}::int[]) AND state <> 'cleared' ORDER BY id`;
+  const reasons = await db.$queryRaw<StandingReason[]>`
+    SELECT r.id, r.callback_id AS "callbackId", c.state IN ('open', 'booked') AS live,
+           r.withdrawn_at IS NOT NULL AS withdrawn, c.unit_id AS "unitId", r.position_id AS "positionId", r.place,
+           r.part_id AS "partId", s.key AS source
+    FROM callback c JOIN callback_reason r ON r.callback_id = c.id JOIN source s ON s.id = r.source_id
+    WHERE c.unit_id = ANY(${ids}::int[]) ORDER BY r.id`;
+  const notes = await db.$queryRaw<StandingNote[]>`
+    SELECT n.id, n.unit_id AS "unitId", n.position_id AS "positionId", n.place, s.key AS source,
+           n.closed_at IS NULL AS open
+    FROM unit_note n JOIN source s ON s.id = n.source_id
+    WHERE n.unit_id = ANY(${ids}::int[]) ORDER BY n.id`;
+  return { flags, reasons, notes };
+}

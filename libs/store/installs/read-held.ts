@@ -1,0 +1,101 @@
+import type { Verdict } from '../../fit-rules';
+import type { HeldInstall, HeldUnit, InstallChoice, JudgementRecord } from '../../usecases';
+import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import { chosen } from './choice-sql';
+import { daySetFromText } from './day-set-text';
+
+interface Row {
+  readonly unitId: number;
+  readonly positionId: number;
+  readonly position: string;
+  readonly place: number;
+  readonly ticketId: number;
+  readonly partId: number | null;
+  readonly parts: readonly string[];
+  readonly fittedOn: number | null;
+  readonly verdict: Verdict | null;
+  readonly judgement: JudgementRecord | null;
+  readonly judgedRevision: number | null;
+  readonly closedOn: number | null;
+  readonly ownerId: number;
+  readonly line: string;
+  readonly model: string | null;
+  readonly options: Record<string, boolean>;
+  readonly serialScheme: string | null;
+  readonly serialKey: string | null;
+  readonly built: string;
+  readonly openTicketId: number | null;
+}
+
+/** Locks the units in order of id; a fact or a part that changes meanwhile waits, or is waited for. */
+export async function lockUnits(db: Db, choice: InstallChoice): Promise<readonly number[]> {
+  const { tables, where } = chosen(choice);
+  const ids =
+    'unitIds' in choice
+      ? Prisma.sql`id = ANY(${[...choice.unitIds]}::int[])`
+      : Prisma.sql`id IN (SELECT unit_id FROM wanted)`;
+  const rows = await db.$queryRaw<{ id: number }[]>`
+    ${tables} wanted AS (SELECT DISTINCT i.unit_id FROM install i WHERE ${where})
+    SELECT id FROM unit WHERE ${ids} ORDER BY id FOR NO KEY UPDATE`;
+  return rows.map(({ id }) => id);
+}
+
+/** The installs with the facts of their units, in order of unit, position and place. */
+export async function readHeld(db: Db, choice: InstallChoice): Promise<readonly HeldInstall[]> {
+  const { tables, where } = chosen(choice);
+  const rows = await db.$queryRaw<Row[]>`
+    ${tables} held AS MATERIALIZED (SELECT i.* FROM install i WHERE ${where})
+    SELECT i.unit_id AS "unitId", i.position_id AS "positionId", p.code AS position, i.place, i.ticket_id AS "ticketId",
+           i.part_id AS "partId", i.fitted_on AS "fittedOn", i.verdict, i.judgement, i.judged_revision AS "judgedRevision",
+           CASE WHEN i.part_id IS NULL THEN ARRAY(SELECT key FROM part WHERE id = ANY(i.candidates) ORDER BY key)
+                ELSE ARRAY[pt.key] END AS parts,
+           (t.closed_at AT TIME ZONE 'UTC')::date - DATE '1970-01-01' AS "closedOn",
+           u.owner_id AS "ownerId", l.code AS line, m.number AS model, u.options, u.serial_scheme AS "serialScheme",
+           u.serial_key AS "serialKey", u.built::text AS built, o.id AS "openTicketId"
+    FROM held i
+    JOIN unit u ON u.id = i.unit_id
+    JOIN position p ON p.id = i.position_id
+    JOIN product_line l ON l.id = i.line_id
+    JOIN ticket t ON t.id = i.ticket_id
+    LEFT JOIN model m ON m.id = u.model_id
+    LEFT JOIN part pt ON pt.id = i.part_id
+    LEFT JOIN ticket o ON o.unit_id = u.id AND o.closed_at IS NULL
+    ORDER BY i.unit_id, i.position_id, i.place`;
+  return withUnits(rows);
+}
+
+/** Rows of one unit share its facts. */
+function withUnits(rows: readonly Row[]): readonly HeldInstall[] {
+  let unit: HeldUnit | null = null;
+  return rows.map((row) => {
+    if (unit === null || unit.id !== row.unitId) unit = unitOf(row);
+    const { positionId, position, place, ticketId, partId, parts, fittedOn, verdict, judgement, closedOn } = row;
+    const { judgedRevision } = row;
+    return {
+      unit,
+      positionId,
+      position,
+      place,
+      ticketId,
+      partId,
+      parts,
+      fittedOn,
+      verdict,
+      judgement,
+      judgedRevision,
+      closedOn,
+    };
+  });
+}
+
+function unitOf(row: Row): HeldUnit {
+  const serial = row.serialScheme === null ? null : { scheme: row.serialScheme, key: row.serialKey };
+  const { line, options } = row;
+  return {
+    id: row.unitId,
+    ownerId: row.ownerId,
+    openTicketId: row.openTicketId,
+    facts: { line, model: row.model ?? '', options, serial, built: daySetFromText(row.built) },
+  };
+}

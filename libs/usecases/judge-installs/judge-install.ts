@@ -1,0 +1,65 @@
+import { CAME_WITH_UNIT, sayVerdict, severityOf, verdicts, type Judgement, type Verdict } from '../../fit-rules';
+import type { HeldInstall } from '../ports/install-store';
+import type { LoadedRulebook } from '../rulebook';
+import type { JudgementRecord } from './judgement-record';
+
+/** An install with its verdict of now. `record` is null where the verdict is good and stayed as it was. */
+export interface JudgedInstall {
+  readonly install: HeldInstall;
+  readonly verdict: Verdict;
+  readonly record: JudgementRecord | null;
+}
+
+/** Judges one install: by numbers first, with reasons only where something follows from them. */
+export function judgeInstall(install: HeldInstall, rulebook: LoadedRulebook): JudgedInstall {
+  const verdict = quickVerdict(install, rulebook);
+  const good = verdict === 'right' || verdict === 'allowed';
+  if (good && verdict === install.verdict) return { install, verdict, record: null };
+  const { unit, position, parts, fittedOn } = install;
+  const judgement = rulebook.judge.judge({ unit: unit.facts, position, parts, fittedOn });
+  return { install, verdict: judgement.verdict, record: recordOf(judgement, rulebook) };
+}
+
+function quickVerdict({ unit, position, parts, fittedOn }: HeldInstall, { judge }: LoadedRulebook): Verdict {
+  const { bulk } = judge;
+  const numbers = parts.map((part) => bulk.partIndex(part));
+  const slot = bulk.slotOf(unit.facts, position);
+  return verdicts[bulk.verdictCodeOfSet(slot, numbers, unit.facts.built, fittedOn ?? CAME_WITH_UNIT)]!;
+}
+
+/** What is kept of a judgement. */
+export function recordOf(judgement: Judgement, rulebook: LoadedRulebook): JudgementRecord {
+  const words = sayVerdict(judgement);
+  const rules = judgement.deciding.map((ref) => {
+    const { source, action } = rulebook.ruleOf(ref)!;
+    return { key: ref.key, version: ref.version, source, action };
+  });
+  return {
+    action: judgement.action,
+    rules,
+    source: only(rules.map((rule) => rule.source)),
+    required: requiredPart(judgement),
+    barredWhy: judgement.bars[0] ? judgement.bars[0].note || judgement.bars[0].reason : null,
+    then: only(judgement.candidates.map((one) => one.then)),
+    couldHaveKnown: judgement.couldHaveKnown,
+    technician: words.technician,
+    owner: words.owner,
+    severity: severityOf({
+      verdict: judgement.verdict,
+      action: judgement.action,
+      barReasons: judgement.bars.map((bar) => bar.reason),
+      strength: null,
+    }),
+  };
+}
+
+function requiredPart({ ruling }: Judgement): string | null {
+  const required = ruling.pieces.map(({ outcome }) => (outcome.kind === 'decided' ? outcome.saying.required : null));
+  return only(required);
+}
+
+/** The value when all are the same; null when there is none or they differ. */
+function only<T>(all: readonly T[]): T | null {
+  const first = all[0];
+  return first !== undefined && all.every((one) => one === first) ? first : null;
+}

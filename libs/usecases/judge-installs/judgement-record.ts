@@ -1,0 +1,20 @@
+import type { Action, RuleRef, Severity, ThenVerdict } from '../../fit-rules';
+
+/** What an install keeps of its last judgement: enough to tell why, without judging again. */
+export interface JudgementRecord {
+  readonly action: Action;
+  /** The deciding rules and those whose bar holds, each with its source. */
+  readonly rules: readonly (RuleRef & { readonly source: string; readonly action: Action })[];
+  /** Key of the source that decides; null when nothing decides or several do. */
+  readonly source: string | null;
+  /** Part key, when every piece that decides requires the same part. */
+  readonly required: string | null;
+  readonly barredWhy: string | null;
+  readonly then: ThenVerdict | null;
+  readonly couldHaveKnown: boolean | null;
+  /** What the bench reads. */
+  readonly technician: string;
+  /** What the owner is told. */
+  readonly owner: string;
+  readonly severity: Severity;
+}

@@ -1,0 +1,51 @@
+import type { HeldInstall, StandingConsequences } from '../ports/install-store';
+import type { JudgedInstall } from './judge-install';
+import type { ConsequencePlan, VerdictWrite } from './consequence-plan';
+import { planCallbacks } from './plan-callbacks';
+import { planFlags } from './plan-flags';
+import { planNotes } from './plan-notes';
+import { byPlace, placeKey, type Circumstances } from './circumstances';
+
+/**
+ * What follows from judging: compared with what stands already, only the difference. Judging the same twice therefore
+ * plans nothing the second time.
+ */
+export function planConsequences(
+  judged: readonly JudgedInstall[],
+  standing: StandingConsequences,
+  about: Circumstances,
+): ConsequencePlan {
+  const flags = planFlags(judged, byPlace(standing.flags), about);
+  const callbacks = planCallbacks(judged, standing, about);
+  const notes = planNotes(judged, byPlace(standing.notes), about);
+  const verdicts = judged.flatMap(verdictWrite);
+  const written = new Set(verdicts.map(placeKey));
+  return {
+    judged: judged.length,
+    verdicts,
+    confirmed: about.wholeUnits
+      ? judged.map(({ install }) => placeOf(install)).filter((place) => !written.has(placeKey(place)))
+      : [],
+    ...flags,
+    ...callbacks,
+    ...notes,
+  };
+}
+
+function verdictWrite({ install, verdict, record }: JudgedInstall): readonly VerdictWrite[] {
+  if (record === null || (verdict === install.verdict && sameGrounds(install, record))) return [];
+  const { ticketId, partId } = install;
+  return [{ ...placeOf(install), ticketId, partId, from: install.verdict, to: verdict, judgement: record }];
+}
+
+/** The answer rests on the same rules and asks for the same; wording and severity follow from those. */
+function sameGrounds({ judgement }: HeldInstall, now: NonNullable<JudgedInstall['record']>): boolean {
+  if (judgement === null) return false;
+  const text = ({ action, rules, required, barredWhy, couldHaveKnown }: typeof now) =>
+    JSON.stringify([action, rules.map(({ key, version }) => [key, version]), required, barredWhy, couldHaveKnown]);
+  return text(judgement) === text(now);
+}
+
+function placeOf(install: HeldInstall): { unitId: number; positionId: number; place: number } {
+  return { unitId: install.unit.id, positionId: install.positionId, place: install.place };
+}

@@ -1,0 +1,39 @@
+import type { CallbackPage, CallbackView, NewAttempt } from '../../contracts';
+
+export interface CallbackQuery {
+  readonly state: 'open' | 'closed' | 'all';
+  readonly urgentOnly: boolean;
+  readonly after: string | null;
+  readonly limit: number;
+}
+
+export interface CallbackHead {
+  readonly id: number;
+  readonly unitId: number;
+  readonly ownerId: number;
+  readonly state: 'open' | 'booked' | 'settled' | 'withdrawn';
+  readonly ticketId: number | null;
+  readonly version: number;
+}
+
+export interface CallbackStore {
+  page(query: CallbackQuery): Promise<Omit<CallbackPage, 'items'> & { readonly items: readonly CallbackView[] }>;
+  view(id: number): Promise<CallbackView | null>;
+  /** Locked until the transaction ends. */
+  lock(id: number): Promise<CallbackHead | null>;
+  /** The unit's callback that is open or booked, locked. */
+  lockOfUnit(unitId: number): Promise<CallbackHead | null>;
+  addAttempt(id: number, attempt: NewAttempt, personId: number): Promise<void>;
+  book(id: number, ticketId: number): Promise<void>;
+  close(id: number, state: 'settled' | 'withdrawn', why: string): Promise<void>;
+  /** Opens a callback for the unit, or adds to the one that is open; answers its id. */
+  order(order: {
+    readonly unitId: number;
+    readonly positionId: number;
+    readonly place: number;
+    readonly partId: number | null;
+    readonly verdict: string;
+    readonly source: string | null;
+    readonly sentence: string;
+  }): Promise<number>;
+}

@@ -1,0 +1,6 @@
+export type LiveKind = 'ticket' | 'unit' | 'flag' | 'bulletin' | 'recheck' | 'callback';
+
+/** Hints for pages that are open: told at commit, lost when nobody listens. */
+export interface LiveStore {
+  tell(kind: LiveKind, id: number | null): Promise<void>;
+}

@@ -1,0 +1,80 @@
+import type { RecheckScope } from '../../contracts';
+import type { Day } from '../../day';
+import type { AppliedCounts } from './install-store';
+
+export type RecheckCause = 'publish' | 'withdraw' | 'correct' | 'in-force' | 'evidence' | 'setting' | 'order';
+
+export interface NewRecheck {
+  readonly cause: RecheckCause;
+  readonly sourceId: number | null;
+  readonly revision: number;
+  readonly scope: RecheckScope;
+  readonly requestedBy: number | null;
+}
+
+export interface RecheckRow {
+  readonly id: number;
+  readonly cause: RecheckCause;
+  readonly sourceId: number | null;
+  /** The bulletin's number, where a bulletin caused it. */
+  readonly bulletin: string | null;
+  readonly revision: number;
+  readonly scope: RecheckScope;
+  readonly state: 'planned' | 'running' | 'done';
+  readonly planned: number;
+  readonly judged: number;
+  readonly changed: number;
+  readonly flagsRaised: number;
+  readonly flagsCleared: number;
+  readonly callbacksOpened: number;
+  readonly callbacksClosed: number;
+  readonly setAside: number;
+  readonly setAsideWhy: readonly string[];
+  /** Epoch milliseconds by the database's clock. */
+  readonly createdAt: number;
+  readonly startedAt: number | null;
+  readonly finishedAt: number | null;
+  readonly now: number;
+}
+
+export interface ChunkRow {
+  readonly recheckId: number;
+  readonly n: number;
+  readonly fromUnit: number;
+  readonly toUnit: number;
+  readonly tries: number;
+}
+
+export interface RecheckStore {
+  insert(recheck: NewRecheck): Promise<number>;
+  find(id: number): Promise<RecheckRow | null>;
+  /** Newest first, at most `limit`. */
+  newest(limit: number): Promise<readonly RecheckRow[]>;
+  ofSource(sourceId: number): Promise<RecheckRow | null>;
+  /** Locks the recheck when it is still planned; null when another has begun it or it does not exist. */
+  takePlanned(id: number): Promise<RecheckRow | null>;
+  /** Rechecks that wait for their day: in-force, planned, no bell ordered. */
+  waitingForTheirDay(): Promise<readonly RecheckRow[]>;
+  setScope(id: number, revision: number, scope: RecheckScope): Promise<void>;
+  /** Cuts the scope into runs of units and marks the recheck as running; one statement each. */
+  plan(id: number, scope: RecheckScope, cut: { unitsAChunk: number; lookBackFrom: Day | null }): Promise<void>;
+  /** Orders bells for waiting chunks that nobody holds, so that at most `atOnce` of the recheck are under way. */
+  ring(id: number, atOnce: number): Promise<number>;
+  /** Locks the chunk; null when it is done, set aside, or in another's hands. */
+  takeChunk(id: number, n: number): Promise<ChunkRow | null>;
+  chunkDone(id: number, n: number, counts: AppliedCounts & { judged: number }): Promise<void>;
+  /** Counts a try that failed; answers the chunk as it stands then, or null when it is no longer waiting. */
+  chunkFailed(id: number, n: number, problem: string): Promise<ChunkRow | null>;
+  /** Puts one chunk of one unit each in the place of a chunk of several. */
+  splitChunk(chunk: ChunkRow): Promise<void>;
+  setChunkAside(id: number, n: number): Promise<void>;
+  /** Marks the recheck as done when no chunk waits any more; true when this call did. */
+  finishIfAllDone(id: number): Promise<boolean>;
+  /** Rechecks that are running, or planned with a bell long overdue. */
+  unfinished(): Promise<readonly { readonly id: number; readonly state: 'planned' | 'running' }[]>;
+  /**
+   * Units in the shop, or closed within the last hour, that were last judged under an older rulebook than the newest
+   * one whose recheck is done.
+   */
+  staleUnits(limit: number): Promise<readonly number[]>;
+}

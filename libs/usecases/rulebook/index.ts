@@ -1,0 +1,2 @@
+export { loadRulebook, makeRulebook, type LoadedRulebook } from './load-rulebook';
+export { applyDraft, type DraftChanges, type DraftResult } from './apply-draft';

@@ -1,0 +1,76 @@
+import type { Day } from '../../day';
+import {
+  createJudge,
+  readRulebook,
+  type FitRule,
+  type Judge,
+  type Rulebook,
+  type RuleRef,
+  type Source,
+} from '../../fit-rules';
+import type { Clock } from '../clock';
+import type { RevisionMark } from '../ports/rulebook-store';
+import type { Tables } from '../ports/store';
+
+/** The rulebook of one revision, ready to judge by the papers of one day. */
+export interface LoadedRulebook {
+  readonly revision: number;
+  readonly today: Day;
+  /** Epoch milliseconds by the database's clock; every rule of this revision is known by then. */
+  readonly now: number;
+  readonly rulebook: Rulebook;
+  readonly judge: Judge;
+  readonly sources: ReadonlyMap<string, Source>;
+  ruleOf(ref: RuleRef): FitRule | undefined;
+}
+
+/** A few are kept: chunks of one recheck, tickets of the same day, and what was there a moment ago. */
+const MOST_KEPT = 4;
+const kept = new Map<string, LoadedRulebook>();
+
+/**
+ * The rulebook as it stands, loaded once per revision and day. Called in a transaction that writes verdicts, it also
+ * holds the rulebook still until that transaction ends, so that nothing is judged by papers that are already replaced.
+ */
+export async function loadRulebook(tables: Tables, clock: Clock): Promise<LoadedRulebook> {
+  const mark = await tables.rulebook.share();
+  const today = clock.today();
+  const name = `${mark.stamp} ${today}`;
+  const found = kept.get(name);
+  if (found) return found;
+  const loaded = makeRulebook(await readStored(tables), mark, today);
+  if (mark.revision > 0) keep(name, loaded);
+  return loaded;
+}
+
+/** Makes a rulebook ready to judge; also one that was never published, for "what if". */
+export function makeRulebook(
+  rulebook: Rulebook,
+  { revision, now }: Pick<RevisionMark, 'revision' | 'now'>,
+  today: Day,
+): LoadedRulebook {
+  const rules = new Map(rulebook.rules.map((rule) => [`${rule.key} ${rule.version}`, rule]));
+  return {
+    revision,
+    today,
+    now,
+    rulebook,
+    judge: createJudge(rulebook, { today, now }),
+    sources: new Map(rulebook.sources.map((source) => [source.key, source])),
+    ruleOf: ({ key, version }) => rules.get(`${key} ${version}`),
+  };
+}
+
+async function readStored(tables: Tables): Promise<Rulebook> {
+  const read = readRulebook(await tables.rulebook.load());
+  if (read.ok) return read.value;
+  throw new Error(`the stored rulebook cannot be read: ${read.problems.map((one) => one.message).join(' ')}`);
+}
+
+function keep(name: string, loaded: LoadedRulebook): void {
+  kept.set(name, loaded);
+  for (const oldest of kept.keys()) {
+    if (kept.size <= MOST_KEPT) return;
+    kept.delete(oldest);
+  }
+}
