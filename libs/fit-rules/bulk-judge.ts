@@ -4,7 +4,7 @@ import { CAME_WITH_UNIT, columnDay, IntColumn } from './bulk-columns';
 import { ALLOWED, DISPUTED, NO, REQUIRED } from './part-outcome';
 import { lastAtOrBefore, type PositionBook, type RulebookHistory } from './rulebook-history';
 import { segmentsOf } from './slot-segments';
-import type { UnitFacts } from './unit-facts';
+import type { SlotFacts } from './unit-facts';
 import { verdicts } from './verdict';
 
 /** Columns of installs to judge, one row per index. Days are whole numbers; see OPEN_START and OPEN_END. */
@@ -16,9 +16,6 @@ export interface InstallColumns {
   /** CAME_WITH_UNIT where it came with the unit or the day is not known. */
   readonly fittedOn: Int32Array;
 }
-
-/** What a unit must tell to be given a slot: everything but its build date. */
-export type SlotFacts = Omit<UnitFacts, 'built'>;
 
 interface Slot {
   readonly book: PositionBook;
@@ -79,7 +76,7 @@ export class BulkJudge {
   /** The slot shared by every unit of the line, or -1 when rules ask for the model, an option or the serial. */
   plainSlotOf(line: string, position: string): number {
     const book = this.history.book(line, position);
-    return book.isPlain ? this.slotIn(book, { line, model: '', options: {}, serial: null }, this.today) : -1;
+    return book.isPlain ? this.slotIn(book, { line, model: null, options: {}, serial: null }, this.today) : -1;
   }
 
   /** One verdict. `part` is a part index; the build dates run from `builtFrom` up to, not including, `builtTo`. */
@@ -176,7 +173,7 @@ export class BulkJudge {
 
   private addSlot(book: PositionBook, facts: SlotFacts, inForceOn: Day): number {
     const { graph } = this.history;
-    const variants = book.table(facts.model, inForceOn, this.now).variantsOf(facts);
+    const variants = book.variantsOf(facts, inForceOn, this.now);
     for (const { from, others, named } of segmentsOf(variants, graph, this.now)) {
       this.cuts.push(columnDay(from));
       this.others.push(others);

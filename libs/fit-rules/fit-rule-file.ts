@@ -108,7 +108,7 @@ export type RulebookFile = z.infer<typeof rulebookFile>;
 /** What is known of one unit, as it stands in a file: options absent and serial null mean not known. */
 export const unitFactsFile = z.strictObject({
   line: name('a product line'),
-  model: name('a model'),
+  model: name('a model').nullable(),
   options: z.record(z.string(), z.boolean()),
   serial: z.strictObject({ scheme: name('a serial scheme'), key: z.string().min(1).max(40).nullable() }).nullable(),
   built: z.array(daySpanFile).max(400),

@@ -4,7 +4,6 @@ import { actions, type Action, type RuleRef } from './fit-rule';
 import { NO, outcomeBits, partOutcome, thenVerdictOf } from './part-outcome';
 import { byText } from './prepared-rule';
 import type { RulebookHistory } from './rulebook-history';
-import type { HeldBar, PieceWhere } from './ruling';
 import { rulingFor, stretchesWithin } from './ruling-for';
 import type { UnitFacts } from './unit-facts';
 import type { JudgedPiece, Judgement, PartJudgement, PartQuestion, ThenVerdict, Verdict } from './verdict';
@@ -67,20 +66,15 @@ function verdictOf(bits: number, then: ThenVerdict): Verdict {
 }
 
 function judgedPieces(at: JudgedAt, unit: UnitFacts, position: string, part: PartKey): JudgedPiece[] {
-  const table = at.history.book(unit.line, position).table(unit.model, at.today, at.now);
-  const unknownSerial = table.asksForSerial && (unit.serial?.key ?? null) === null;
-  return table.variantsOf(unit).flatMap(({ serial, options, stretches }) => {
-    const where: Omit<PieceWhere, 'built'> = {
-      serial: unknownSerial ? (serial ?? 'another-scheme') : null,
-      options: options.filter(({ option }) => !Object.hasOwn(unit.options, option)),
-    };
-    return stretchesWithin(stretches, unit.built).map(({ built, weighed }) => ({
+  const variants = at.history.book(unit.line, position).variantsOf(unit, at.today, at.now);
+  return variants.flatMap(({ stretches, where }) =>
+    stretchesWithin(stretches, unit.built).map(({ built, weighed }) => ({
       where: { ...where, built: [built] },
       outcome: partOutcome(weighed, part, at.history.graph, at.now),
       deciding: weighed.deciding,
       bars: weighed.outcome.barred.filter((bar) => bar.part === part),
-    }));
-  });
+    })),
+  );
 }
 
 /** The verdict by the papers of the fitting day; of each build day, piece by piece, when it came with the unit. */
@@ -99,7 +93,7 @@ function thenVerdict(
     const within = fittedOn === null ? [{ from, to: days[i + 1] ?? Infinity }] : unit.built;
     const built = intersectionOf(unit.built, within);
     if (built.length === 0) return;
-    for (const { stretches } of book.table(unit.model, from, knownAt).variantsOf(unit)) {
+    for (const { stretches } of book.variantsOf(unit, from, knownAt)) {
       for (const { weighed } of stretchesWithin(stretches, built)) {
         bits |= outcomeBits[partOutcome(weighed, part, at.history.graph, knownAt)];
       }

@@ -1,6 +1,7 @@
 import type { Day, DaySpan } from '../day';
 import type { OptionCondition, SerialSpan } from './fit-rule';
 import { byText, type PreparedRule } from './prepared-rule';
+import type { PieceWhere } from './ruling';
 import type { UnitFacts } from './unit-facts';
 import { weigh, type Weighed } from './weigh';
 
@@ -19,6 +20,8 @@ export interface Variant {
   readonly serial: SerialPiece;
   readonly options: readonly OptionCondition[];
   readonly stretches: Stretches;
+  /** What had to be cut because it is not known. */
+  readonly where: Omit<PieceWhere, 'built'>;
 }
 
 /** The rules of one line and position for one model, ready to be looked up. */
@@ -37,8 +40,18 @@ export class PositionTable {
   variantsOf(unit: Pick<UnitFacts, 'options' | 'serial'>): readonly Variant[] {
     const serials = this.serialPieces(unit.serial);
     const settings = this.settings(unit.options);
+    const serialCut = this.schemes.size > 0 && (unit.serial?.key ?? null) === null;
     return serials.flatMap((serial) =>
-      settings.map((options) => ({ serial, options, stretches: this.stretches(serial, options) })),
+      settings.map((options) => ({
+        serial,
+        options,
+        stretches: this.stretches(serial, options),
+        where: {
+          model: null,
+          serial: serialCut ? (serial ?? 'another-scheme') : null,
+          options: options.filter(({ option }) => !Object.hasOwn(unit.options, option)),
+        },
+      })),
     );
   }
 

@@ -1,9 +1,9 @@
 import type { Day } from '../day';
 import { SupersessionGraph, type PartKey } from '../part-number';
 import type { FitRule, Rulebook, RuleRef } from './fit-rule';
-import { PositionTable } from './position-table';
+import { PositionTable, type Variant } from './position-table';
 import { prepareRules, type PreparedRule } from './prepared-rule';
-import type { UnitFacts } from './unit-facts';
+import type { SlotFacts } from './unit-facts';
 
 /** Every version of the rules of one line and position, with tables made for the days and instants asked about. */
 export class PositionBook {
@@ -26,12 +26,12 @@ export class PositionBook {
   }
 
   /** Text that is the same for two units exactly when no rule of any time can tell them apart, build date aside. */
-  factsKey({ model, options, serial }: Omit<UnitFacts, 'built' | 'line'>): string {
+  factsKey({ model, options, serial }: SlotFacts): string {
     if (this.isPlain) return '';
     const settings = this.whole.options.map((option) =>
       Object.hasOwn(options, option) ? Number(options[option]) : '?',
     );
-    return JSON.stringify([this.models.has(model) ? model : null, settings, this.whole.serialKey(serial)]);
+    return JSON.stringify([this.modelKey(model), settings, this.whole.serialKey(serial)]);
   }
 
   /** The rule that a reference names, if it speaks of this line and position at all. */
@@ -39,23 +39,43 @@ export class PositionBook {
     return this.rules.find(({ rule }) => rule.key === ref.key && rule.version === ref.version)?.rule;
   }
 
-  /** The table for a model, by the papers in force on a day, as known at an instant. */
-  table(model: string, inForceOn: Day, knownAt: number): PositionTable {
-    const named = this.models.has(model) ? `=${model}` : '';
+  private modelKey(model: string | null): string {
+    return model === null ? '?' : this.models.has(model) ? `=${model}` : 'another';
+  }
+
+  /** Every way the unit can be, its build date aside, by the papers of a day, as known at an instant. */
+  variantsOf(unit: SlotFacts, inForceOn: Day, knownAt: number): readonly Variant[] {
+    if (unit.model !== null) return this.table(unit.model, inForceOn, knownAt).variantsOf(unit);
+    const named = new Set(this.speaking(inForceOn, knownAt).flatMap(({ rule }) => rule.models));
+    const others = this.table(null, inForceOn, knownAt).variantsOf(unit);
+    if (named.size === 0) return others;
+    const ofModel = (only: string) =>
+      this.table(only, inForceOn, knownAt)
+        .variantsOf(unit)
+        .map((variant) => ({ ...variant, where: { ...variant.where, model: { only } } }));
+    const ofOthers = others.map((one) => ({ ...one, where: { ...one.where, model: 'another-model' as const } }));
+    return [...[...named].sort().flatMap(ofModel), ...ofOthers];
+  }
+
+  /** The table for a model (null: one that no rule names). */
+  private table(model: string | null, inForceOn: Day, knownAt: number): PositionTable {
+    const named = model !== null && this.models.has(model) ? `=${model}` : '';
     const key = `${lastAtOrBefore(this.inForceCuts, inForceOn)} ${lastAtOrBefore(this.knownCuts, knownAt)} ${named}`;
     let table = this.tables.get(key);
     if (!table) {
-      const speaking = this.rules.filter(
-        ({ rule: { inForce, known, models } }) =>
-          inForce.from <= inForceOn &&
-          inForceOn < inForce.to &&
-          known.from <= knownAt &&
-          knownAt < known.to &&
-          (models.length === 0 || models.includes(model)),
+      const speaking = this.speaking(inForceOn, knownAt).filter(
+        ({ rule: { models } }) => models.length === 0 || (model !== null && models.includes(model)),
       );
       this.tables.set(key, (table = new PositionTable(speaking)));
     }
     return table;
+  }
+
+  private speaking(inForceOn: Day, knownAt: number): readonly PreparedRule[] {
+    return this.rules.filter(
+      ({ rule: { inForce, known } }) =>
+        inForce.from <= inForceOn && inForceOn < inForce.to && known.from <= knownAt && knownAt < known.to,
+    );
   }
 }
 

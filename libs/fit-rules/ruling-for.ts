@@ -1,7 +1,8 @@
-import { measureOf, type Day, type DaySet, type DaySpan } from '../day';
+import { type Day, type DaySet, type DaySpan } from '../day';
 import { boundariesOf, notNeededIn } from './boundaries';
-import type { OptionCondition, Rulebook } from './fit-rule';
-import { stretchAt, type PositionTable, type SerialPiece, type Stretches } from './position-table';
+import type { Branch, KeyedPiece } from './branch';
+import type { Rulebook } from './fit-rule';
+import { stretchAt, type Stretches } from './position-table';
 import { RulebookHistory } from './rulebook-history';
 import type { Ground, PieceWhere, Ruling, RulingPiece } from './ruling';
 import type { UnitFacts } from './unit-facts';
@@ -29,39 +30,20 @@ export function compileRulebook(
  */
 export function rulingFor(compiled: CompiledRulebook, unit: UnitFacts, position: string): Ruling {
   const { inForceOn, knownAt } = compiled;
-  const table = compiled.history.book(unit.line, position).table(unit.model, inForceOn, knownAt);
-  const branches = branchesOf(table, unit);
+  const variants = compiled.history.book(unit.line, position).variantsOf(unit, inForceOn, knownAt);
+  const branches = variants.map(({ stretches, where, ...variant }): Branch => {
+    return { ...variant, model: where.model, pieces: joined(stretchesWithin(stretches, unit.built), where) };
+  });
   const pieces = branches.flatMap(({ pieces: own }) => own.map(({ piece }) => piece));
   const keys = new Set(branches.flatMap(({ pieces: own }) => own.map(({ key }) => key)));
   const boundaries = boundariesOf(branches);
   const settled = keys.size === 1 && pieces[0]!.outcome.kind === 'decided';
-  const cutFacts = { options: table.options.filter((option) => !Object.hasOwn(unit.options, option)) };
-  const notNeeded = pieces.length === 0 ? [] : notNeededIn(boundaries, unit, cutFacts, measureOf(unit.built) > 1);
+  const notNeeded = pieces.length === 0 ? [] : notNeededIn(boundaries, unit, optionsCut(pieces));
   return { position, inForceOn, knownAt, pieces, settled, boundaries, notNeeded };
 }
 
-/** One piece of a branch with the key of its outcome. */
-export interface KeyedPiece {
-  readonly piece: RulingPiece;
-  readonly key: string;
-}
-
-/** One way the unit can be, apart from its build date, with its pieces in order of build date. */
-export interface Branch {
-  readonly serial: SerialPiece;
-  readonly options: readonly OptionCondition[];
-  readonly pieces: readonly KeyedPiece[];
-}
-
-function branchesOf(table: PositionTable, unit: UnitFacts): readonly Branch[] {
-  const unknownSerial = table.asksForSerial && (unit.serial?.key ?? null) === null;
-  return table.variantsOf(unit).map(({ serial, options, stretches }) => {
-    const where: Omit<PieceWhere, 'built'> = {
-      serial: unknownSerial ? (serial ?? 'another-scheme') : null,
-      options: options.filter(({ option }) => !Object.hasOwn(unit.options, option)),
-    };
-    return { serial, options, pieces: joined(stretchesWithin(stretches, unit.built), where) };
-  });
+function optionsCut(pieces: readonly RulingPiece[]): readonly string[] {
+  return [...new Set(pieces.flatMap(({ where }) => where.options.map(({ option }) => option)))].sort();
 }
 
 /** One stretch, or what is left of it inside the possible build dates. */

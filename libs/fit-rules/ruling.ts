@@ -47,11 +47,13 @@ export type Outcome =
   | { readonly kind: 'nothing-said'; readonly barred: readonly HeldBar[] };
 
 /**
- * Where a piece lies. `serial` and `options` name only what is not known of the unit and is therefore cut; a serial of
+ * Where a piece lies. `model`, `serial` and `options` name only what is not known of the unit and is therefore cut; a serial of
  * `another-scheme` lies in none of the schemes that the rules name (or there is none).
  */
 export interface PieceWhere {
   readonly built: DaySet;
+  /** A model that is not known is cut too: one the rules name, or any other. */
+  readonly model: { readonly only: string } | 'another-model' | null;
   readonly serial: SerialSpan | 'another-scheme' | null;
   readonly options: readonly OptionCondition[];
 }
@@ -79,11 +81,15 @@ export type Boundary =
   | { readonly axis: 'serial'; readonly scheme: string; readonly at: string }
   /** Not the key, but the scheme that the serial is written in decides. */
   | { readonly axis: 'serial-scheme'; readonly schemes: readonly string[] }
-  | { readonly axis: 'option'; readonly option: string };
+  | { readonly axis: 'option'; readonly option: string }
+  | { readonly axis: 'model'; readonly models: readonly string[] };
 
 /** A fact that is not known and makes no difference to the answer. */
 export type NotNeeded =
-  { readonly fact: 'build-date' } | { readonly fact: 'serial' } | { readonly fact: 'option'; readonly option: string };
+  | { readonly fact: 'build-date' }
+  | { readonly fact: 'serial' }
+  | { readonly fact: 'model' }
+  | { readonly fact: 'option'; readonly option: string };
 
 /** The answer for one unit and position, by the papers of one day, as known at one instant. */
 export interface Ruling {
@@ -91,7 +97,7 @@ export interface Ruling {
   readonly inForceOn: Day;
   /** Epoch milliseconds. */
   readonly knownAt: number;
-  /** In order of serial scheme and key, options, build date. Empty only when no build date is possible. */
+  /** In order of model, serial scheme and key, options, build date. Empty only when no build date is possible. */
   readonly pieces: readonly RulingPiece[];
   /** One outcome over every piece, and something decides it. */
   readonly settled: boolean;

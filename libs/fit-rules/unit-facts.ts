@@ -9,7 +9,8 @@ export interface SerialKey {
 /** What is known of one unit, now. */
 export interface UnitFacts {
   readonly line: string;
-  readonly model: string;
+  /** Null: not known. */
+  readonly model: string | null;
   /** True: fitted. False: not fitted. Absent: not known. */
   readonly options: Readonly<Record<string, boolean>>;
   /** Null: neither serial nor scheme is known, or the unit bears none. */
@@ -17,3 +18,6 @@ export interface UnitFacts {
   /** The possible build dates. Empty when the evidence contradicts itself; then nothing can be decided. */
   readonly built: DaySet;
 }
+
+/** What a unit must tell besides its build date. */
+export type SlotFacts = Omit<UnitFacts, 'built'>;

@@ -113,7 +113,7 @@ function overriddenOf(covering: readonly PreparedRule[], deciders: readonly Prep
 }
 
 /** Text that is equal for two outcomes exactly when they say the same; see {@link Outcome}. */
-function outcomeKey(outcome: Outcome): string {
+export function outcomeKey(outcome: Outcome): string {
   const bars = outcome.barred.length === 0 ? '' : [...new Set(outcome.barred.map(({ part }) => part))].sort().join(',');
   if (outcome.kind === 'nothing-said') return `n:${bars}`;
   if (outcome.kind === 'decided') {

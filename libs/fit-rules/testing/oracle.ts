@@ -25,6 +25,7 @@ export interface OracleClock {
 
 /** Everything an unknown serial or option can be, in the small world of a test. */
 export interface SmallWorld {
+  readonly models: readonly string[];
   readonly options: readonly string[];
   readonly schemes: readonly string[];
   readonly keys: readonly string[];
@@ -77,7 +78,7 @@ function overAll(outcomes: readonly PartOutcome[]): ThenVerdict {
   return outcomes.includes('disputed') ? 'disputed' : 'undecided';
 }
 
-function pointsOf(unit: UnitFacts, { options, schemes, keys }: SmallWorld): Point[] {
+function pointsOf(unit: UnitFacts, { models, options, schemes, keys }: SmallWorld): Point[] {
   let settings: Record<string, boolean>[] = [{}];
   for (const option of options) {
     const known = unit.options[option];
@@ -92,9 +93,12 @@ function pointsOf(unit: UnitFacts, { options, schemes, keys }: SmallWorld): Poin
   }
   const days: Day[] = [];
   for (const { from, to } of unit.built) for (let day = from; day < to; day++) days.push(day);
-  const { line, model } = unit;
+  const { line } = unit;
+  const possible = unit.model === null ? models : [unit.model];
   return days.flatMap((day) =>
-    serials.flatMap((serial) => settings.map((setting) => ({ line, model, options: setting, serial, day }))),
+    possible.flatMap((model) =>
+      serials.flatMap((serial) => settings.map((setting) => ({ line, model, options: setting, serial, day }))),
+    ),
   );
 }
 

@@ -8,13 +8,15 @@ import type { SmallWorld } from './oracle';
 
 /** A small world, so that spans, serials and parts collide often. Days run from 0 to 24, instants from 0 to 6. */
 export const world: SmallWorld = {
+  // No rule names the last model.
+  models: ['m1', 'm2', 'm3', 'm4'],
   options: ['o1', 'o2'],
   schemes: ['s1', 's2'],
   // Rules never begin or end at '0', so that every stretch of the serial axis holds a key.
   keys: ['0', 'a', 'b', 'c', 'd', 'e', 'f'],
 };
 export const parts = ['M/1', 'M/2', 'M/3', 'M/4', 'M/5'];
-const MODELS = ['m1', 'm2', 'm3'];
+const MODELS = world.models.slice(0, -1);
 const POSITIONS = ['p1', 'p2'];
 const CUT_KEYS = world.keys.slice(1);
 const LAST_DAY = 24;
@@ -80,7 +82,13 @@ export class Draw {
     const scheme = this.pick([...world.schemes, 's3']);
     const serial = this.chance(0.3) ? null : { scheme, key: this.chance(0.15) ? null : this.pick(world.keys) };
     const options = Object.fromEntries(this.some(world.options, 0.7).map((option) => [option, this.chance(0.5)]));
-    return { line: this.chance(0.97) ? 'l1' : 'l2', model: this.pick(MODELS), options, serial, built: this.built() };
+    return {
+      line: this.chance(0.97) ? 'l1' : 'l2',
+      model: this.chance(0.1) ? null : this.pick(world.models),
+      options,
+      serial,
+      built: this.built(),
+    };
   }
 
   built(): DaySet {

@@ -1,0 +1,125 @@
+import { sayDay } from '../day';
+import type { Action } from './fit-rule';
+import { filledNaming, listed, listedRules, sayBarReason, type FullNaming, type Naming } from './naming';
+import { sayBoundary } from './say-ruling';
+import type { Judgement } from './verdict';
+
+/** One verdict, once for the bench and once for the owner. */
+export interface VerdictWords {
+  readonly technician: string;
+  readonly owner: string;
+}
+
+/** The verdict in words. The same judgement always gives the same words. */
+export function sayVerdict(judgement: Judgement, naming?: Naming): VerdictWords {
+  const names = filledNaming(naming);
+  return { technician: forTechnician(judgement, names), owner: forOwner(judgement, names) };
+}
+
+function forTechnician(judgement: Judgement, naming: FullNaming): string {
+  const { verdict, candidates } = judgement;
+  const part = listed(
+    candidates.map((one) => naming.part(one.part)),
+    'or',
+  );
+  const needed = sayNeeded(judgement, naming);
+  switch (verdict) {
+    case 'right':
+      return `Right: ${part} is what belongs here${sayBy(judgement, naming)}.`;
+    case 'allowed':
+      return `Allowed: ${part} may be fitted here${sayBy(judgement, naming)}.${needed}`;
+    case 'outdated':
+      return `Outdated: ${part} was ${goodThen(judgement)} ${sayFitted(judgement)} and no longer is.${sayBarred(judgement, naming)}${needed}${sayAction(judgement.action)}`;
+    case 'wrong':
+      return `Wrong: ${part} does not belong here.${sayBarred(judgement, naming)}${needed}${sayKnown(judgement)}${sayAction(judgement.action)}`;
+    case 'disputed':
+      return `Disputed: the papers do not agree on ${part}${sayBy(judgement, naming)}. Fit nothing in doubt; ask the maker.`;
+    case 'undecided':
+      return `Undecided: ${whyUndecided(judgement, naming)}`;
+  }
+}
+
+function sayBy({ deciding }: Judgement, naming: FullNaming): string {
+  return deciding.length === 0 ? '' : ` by ${listedRules(deciding, naming)}`;
+}
+
+/** Every part that some piece requires; where only some parts are allowed, those. */
+function sayNeeded({ ruling, deciding }: Judgement, naming: FullNaming): string {
+  const sayings = ruling.pieces.flatMap(({ outcome }) => (outcome.kind === 'decided' ? [outcome.saying] : []));
+  const required = new Set(sayings.flatMap((saying) => (saying.required === null ? [] : [saying.required])));
+  const by = deciding.length === 0 ? '' : ` (${listedRules(deciding, naming)})`;
+  if (required.size > 0) return ` Required: ${listed([...required].map(naming.part), 'or')}${by}.`;
+  const allowed = new Set(sayings.flatMap((saying) => saying.allowed));
+  return allowed.size > 0 ? ` Allowed: ${listed([...allowed].map(naming.part), 'or')}${by}.` : '';
+}
+
+function goodThen({ candidates }: Judgement): string {
+  return candidates.every(({ then }) => then === 'right') ? 'right' : 'allowed';
+}
+
+function sayFitted({ question: { fittedOn } }: Judgement): string {
+  return fittedOn === null ? 'when the unit was built' : `when it was fitted on ${sayDay(fittedOn)}`;
+}
+
+function sayBarred({ bars }: Judgement, naming: FullNaming): string {
+  return bars.map((bar) => ` Barred by ${naming.rule(bar.rule)}: ${sayBarReason(bar)}.`).join('');
+}
+
+function sayKnown({ couldHaveKnown }: Judgement): string {
+  if (couldHaveKnown === null) return '';
+  return couldHaveKnown
+    ? ' The papers the shop held on the day of fitting said so.'
+    : ' The papers the shop held on the day of fitting did not say so.';
+}
+
+const ACTION_WORDS: Readonly<Record<Action, string>> = {
+  nothing: '',
+  'next-service': ' Change it at the next service.',
+  'call-back': ' Call the owner back to have it changed.',
+  'stop-use': ' Stop use until it is changed.',
+};
+
+function sayAction(action: Action): string {
+  return ACTION_WORDS[action];
+}
+
+function whyUndecided({ candidates, question, ruling }: Judgement, naming: FullNaming): string {
+  if (ruling.pieces.length === 0) return 'the evidence of the build date contradicts itself.';
+  if (candidates.length === 0) return `no part is told for ${naming.position(question.position)}.`;
+  if (candidates.length > 1) {
+    const each = candidates.map(({ part, verdict }) => `${naming.part(part)} would be ${verdict}`);
+    return `its marks fit several parts: ${listed(each)}.`;
+  }
+  const pieces = candidates[0]!.pieces;
+  const part = naming.part(candidates[0]!.part);
+  if (pieces.every(({ outcome }) => outcome === 'nothing-said'))
+    return `no paper says what belongs here, so ${part} cannot be judged.`;
+  if (ruling.boundaries.length === 0) return `the papers speak of ${part} for some of the ways this unit can be only.`;
+  return `${part} is right or not depending on ${listed(ruling.boundaries.map(sayBoundary))}.`;
+}
+
+const OWNER_ACTION_WORDS: Readonly<Record<Action, string>> = {
+  nothing: '',
+  'next-service': ' It can be changed at the next service.',
+  'call-back': ' Please bring the unit in to have it changed.',
+  'stop-use': ' Please do not use the unit until it has been changed.',
+};
+
+function forOwner(judgement: Judgement, naming: FullNaming): string {
+  const place = naming.position(judgement.question.position);
+  const action = OWNER_ACTION_WORDS[judgement.action];
+  switch (judgement.verdict) {
+    case 'right':
+      return `The part fitted at ${place} is the one the papers ask for.`;
+    case 'allowed':
+      return `The part fitted at ${place} is one that the papers allow.`;
+    case 'outdated':
+      return `The part fitted at ${place} was good when it was fitted; newer papers ask for another.${action}`;
+    case 'wrong':
+      return `The part fitted at ${place} is not the one that belongs there.${action}`;
+    case 'disputed':
+      return `The papers do not agree on the part fitted at ${place}; the maker has to be asked.`;
+    case 'undecided':
+      return `It is not certain yet whether the part fitted at ${place} is the one that belongs there.`;
+  }
+}
