@@ -9,6 +9,7 @@ module.exports = {
   globalSetup: '<rootDir>/libs/testing/global-setup.ts',
   globalTeardown: '<rootDir>/libs/testing/global-teardown.ts',
   testTimeout: 30_000,
+  reporters: ['default', '<rootDir>/apps/tools/plain-summary.cjs'],
   testMatch: ['<rootDir>/{apps,libs,test}/**/*.spec.ts'],
   modulePathIgnorePatterns: ['<rootDir>/dist/', '<rootDir>/data/'],
   transform: {
