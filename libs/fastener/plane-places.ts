@@ -23,13 +23,16 @@ function reachOf(joint: ShearJoint, specs: readonly FastenerSpec[], changes: rea
   return limits.length > 0 ? Math.min(...limits) : Math.max(0, ...changes) + 1;
 }
 
-/** The ends (where asked for), the changes between them, and the middle of each stretch; ends may be equal. */
+/**
+ * The middle of each stretch between two changes, and where asked for the ends, which may lie on an edge. A change in
+ * between needs no place of its own: its section is the weaker of the two stretches it parts.
+ */
 function placesIn(from: number, to: number, changes: readonly number[], withEnds: boolean): number[] {
   if (from >= to) return [from];
   const inside = [...new Set(changes)].filter((at) => at > from && at < to).sort((a, b) => a - b);
   const cuts = [from, ...inside, to];
   const middles = cuts.slice(1).map((cut, index) => (cut + (cuts[index] ?? from)) / 2);
-  return withEnds ? [...cuts, ...middles] : [...inside, ...middles];
+  return withEnds ? [from, to, ...middles] : middles;
 }
 
 function combine(perPlane: readonly number[][]): number[][] {

@@ -162,6 +162,16 @@ describe('the section in the shear plane', () => {
     expect(near.sections.map((section) => section.kind).sort()).toEqual(['groove', 'shank']);
   });
 
+  it('counts a plane whose tolerance just touches the edge of the groove as perhaps in it', () => {
+    const kinds = (mm: number): string[] =>
+      torque(sae('2', { groove }), { ...at(mm), planeToleranceMm: 0.5 })
+        .sections.map((section) => section.kind)
+        .sort();
+    expect(kinds(6.5)).toEqual(['groove', 'shank']);
+    expect(kinds(3.5)).toEqual(['groove', 'shank']);
+    expect(kinds(6.6)).toEqual(['shank']);
+  });
+
   it('lies between twice the weaker plane and both together when two planes cut different sections', () => {
     const { torqueNm, widenedBy } = torque(sae('2', { groove }), { ...shaft, shearPlanesAtMm: [5, 24] });
     const shank = torque(sae('2'), shaft).torqueNm.low;
