@@ -12,7 +12,18 @@ const root = join(import.meta.dirname, '..', '..');
 const dist = join(root, 'dist');
 const require = createRequire(import.meta.url);
 
-const SERVER = ['apps/api', 'apps/worker', 'apps/solo', 'apps/cli', 'libs', 'test', 'prisma', 'apps/tools', 'tsconfig.json', 'package-lock.json'];
+const SERVER = [
+  'apps/api',
+  'apps/worker',
+  'apps/solo',
+  'apps/cli',
+  'libs',
+  'test',
+  'prisma',
+  'apps/tools',
+  'tsconfig.json',
+  'package-lock.json',
+];
 const WEB = ['apps/web', 'libs', 'tsconfig.json', 'package-lock.json'];
 const NOT_BUILT = /\.spec\.tsx?$|libs\/store\/generated\//;
 
@@ -28,8 +39,14 @@ function filesBelow(path) {
 /** One fingerprint of all sources by content, so that a fresh checkout or a touched file alone builds nothing. */
 function fingerprint(paths) {
   const hash = createHash('sha256');
-  for (const file of paths.flatMap(filesBelow).filter((name) => !NOT_BUILT.test(name)).sort()) {
-    hash.update(`${relative(root, file)}\0`).update(readFileSync(file)).update('\0');
+  for (const file of paths
+    .flatMap(filesBelow)
+    .filter((name) => !NOT_BUILT.test(name))
+    .sort()) {
+    hash
+      .update(`${relative(root, file)}\0`)
+      .update(readFileSync(file))
+      .update('\0');
   }
   return hash.digest('hex');
 }

@@ -31,7 +31,9 @@ export function generateClient() {
     },
   });
   if (run.status === 0) return;
-  process.stderr.write(`The database client could not be made from prisma/schema.prisma:\n${run.stdout}${run.stderr}\n`);
+  process.stderr.write(
+    `The database client could not be made from prisma/schema.prisma:\n${run.stdout}${run.stderr}\n`,
+  );
   process.exit(1);
 }
 

@@ -53,7 +53,11 @@ export const VARIABLES = {
     fallback: './data',
     meaning: 'Folder that keeps the database (unless DATABASE_URL is set) and everything else between starts.',
   },
-  PORT: { schema: wholeNumber(0, 65_535), fallback: '4780', meaning: 'Port of the web page and API; 0 picks a free one.' },
+  PORT: {
+    schema: wholeNumber(0, 65_535),
+    fallback: '4780',
+    meaning: 'Port of the web page and API; 0 picks a free one.',
+  },
   HOST: {
     schema: z.string().regex(/^[A-Za-z0-9.:_-]+$/, { error: 'a host name or an IP address' }),
     fallback: '127.0.0.1',

@@ -44,7 +44,10 @@ describe('the environment', () => {
     [{ REVRIGHT_DEMO: 'maybe' }, "REVRIGHT_DEMO is 'maybe', but must be true or false."],
     [{ NODE_ENV: 'prod' }, "NODE_ENV is 'prod', but must be development, production or test."],
     [{ HOST: 'a b' }, "HOST is 'a b', but must be a host name or an IP address."],
-    [{ REDIS_URL: 'http://x' }, "REDIS_URL is 'http://x', but must be an address that starts with redis:// or rediss://."],
+    [
+      { REDIS_URL: 'http://x' },
+      "REDIS_URL is 'http://x', but must be an address that starts with redis:// or rediss://.",
+    ],
   ])('answers %j with one sentence', (env, sentence) => {
     expect(problemsOf(env)).toEqual([sentence]);
   });

@@ -11,7 +11,7 @@ const find = (): string | undefined => onPath('chromium', 'chromium-browser', 'g
 export async function chromiumPath(): Promise<string> {
   const found = find();
   if (found) return found;
-  return oneAtATime(async () => {
+  return oneAtATime(() => {
     const refusal = find() ? undefined : installDebianPackage('chromium');
     const installed = find();
     if (installed) return installed;

@@ -34,7 +34,7 @@ export async function startRedis({ port }: { readonly port?: number } = {}): Pro
 }
 
 const installed = (): Promise<string> =>
-  oneAtATime(async () => {
+  oneAtATime(() => {
     const refusal = findProgram() ? undefined : installDebianPackage('redis-server');
     const program = findProgram();
     if (program) return program;

@@ -1,4 +1,13 @@
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -37,7 +46,7 @@ export function folderInRun(name: string): string {
 }
 
 /** Does the task while no other process of this run does one. */
-export async function oneAtATime<T>(task: () => Promise<T>): Promise<T> {
+export async function oneAtATime<T>(task: () => T | Promise<T>): Promise<T> {
   const guard = join(runFolder(), 'guard');
   mkdirSync(guard, { recursive: true });
   for (;;) {
@@ -63,7 +72,9 @@ export function noteProcess(pid: number): void {
 export async function closeRun(folder: string): Promise<void> {
   const noted = join(folder, 'processes');
   const pids = existsSync(noted) ? readdirSync(noted).map(Number) : [];
-  await Promise.all(pids.filter((pid) => birthOf(pid) === readFileSync(join(noted, String(pid)), 'utf8')).map(stopProcess));
+  await Promise.all(
+    pids.filter((pid) => birthOf(pid) === readFileSync(join(noted, String(pid)), 'utf8')).map(stopProcess),
+  );
   rmSync(folder, { recursive: true, force: true });
 }
 

@@ -18,7 +18,10 @@ function houseWith(files: Record<string, string>): string {
 }
 
 /** Runs the tool over that house with the law of the real one. */
-function cruise(house: string, ...more: readonly string[]): { readonly status: number | null; readonly stdout: string } {
+function cruise(
+  house: string,
+  ...more: readonly string[]
+): { readonly status: number | null; readonly stdout: string } {
   const tool = join(repoRoot(), 'node_modules', 'dependency-cruiser', 'bin', 'dependency-cruise.mjs');
   const law = join(repoRoot(), '.dependency-cruiser.cjs');
   return spawnSync(process.execPath, [tool, '--config', law, 'apps', 'libs', 'test', ...more], {
@@ -28,15 +31,19 @@ function cruise(house: string, ...more: readonly string[]): { readonly status: n
 }
 
 interface Cruise {
-  readonly summary: { readonly violations: readonly { readonly from: string; readonly rule: { readonly name: string } }[] };
+  readonly summary: {
+    readonly violations: readonly { readonly from: string; readonly rule: { readonly name: string } }[];
+  };
 }
 
 const LAWFUL = {
   'libs/day/index.ts': 'export const day = 1;',
   'libs/day/inner.ts': 'export const inner = 1;',
   'libs/part-number/index.ts': "export { day } from '../day';",
-  'libs/usecases/index.ts': "import { z } from 'zod';\nexport { day } from '../day';\nexport const schema = z.string();",
-  'libs/store/index.ts': "import { Pool } from 'pg';\nexport { day } from '../usecases';\nexport const pool = new Pool();",
+  'libs/usecases/index.ts':
+    "import { z } from 'zod';\nexport { day } from '../day';\nexport const schema = z.string();",
+  'libs/store/index.ts':
+    "import { Pool } from 'pg';\nexport { day } from '../usecases';\nexport const pool = new Pool();",
   'apps/api/main.ts': "export { pool } from '../../libs/store';",
 };
 
@@ -61,8 +68,8 @@ describe('the import law', () => {
   describe('with forbidden imports planted', () => {
     let objections: readonly string[] = [];
     beforeAll(() => {
-      const planted = PLANTED.map(([, file, imported]) => [file, `import '${imported}';`]);
-      const house = houseWith({ ...LAWFUL, 'libs/day/k.ts': "import './j';", ...Object.fromEntries(planted) });
+      const planted = Object.fromEntries(PLANTED.map(([, file, imported]) => [file, `import '${imported}';`]));
+      const house = houseWith({ ...LAWFUL, 'libs/day/k.ts': "import './j';", ...planted });
       const { summary } = JSON.parse(cruise(house, '--output-type', 'json').stdout) as Cruise;
       objections = summary.violations.map(({ from, rule }) => `${from}: ${rule.name}`);
       expect(cruise(house).status).toBeGreaterThan(0);

@@ -21,7 +21,12 @@ export async function keepRunning(parts: SoloParts, greet: (address: string) => 
   const onSignal = (): void => {
     if (asked) process.exit(1);
     asked = true;
-    void starting.then(() => stop()).then(() => process.exit(0), (error: Error) => giveUp(error.message));
+    void starting
+      .then(() => stop())
+      .then(
+        () => process.exit(0),
+        (error: Error) => giveUp(error.message),
+      );
   };
   process.on('SIGINT', onSignal).on('SIGTERM', onSignal);
   const starting = runSolo(read.config, parts, say);

@@ -50,7 +50,11 @@ export const canWrite = (user: ServerUser, folder: string): boolean => test(user
 
 function test(user: ServerUser, question: '-w' | '-x', path: string): boolean {
   if (user.uid === undefined) return true;
-  const asked = spawnSync('/bin/sh', ['-c', `[ ${question} "$1" ]`, 'sh', path], { cwd: '/', stdio: 'ignore', ...ids(user) });
+  const asked = spawnSync('/bin/sh', ['-c', `[ ${question} "$1" ]`, 'sh', path], {
+    cwd: '/',
+    stdio: 'ignore',
+    ...ids(user),
+  });
   return asked.status === 0;
 }
 

@@ -81,7 +81,11 @@ async function startLocked(
   return { ok: true, server: running(started, notice, release) };
 }
 
-function running({ child, pid, url }: PostgresProcess, notice: string | undefined, release: () => void): EmbeddedServer {
+function running(
+  { child, pid, url }: PostgresProcess,
+  notice: string | undefined,
+  release: () => void,
+): EmbeddedServer {
   const ended = new Promise<void>((done) => child.once('exit', () => done()));
   let stopping: Promise<void> | undefined;
   const stop = async (): Promise<void> => {

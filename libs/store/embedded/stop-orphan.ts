@@ -28,7 +28,9 @@ export async function stopOrphan(folder: string): Promise<void> {
 /** Whether any process is still attached to that block of System V shared memory. */
 function isInUse(id: string): boolean {
   try {
-    const rows = readFileSync('/proc/sysvipc/shm', 'utf8').split('\n').map((row) => row.trim().split(/\s+/));
+    const rows = readFileSync('/proc/sysvipc/shm', 'utf8')
+      .split('\n')
+      .map((row) => row.trim().split(/\s+/));
     const attached = rows[0]!.indexOf('nattch');
     return rows.some((row) => row[1] === id && row[attached] !== '0');
   } catch {

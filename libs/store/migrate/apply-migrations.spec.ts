@@ -55,21 +55,29 @@ const TIMEOUT_MS = 60_000;
 describe('the migrations of the product', () => {
   const database = withDatabase({ empty: true });
 
-  it('lead exactly to schema.prisma', async () => {
-    expect(await schemaDiff(database.url)).toBeUndefined();
-  }, TIMEOUT_MS);
+  it(
+    'lead exactly to schema.prisma',
+    async () => {
+      expect(await schemaDiff(database.url)).toBeUndefined();
+    },
+    TIMEOUT_MS,
+  );
 
-  it('run once when two programs start at the same time on an empty database', async () => {
-    const names = migrationList(prismaFolder()).migrationDirectories.map(({ path }) => path);
+  it(
+    'run once when two programs start at the same time on an empty database',
+    async () => {
+      const names = migrationList(prismaFolder()).migrationDirectories.map(({ path }) => path);
 
-    const applied = await Promise.all([applyMigrations(database.url), applyMigrations(database.url)]);
+      const applied = await Promise.all([applyMigrations(database.url), applyMigrations(database.url)]);
 
-    expect(applied.toSorted((a, b) => b.length - a.length)).toEqual([names, []]);
-    const { rows } = await database.pool.query(
-      'SELECT migration_name AS name FROM _prisma_migrations WHERE finished_at IS NOT NULL ORDER BY started_at',
-    );
-    expect(rows).toEqual(names.map((name) => ({ name })));
-  }, TIMEOUT_MS);
+      expect(applied.toSorted((a, b) => b.length - a.length)).toEqual([names, []]);
+      const { rows } = await database.pool.query(
+        'SELECT migration_name AS name FROM _prisma_migrations WHERE finished_at IS NOT NULL ORDER BY started_at',
+      );
+      expect(rows).toEqual(names.map((name) => ({ name })));
+    },
+    TIMEOUT_MS,
+  );
 
   it('leave no database behind from comparing', async () => {
     const { rows } = await database.pool.query(`SELECT datname FROM pg_database WHERE datname LIKE 'prisma_migrate%'`);
@@ -80,38 +88,50 @@ describe('the migrations of the product', () => {
 describe('a migration', () => {
   const database = withDatabase({ empty: true });
 
-  it('may hold by hand what the schema cannot say, without a false difference', async () => {
-    const folder = prismaFolderWith(SCHEMA, { '1_first': FIRST, '2_by_hand': BY_HAND });
-    expect(await applyMigrations(database.url, folder)).toEqual(['1_first', '2_by_hand']);
-    expect(await schemaDiff(database.url, folder)).toBeUndefined();
-    await database.pool.query(`INSERT INTO "Rule" (part, built_in) VALUES ('A', '[2020-01-01,2021-01-01)')`);
-    await expect(database.pool.query('DELETE FROM "Rule"')).rejects.toThrow('rules are never deleted');
-    await expect(
-      database.pool.query(`INSERT INTO "Rule" (part, built_in) VALUES ('A', '[2020-06-01,)')`),
-    ).rejects.toThrow('rule_no_overlap');
-  }, TIMEOUT_MS);
+  it(
+    'may hold by hand what the schema cannot say, without a false difference',
+    async () => {
+      const folder = prismaFolderWith(SCHEMA, { '1_first': FIRST, '2_by_hand': BY_HAND });
+      expect(await applyMigrations(database.url, folder)).toEqual(['1_first', '2_by_hand']);
+      expect(await schemaDiff(database.url, folder)).toBeUndefined();
+      await database.pool.query(`INSERT INTO "Rule" (part, built_in) VALUES ('A', '[2020-01-01,2021-01-01)')`);
+      await expect(database.pool.query('DELETE FROM "Rule"')).rejects.toThrow('rules are never deleted');
+      await expect(
+        database.pool.query(`INSERT INTO "Rule" (part, built_in) VALUES ('A', '[2020-06-01,)')`),
+      ).rejects.toThrow('rule_no_overlap');
+    },
+    TIMEOUT_MS,
+  );
 
-  it('that is missing shows up as the SQL that is missing', async () => {
-    const wider = SCHEMA.replace('part    String', 'part    String\n  note String?');
-    const folder = prismaFolderWith(wider, { '1_first': FIRST });
-    expect(await schemaDiff(database.url, folder)).toContain('ADD COLUMN     "note" TEXT');
-  }, TIMEOUT_MS);
+  it(
+    'that is missing shows up as the SQL that is missing',
+    async () => {
+      const wider = SCHEMA.replace('part    String', 'part    String\n  note String?');
+      const folder = prismaFolderWith(wider, { '1_first': FIRST });
+      expect(await schemaDiff(database.url, folder)).toContain('ADD COLUMN     "note" TEXT');
+    },
+    TIMEOUT_MS,
+  );
 });
 
 describe('a migration that fails', () => {
   const database = withDatabase({ empty: true });
 
-  it('is rolled back whole, says why, and stops the ones after it', async () => {
-    const folder = prismaFolderWith(SCHEMA, {
-      '1_first': FIRST,
-      '2_wrong': 'CREATE TABLE half (); SELECT 1/0;',
-      '3_later': 'CREATE TABLE later ();',
-    });
-    await expect(applyMigrations(database.url, folder)).rejects.toThrow(/division by zero/);
-    await expect(applyMigrations(database.url, folder)).rejects.toThrow(/2_wrong/);
-    const { rows } = await database.pool.query(
-      `SELECT tablename FROM pg_tables WHERE schemaname = 'public' AND tablename <> '_prisma_migrations'`,
-    );
-    expect(rows).toEqual([{ tablename: 'Rule' }]);
-  }, TIMEOUT_MS);
+  it(
+    'is rolled back whole, says why, and stops the ones after it',
+    async () => {
+      const folder = prismaFolderWith(SCHEMA, {
+        '1_first': FIRST,
+        '2_wrong': 'CREATE TABLE half (); SELECT 1/0;',
+        '3_later': 'CREATE TABLE later ();',
+      });
+      await expect(applyMigrations(database.url, folder)).rejects.toThrow(/division by zero/);
+      await expect(applyMigrations(database.url, folder)).rejects.toThrow(/2_wrong/);
+      const { rows } = await database.pool.query(
+        `SELECT tablename FROM pg_tables WHERE schemaname = 'public' AND tablename <> '_prisma_migrations'`,
+      );
+      expect(rows).toEqual([{ tablename: 'Rule' }]);
+    },
+    TIMEOUT_MS,
+  );
 });

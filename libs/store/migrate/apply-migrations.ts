@@ -14,7 +14,10 @@ export const NO_FILTER = { externalTables: [], externalEnums: [] };
  * is recorded in Prisma's own table, so `prisma migrate deploy` agrees. Throws when a migration fails; it is then
  * rolled back whole and marked failed.
  */
-export async function applyMigrations(databaseUrl: string, folder: string = prismaFolder()): Promise<readonly string[]> {
+export async function applyMigrations(
+  databaseUrl: string,
+  folder: string = prismaFolder(),
+): Promise<readonly string[]> {
   const holder = new Client({ connectionString: databaseUrl });
   await holder.connect();
   try {

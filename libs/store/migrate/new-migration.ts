@@ -8,7 +8,10 @@ import { schemaDiff } from './schema-diff';
 
 /** `npm run migration -- what it does`: writes the SQL from the migrations to schema.prisma as a new migration. */
 async function main(words: readonly string[]): Promise<string> {
-  const name = words.join('_').toLowerCase().replaceAll(/[^a-z0-9]+/g, '_');
+  const name = words
+    .join('_')
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '_');
   if (!/[a-z]/.test(name)) return 'Say what the migration does, in letters: npm run migration -- add owner phone';
   const sql = await onThrowAwayServer((url) => schemaDiff(url));
   if (sql === undefined) return 'The migrations and schema.prisma agree; there is nothing to migrate.';

@@ -23,7 +23,8 @@ type OriginalQuery = (this: Inner, query: SqlQuery) => Promise<SqlResultSet>;
 export async function openAdapter(databaseUrl: string): Promise<SqlDriverAdapter> {
   const pool = new Pool({ connectionString: databaseUrl, max: 3 });
   const adapter = (await new PrismaPg(pool, { disposeExternalPool: true }).connect()) as unknown as Inner;
-  const queryRaw = adapter.queryRaw as OriginalQuery;
+  // Taken without its object on purpose: it is called on one whose performIO is changed.
+  const queryRaw: OriginalQuery = Reflect.get(adapter, 'queryRaw');
   adapter.queryRaw = (query) => readingCharAsText(adapter, queryRaw, query);
   adapter.executeScript = async (script) => {
     try {
@@ -35,11 +36,7 @@ export async function openAdapter(databaseUrl: string): Promise<SqlDriverAdapter
   return adapter;
 }
 
-async function readingCharAsText(
-  adapter: Inner,
-  queryRaw: OriginalQuery,
-  query: SqlQuery,
-): Promise<SqlResultSet> {
+async function readingCharAsText(adapter: Inner, queryRaw: OriginalQuery, query: SqlQuery): Promise<SqlResultSet> {
   const charColumns: number[] = [];
   const performIO = async (asked: SqlQuery): Promise<QueryArrayResult> => {
     const answer = await adapter.performIO(asked);

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { bindMigrationAwareSqlAdapterFactory, type SqlDriverAdapter } from '@prisma/driver-adapter-utils';
-import { type SchemaEngine } from '@prisma/schema-engine-wasm/schema_engine_bg';
+import type * as engineTypes from '@prisma/schema-engine-wasm/schema_engine_bg';
 import { openAdapter, openShadowAdapter } from './schema-engine-adapter';
 
 /** The part of Node's WebAssembly that is used here; the type library for servers leaves it out. */
@@ -13,7 +13,7 @@ declare const WebAssembly: {
 interface EngineExports {
   __wbindgen_start(): void;
 }
-type EngineModule = typeof import('@prisma/schema-engine-wasm/schema_engine_bg') & { __wbg_set_wasm(exports: unknown): void };
+type EngineModule = typeof engineTypes & { __wbg_set_wasm(exports: unknown): void };
 
 let loaded: Promise<EngineModule> | undefined;
 
@@ -21,7 +21,9 @@ async function load(): Promise<EngineModule> {
   const engine = (await import('@prisma/schema-engine-wasm/schema_engine_bg')) as EngineModule;
   const folder = dirname(require.resolve('@prisma/schema-engine-wasm/schema_engine_bg'));
   const code = await WebAssembly.compile(await readFile(join(folder, 'schema_engine_bg.wasm')));
-  const { exports } = await WebAssembly.instantiate(code, { './schema_engine_bg.js': { ...engine, ...timersThatDoNotHold(engine) } });
+  const { exports } = await WebAssembly.instantiate(code, {
+    './schema_engine_bg.js': { ...engine, ...timersThatDoNotHold(engine) },
+  });
   engine.__wbg_set_wasm(exports);
   exports.__wbindgen_start();
   return engine;
@@ -46,7 +48,10 @@ function keepPanicText(): { text: string } {
  * Lends Prisma's own migration engine, as WebAssembly (the same rules as its command line, no binary to download), on that database for the length of the task.
  * Throws with the engine's own words.
  */
-export async function withSchemaEngine<T>(databaseUrl: string, task: (engine: SchemaEngine) => Promise<T>): Promise<T> {
+export async function withSchemaEngine<T>(
+  databaseUrl: string,
+  task: (engine: engineTypes.SchemaEngine) => Promise<T>,
+): Promise<T> {
   const panic = keepPanicText();
   const { SchemaEngine: Engine } = await (loaded ??= load());
   const opened: SqlDriverAdapter[] = [];
