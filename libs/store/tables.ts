@@ -1,4 +1,6 @@
 import type { Tables } from '../usecases';
+import { bulletinStore } from './bulletins/bulletin-store';
+import { callbackStore } from './callbacks/callback-store';
 import { catalogueStore } from './catalogue/catalogue-store';
 import type { Db } from './db';
 import { flagStore } from './flags/flag-store';
@@ -8,6 +10,7 @@ import { outboxStore } from './outbox/outbox-store';
 import { ownerStore } from './owners/owner-store';
 import { sessionStore } from './people/session-store';
 import { settingStore } from './people/setting-store';
+import { recheckStore } from './rechecks/recheck-store';
 import { rulebookStore } from './rulebook/rulebook-store';
 import { ticketStore } from './tickets/ticket-store';
 import { unitStore } from './units/unit-store';
@@ -24,6 +27,9 @@ export function tablesOn(db: Db): Tables {
     flags: flagStore(db),
     rulebook: rulebookStore(db),
     installs: installStore(db),
+    bulletins: bulletinStore(db),
+    rechecks: recheckStore(db),
+    callbacks: callbackStore(db),
     outbox: outboxStore(db),
     live: liveStore(db),
   };

@@ -16,9 +16,16 @@ export interface CallbackHead {
   readonly version: number;
 }
 
+/** A callback as the store knows it; what to say on the phone is made from it. */
+export type CallbackRecord = Omit<CallbackView, 'say'>;
+
+export interface CallbackPageRecord extends Omit<CallbackPage, 'items'> {
+  readonly items: readonly CallbackRecord[];
+}
+
 export interface CallbackStore {
-  page(query: CallbackQuery): Promise<Omit<CallbackPage, 'items'> & { readonly items: readonly CallbackView[] }>;
-  view(id: number): Promise<CallbackView | null>;
+  page(query: CallbackQuery): Promise<CallbackPageRecord>;
+  find(id: number): Promise<CallbackRecord | null>;
   /** Locked until the transaction ends. */
   lock(id: number): Promise<CallbackHead | null>;
   /** The unit's callback that is open or booked, locked. */

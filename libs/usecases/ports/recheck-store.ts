@@ -53,9 +53,6 @@ export interface RecheckStore {
   ofSource(sourceId: number): Promise<RecheckRow | null>;
   /** Locks the recheck when it is still planned; null when another has begun it or it does not exist. */
   takePlanned(id: number): Promise<RecheckRow | null>;
-  /** Rechecks that wait for their day: in-force, planned, no bell ordered. */
-  waitingForTheirDay(): Promise<readonly RecheckRow[]>;
-  setScope(id: number, revision: number, scope: RecheckScope): Promise<void>;
   /** Cuts the scope into runs of units and marks the recheck as running; one statement each. */
   plan(id: number, scope: RecheckScope, cut: { unitsAChunk: number; lookBackFrom: Day | null }): Promise<void>;
   /** Orders bells for waiting chunks that nobody holds, so that at most `atOnce` of the recheck are under way. */

@@ -1,7 +1,10 @@
+import type { BulletinStore } from './bulletin-store';
+import type { CallbackStore } from './callback-store';
 import type { CatalogueStore } from './catalogue-store';
 import type { InstallStore } from './install-store';
 import type { LiveStore } from './live-store';
 import type { OutboxStore } from './outbox-store';
+import type { RecheckStore } from './recheck-store';
 import type { RulebookStore } from './rulebook-store';
 import type { SessionStore, SettingStore } from './session-store';
 import type { FlagStore, TicketStore } from './ticket-store';
@@ -18,6 +21,9 @@ export interface Tables {
   readonly flags: FlagStore;
   readonly rulebook: RulebookStore;
   readonly installs: InstallStore;
+  readonly bulletins: BulletinStore;
+  readonly rechecks: RecheckStore;
+  readonly callbacks: CallbackStore;
   readonly outbox: OutboxStore;
   readonly live: LiveStore;
 }

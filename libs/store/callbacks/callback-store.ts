@@ -1,0 +1,37 @@
+import type { CallbackHead, CallbackStore } from '../../usecases';
+import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import { orderCallback } from './order-callback';
+import { readCallbackPage, readCallbacks } from './read-callbacks';
+
+export function callbackStore(db: Db): CallbackStore {
+  return {
+    page: (query) => readCallbackPage(db, query),
+    find: async (id) => (await readCallbacks(db, Prisma.sql`c.id = ${id}::int`, 1))[0] ?? null,
+    lock: (id) => head(db, Prisma.sql`id = ${id}::int`),
+    lockOfUnit: (unitId) => head(db, Prisma.sql`unit_id = ${unitId}::int AND state IN ('open', 'booked')`),
+    async addAttempt(id, { how, outcome, note }, personId) {
+      await db.$executeRaw`
+        INSERT INTO callback_attempt (callback_id, person_id, how, outcome, note)
+        VALUES (${id}::int, ${personId}::int, ${how}, ${outcome}, ${note})`;
+      await db.$executeRaw`UPDATE callback SET version = version + 1 WHERE id = ${id}::int`;
+    },
+    async book(id, ticketId) {
+      await db.$executeRaw`
+        UPDATE callback SET state = 'booked', ticket_id = ${ticketId}::int, version = version + 1 WHERE id = ${id}::int`;
+    },
+    async close(id, state, why) {
+      await db.$executeRaw`
+        UPDATE callback SET state = ${state}, closed_at = now(), closed_why = ${why}, version = version + 1
+        WHERE id = ${id}::int`;
+    },
+    order: (order) => orderCallback(db, order),
+  };
+}
+
+async function head(db: Db, where: Prisma.Sql): Promise<CallbackHead | null> {
+  const rows = await db.$queryRaw<CallbackHead[]>`
+    SELECT id, unit_id AS "unitId", owner_id AS "ownerId", state, ticket_id AS "ticketId", version
+    FROM callback WHERE ${where} FOR UPDATE`;
+  return rows[0] ?? null;
+}

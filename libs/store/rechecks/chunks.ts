@@ -1,0 +1,56 @@
+import type { AppliedCounts, ChunkRow } from '../../usecases';
+import type { Db } from '../db';
+
+/** Takes a waiting chunk for this transaction; null when it is done or in another's hands. */
+export async function takeChunk(db: Db, recheckId: number, n: number): Promise<ChunkRow | null> {
+  const rows = await db.$queryRaw<ChunkRow[]>`
+    SELECT recheck_id AS "recheckId", n, from_unit AS "fromUnit", to_unit AS "toUnit", tries
+    FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int AND state = 'waiting'
+    FOR UPDATE SKIP LOCKED`;
+  return rows[0] ?? null;
+}
+
+/** Marks the chunk as done and adds its counts to the recheck's. */
+export async function chunkDone(
+  db: Db,
+  recheckId: number,
+  n: number,
+  counts: AppliedCounts & { judged: number },
+): Promise<void> {
+  await db.$executeRaw`
+    UPDATE recheck_chunk SET state = 'done', judged = ${counts.judged}::int, changed = ${counts.changed}::int,
+           done_at = clock_timestamp(), leased_until = NULL
+    WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
+  await db.$executeRaw`
+    UPDATE recheck SET judged = judged + ${counts.judged}::int, changed = changed + ${counts.changed}::int,
+           flags_raised = flags_raised + ${counts.flagsRaised}::int,
+           flags_cleared = flags_cleared + ${counts.flagsCleared}::int,
+           callbacks_opened = callbacks_opened + ${counts.callbacksOpened}::int,
+           callbacks_closed = callbacks_closed + ${counts.callbacksClosed}::int
+    WHERE id = ${recheckId}::int`;
+}
+
+export async function chunkFailed(db: Db, recheckId: number, n: number, problem: string): Promise<ChunkRow | null> {
+  const rows = await db.$queryRaw<ChunkRow[]>`
+    UPDATE recheck_chunk SET tries = tries + 1, problem = ${problem}, leased_until = NULL
+    WHERE recheck_id = ${recheckId}::int AND n = ${n}::int AND state = 'waiting'
+    RETURNING recheck_id AS "recheckId", n, from_unit AS "fromUnit", to_unit AS "toUnit", tries`;
+  return rows[0] ?? null;
+}
+
+/** The same units again, one chunk each, so that only the one that cannot be judged stays behind. */
+export async function splitChunk(db: Db, { recheckId, n, fromUnit, toUnit }: ChunkRow): Promise<void> {
+  await db.$executeRaw`DELETE FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
+  await db.$executeRaw`
+    INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit)
+    SELECT ${recheckId}::int, last.n + row_number() OVER (ORDER BY u.unit_id), u.unit_id, u.unit_id
+    FROM (SELECT DISTINCT unit_id FROM install WHERE unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int) u,
+         (SELECT GREATEST(${n}::int, COALESCE(max(n), 0)) AS n FROM recheck_chunk WHERE recheck_id = ${recheckId}::int) last`;
+}
+
+export async function setChunkAside(db: Db, recheckId: number, n: number): Promise<void> {
+  await db.$executeRaw`
+    UPDATE recheck_chunk SET state = 'set-aside', leased_until = NULL
+    WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
+  await db.$executeRaw`UPDATE recheck SET set_aside = set_aside + 1 WHERE id = ${recheckId}::int`;
+}

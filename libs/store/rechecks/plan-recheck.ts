@@ -1,0 +1,33 @@
+import type { RecheckScope } from '../../contracts';
+import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import { areaTable, IN_AREA, inReach } from '../installs/choice-sql';
+
+/** The chosen units and how many installs of each are to be judged, as a table `reach(unit_id, installs)`. */
+export function reachTable(scope: RecheckScope, lookBackFrom: number | null): Prisma.Sql {
+  const from = scope.everything ? Prisma.sql`install i` : Prisma.sql`area JOIN install i ON ${IN_AREA}`;
+  const area = scope.everything ? Prisma.empty : Prisma.sql`${areaTable(scope)}, `;
+  return Prisma.sql`${area} reach AS MATERIALIZED (
+    SELECT i.unit_id, count(DISTINCT (i.position_id, i.place))::int AS installs
+    FROM ${from} WHERE ${inReach(lookBackFrom)} GROUP BY i.unit_id
+  )`;
+}
+
+/** Cuts what is to be judged into runs of units, in order of id, and marks the recheck as running. */
+export async function planRecheck(
+  db: Db,
+  id: number,
+  scope: RecheckScope,
+  { unitsAChunk, lookBackFrom }: { unitsAChunk: number; lookBackFrom: number | null },
+): Promise<void> {
+  await db.$executeRaw`
+    WITH ${reachTable(scope, lookBackFrom)},
+    numbered AS (SELECT unit_id, (row_number() OVER (ORDER BY unit_id) - 1) / ${unitsAChunk}::int AS n FROM reach),
+    cut AS (
+      INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit)
+      SELECT ${id}::int, n, min(unit_id), max(unit_id) FROM numbered GROUP BY n ON CONFLICT DO NOTHING RETURNING 1
+    )
+    UPDATE recheck SET state = 'running', started_at = clock_timestamp(),
+           planned = (SELECT COALESCE(sum(installs), 0) FROM reach)
+    WHERE id = ${id}::int`;
+}
