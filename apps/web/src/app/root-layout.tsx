@@ -1,0 +1,34 @@
+import { useQuery } from '@tanstack/react-query';
+import { Outlet } from '@tanstack/react-router';
+import { FailedView } from '../components/failed-view';
+import { LoadingView } from '../components/loading-view';
+import { KeysHelp } from '../features/keys/keys-help';
+import { SignInForm } from '../features/session/sign-in-form';
+import { useLiveUpdates } from '../lib/live';
+import { sessionQuery } from '../lib/session';
+import { ShopHeader } from './shop-header';
+import classes from './root-layout.module.css';
+
+/** The frame of every page: who is at it, where one can go, and the page itself. Nobody signed in sees the door. */
+export function RootLayout() {
+  const session = useQuery(sessionQuery);
+  const person = session.data ?? null;
+  useLiveUpdates(person !== null);
+  if (session.isPending) return <LoadingView what="the shop" />;
+  if (session.isError) {
+    return <FailedView what="the shop" error={session.error} retry={() => void session.refetch()} />;
+  }
+  if (!person) return <SignInForm />;
+  return (
+    <>
+      <a href="#page" className={classes.skip}>
+        To the page
+      </a>
+      <ShopHeader person={person} />
+      <main id="page" className={classes.page} tabIndex={-1}>
+        <Outlet />
+      </main>
+      <KeysHelp />
+    </>
+  );
+}

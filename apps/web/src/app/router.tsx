@@ -1,0 +1,122 @@
+import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '@tanstack/react-router';
+import { LoadingView } from '../components/loading-view';
+import { FailedView } from '../components/failed-view';
+import { NotFoundPage } from './pages/not-found-page';
+import { RootLayout } from './root-layout';
+
+const root = createRootRoute({ component: RootLayout, notFoundComponent: NotFoundPage });
+
+/** Numbers of the shop's rows stand in addresses; anything else is no page of ours. */
+const idParams = {
+  parse: ({ id }: { id: string }) => ({ id: Number(id) }),
+  stringify: ({ id }: { id: number }) => ({ id: String(id) }),
+};
+
+const text = (value: unknown): string | undefined =>
+  typeof value === 'string' || typeof value === 'number' ? String(value) : undefined;
+
+const board = createRoute({
+  getParentRoute: () => root,
+  path: '/',
+  validateSearch: (search: Record<string, unknown>) => ({
+    bench: text(search['bench']),
+    flagged: search['flagged'] === 'yes' ? ('yes' as const) : undefined,
+    q: text(search['q']),
+  }),
+  component: lazyRouteComponent(() => import('./pages/board-page'), 'BoardPage'),
+});
+const ticket = createRoute({
+  getParentRoute: () => root,
+  path: '/tickets/$id',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/ticket-page'), 'TicketPage'),
+});
+const sheet = createRoute({
+  getParentRoute: () => root,
+  path: '/tickets/$id/sheet',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/handover-sheet-page'), 'HandoverSheetPage'),
+});
+const newTicket = createRoute({
+  getParentRoute: () => root,
+  path: '/new-ticket',
+  component: lazyRouteComponent(() => import('./pages/new-ticket-page'), 'NewTicketPage'),
+});
+const search = createRoute({
+  getParentRoute: () => root,
+  path: '/search',
+  validateSearch: (given: Record<string, unknown>) => ({ q: text(given['q']) ?? '' }),
+  component: lazyRouteComponent(() => import('./pages/search-page'), 'SearchPage'),
+});
+const lookUp = createRoute({
+  getParentRoute: () => root,
+  path: '/which-part',
+  component: lazyRouteComponent(() => import('./pages/look-up-page'), 'LookUpPage'),
+});
+const wallChart = createRoute({
+  getParentRoute: () => root,
+  path: '/wall-chart/$line',
+  component: lazyRouteComponent(() => import('./pages/wall-chart-page'), 'WallChartPage'),
+});
+const bulletins = createRoute({
+  getParentRoute: () => root,
+  path: '/bulletins',
+  component: lazyRouteComponent(() => import('./pages/bulletins-page'), 'BulletinsPage'),
+});
+const newBulletin = createRoute({
+  getParentRoute: () => root,
+  path: '/bulletins/new',
+  component: lazyRouteComponent(() => import('./pages/bulletin-editor-page'), 'NewBulletinPage'),
+});
+const bulletin = createRoute({
+  getParentRoute: () => root,
+  path: '/bulletins/$id',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/bulletin-page'), 'BulletinPage'),
+});
+const editBulletin = createRoute({
+  getParentRoute: () => root,
+  path: '/bulletins/$id/edit',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/bulletin-editor-page'), 'EditBulletinPage'),
+});
+const flags = createRoute({
+  getParentRoute: () => root,
+  path: '/flagged',
+  component: lazyRouteComponent(() => import('./pages/flags-page'), 'FlagsPage'),
+});
+const callbacks = createRoute({
+  getParentRoute: () => root,
+  path: '/callbacks',
+  validateSearch: (given: Record<string, unknown>) => ({ state: text(given['state']) ?? 'open' }),
+  component: lazyRouteComponent(() => import('./pages/callbacks-page'), 'CallbacksPage'),
+});
+
+/** The pages by address; each is fetched when it is first opened. */
+export const router = createRouter({
+  routeTree: root.addChildren([
+    board,
+    ticket,
+    sheet,
+    newTicket,
+    search,
+    lookUp,
+    wallChart,
+    bulletins,
+    newBulletin,
+    bulletin,
+    editBulletin,
+    flags,
+    callbacks,
+  ]),
+  defaultPreload: 'intent',
+  defaultPendingComponent: () => <LoadingView what="the page" />,
+  defaultErrorComponent: ({ error, reset }) => <FailedView what="this page" error={error} retry={reset} />,
+  scrollRestoration: true,
+});
+
+declare module '@tanstack/react-router' {
+  interface Register {
+    router: typeof router;
+  }
+}

@@ -1,0 +1,44 @@
+import { Button, Checkbox, NativeSelect, TextInput } from '@mantine/core';
+import { Link } from '@tanstack/react-router';
+import type { Bench } from '../../../../../libs/contracts';
+import type { BoardFilter } from './get-board';
+import classes from './board.module.css';
+
+interface BoardFilterBarProps {
+  benches: readonly Bench[];
+  filter: BoardFilter;
+  onFilter: (filter: BoardFilter) => void;
+}
+
+/** Bench, flagged and text; every choice stands in the address, so that a bench can keep its own board. */
+export function BoardFilterBar({ benches, filter, onFilter }: BoardFilterBarProps) {
+  const choices = [
+    { value: '', label: 'Every bench' },
+    ...benches.map((bench) => ({ value: String(bench.id), label: `${bench.code} · ${bench.name}` })),
+  ];
+  return (
+    <div className={classes.filter}>
+      <NativeSelect
+        aria-label="Bench"
+        data={choices}
+        value={filter.bench ?? ''}
+        onChange={(event) => onFilter({ ...filter, bench: event.currentTarget.value || undefined })}
+      />
+      <TextInput
+        type="search"
+        aria-label="Owner, unit or tag"
+        placeholder="Owner, unit or tag"
+        value={filter.q ?? ''}
+        onChange={(event) => onFilter({ ...filter, q: event.currentTarget.value || undefined })}
+      />
+      <Checkbox
+        label="Flagged only"
+        checked={filter.flagged === 'yes'}
+        onChange={(event) => onFilter({ ...filter, flagged: event.currentTarget.checked ? 'yes' : undefined })}
+      />
+      <Button component={Link} to="/new-ticket" variant="filled" className={classes.new}>
+        Take a unit in
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,45 @@
+import { Checkbox, Modal } from '@mantine/core';
+import { useMemo, useState } from 'react';
+import { keysAreOn, switchKeys, useHotkeys } from '../../lib/hotkeys';
+import classes from './keys-help.module.css';
+
+const KEYS = [
+  ['/', 'Search'],
+  ['?', 'Show these keys'],
+  ['Enter', 'In a field for a part: keep it and go to the next'],
+  ['j, k', 'Flagged and callbacks: next, previous'],
+  ['a', 'Flagged: accept the one marked'],
+  ['s', 'Flagged: send the one marked back to the bench'],
+  ['c', 'Flagged: order a callback for the one marked'],
+  ['x', 'Flagged: tick the one marked'],
+] as const;
+
+/** `?` shows the keys; a switch turns the single letters off. */
+export function KeysHelp() {
+  const [open, setOpen] = useState(false);
+  const [on, setOn] = useState(keysAreOn);
+  useHotkeys(useMemo(() => ({ '?': () => setOpen(true) }), []));
+  const change = (wanted: boolean) => {
+    switchKeys(wanted);
+    setOn(wanted);
+  };
+  return (
+    <Modal opened={open} onClose={() => setOpen(false)} title="Keys">
+      <dl className={classes.keys}>
+        {KEYS.map(([key, words]) => (
+          <div key={key}>
+            <dt>
+              <kbd>{key}</kbd>
+            </dt>
+            <dd>{words}</dd>
+          </div>
+        ))}
+      </dl>
+      <Checkbox
+        label="Single-letter keys are on"
+        checked={on}
+        onChange={(event) => change(event.currentTarget.checked)}
+      />
+    </Modal>
+  );
+}

@@ -1,0 +1,55 @@
+import type { TicketView } from '../../../../../libs/contracts';
+import { EmptyView } from '../../components/empty-view';
+import { LineSketch } from '../../components/line-sketch';
+import { count } from '../../lib/say';
+import { worstVerdict } from './place-record';
+import { PositionGroup } from './position-group';
+import classes from './places-panel.module.css';
+
+/** Every place of every position: as found, as left, required, and one line of why; the sketch shows where. */
+export function PlacesPanel({ ticket }: { ticket: TicketView }) {
+  const placesOf = (code: string) => ticket.places.filter(({ position }) => position === code);
+  const recorded = ticket.places.filter(({ found }) => found !== null).length;
+  if (ticket.positions.length === 0) {
+    return (
+      <section aria-labelledby="the-places">
+        <h2 id="the-places">The places</h2>
+        <EmptyView title="Not known yet which places this unit has">
+          <p>Say which product line it belongs to, under plate and serial.</p>
+        </EmptyView>
+      </section>
+    );
+  }
+  const dots = ticket.positions.map(({ code, name, sketchX, sketchY }) => ({
+    code,
+    name,
+    x: sketchX,
+    y: sketchY,
+    verdict: worstVerdict(placesOf(code)),
+  }));
+  return (
+    <section aria-labelledby="the-places" className={classes.panel}>
+      <h2 id="the-places">
+        The places <span className="soft">{`${recorded} of ${count(ticket.places.length, 'place')} looked at`}</span>
+      </h2>
+      {ticket.sketch ? <LineSketch outline={ticket.sketch} dots={dots} onPick={goTo} /> : null}
+      <ol>
+        {ticket.positions.map((position, index) => (
+          <PositionGroup
+            key={position.code}
+            number={index + 1}
+            ticket={ticket}
+            position={position}
+            places={placesOf(position.code)}
+          />
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function goTo(code: string): void {
+  const group = document.getElementById(`position-${code}`);
+  group?.scrollIntoView({ block: 'start' });
+  group?.querySelector<HTMLElement>('input')?.focus();
+}

@@ -1,0 +1,44 @@
+import type { PlaceView, TicketView } from '../../../../../libs/contracts';
+import { PartNumber } from '../../components/part-number';
+import { RulingWhy } from '../../components/ruling-why';
+import { PlaceRow } from './place-row';
+import classes from './places-panel.module.css';
+
+interface PositionGroupProps {
+  number: number;
+  ticket: TicketView;
+  position: TicketView['positions'][number];
+  places: readonly PlaceView[];
+}
+
+/** One position: its number on the sketch, its ruling in a line, and its places. */
+export function PositionGroup({ number, ticket, position, places }: PositionGroupProps) {
+  const ruling = ticket.rulings.find((one) => one.position === position.code);
+  const required = ruling?.settled ? ruling.pieces[0]?.required : null;
+  return (
+    <li id={`position-${position.code}`} className={classes.position}>
+      <div className={classes.head}>
+        <span className={classes.dot}>{number}</span>
+        <h3>
+          {position.name} <span className="soft">{position.assembly}</span>
+        </h3>
+        {required ? (
+          <span>
+            requires <PartNumber number={required.number} />
+          </span>
+        ) : null}
+      </div>
+      {ruling ? (
+        <details className={classes.ruling}>
+          <summary>{ruling.sentence}</summary>
+          <RulingWhy ruling={ruling} />
+        </details>
+      ) : null}
+      <ul>
+        {places.map((place) => (
+          <PlaceRow key={place.place} ticket={ticket} place={place} />
+        ))}
+      </ul>
+    </li>
+  );
+}

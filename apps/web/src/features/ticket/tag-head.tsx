@@ -1,0 +1,59 @@
+import { NativeSelect, TextInput } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
+import type { TicketView } from '../../../../../libs/contracts';
+import { benchesQuery } from '../../lib/catalogue-queries';
+import { sayInstantDay } from '../../lib/say';
+import { TicketActs } from './ticket-acts';
+import { useTicketAct } from './ticket-query';
+import classes from './tag-head.module.css';
+
+/** The tag at the top of the page, as the printed tag has it; bench and promised day can be changed on it. */
+export function TagHead({ ticket }: { ticket: TicketView }) {
+  const benches = useQuery(benchesQuery);
+  const act = useTicketAct(ticket.id);
+  const change = (body: unknown) => act.mutate({ method: 'PATCH', path: '', body });
+  const closed = ticket.closedAt !== null;
+  const { unit, owner } = ticket;
+  return (
+    <header className={classes.tag}>
+      <div className={classes.main}>
+        <h1 className={classes.number}>{ticket.number}</h1>
+        <p className={classes.unit}>
+          {[unit.makerName, unit.lineName, unit.modelNumber].filter(Boolean).join(' ') || 'Unit not identified yet'}
+        </p>
+        <p className={classes.serial}>
+          {unit.serial ?? (unit.serialAbsent ? `no serial: ${unit.serialAbsent}` : 'serial not recorded')}
+        </p>
+        <p className={classes.complaint}>{ticket.complaint || 'No complaint written down.'}</p>
+      </div>
+      <div>
+        <p className={classes.owner}>{owner.name}</p>
+        <p>{owner.phone ? <a href={`tel:${owner.phone}`}>{owner.phone}</a> : <span className="soft">no phone</span>}</p>
+        <p className="soft">Taken in {sayInstantDay(ticket.openedAt)}</p>
+      </div>
+      <div className={classes.fields}>
+        <NativeSelect
+          label="Bench"
+          disabled={closed}
+          value={ticket.bench?.id ?? ''}
+          onChange={(event) =>
+            change({ benchId: event.currentTarget.value ? Number(event.currentTarget.value) : null })
+          }
+        >
+          <option value="">No bench yet</option>
+          {(benches.data ?? (ticket.bench ? [ticket.bench] : [])).map(({ id, code, name }) => (
+            <option key={id} value={id}>{`${code} · ${name}`}</option>
+          ))}
+        </NativeSelect>
+        <TextInput
+          label="Promised"
+          type="date"
+          disabled={closed}
+          value={ticket.promisedOn ?? ''}
+          onChange={(event) => change({ promisedOn: event.currentTarget.value || null })}
+        />
+      </div>
+      <TicketActs ticket={ticket} />
+    </header>
+  );
+}

@@ -1,0 +1,34 @@
+import { Link } from '@tanstack/react-router';
+import type { TicketView } from '../../../../../libs/contracts';
+import { sayDayText, sayInstant } from '../../lib/say';
+import classes from './ticket-history.module.css';
+
+/** Who did what and when, newest first; then the unit's earlier tickets. */
+export function TicketHistory({ ticket }: { ticket: TicketView }) {
+  const newestFirst = [...ticket.history].sort((a, b) => b.id - a.id);
+  return (
+    <>
+      <ol className={classes.events}>
+        {newestFirst.map((event) => (
+          <li key={event.id}>
+            <span className="num">{sayInstant(event.at)}</span>
+            <span>
+              {event.sentence} <span className="soft">{event.by ? event.by.name : 'by itself'}</span>
+            </span>
+          </li>
+        ))}
+      </ol>
+      {ticket.earlierTickets.length > 0 ? <h3>Earlier tickets of this unit</h3> : null}
+      <ul>
+        {ticket.earlierTickets.map(({ id, number, closedOn, complaint }) => (
+          <li key={id}>
+            <Link to="/tickets/$id" params={{ id }}>
+              {number}
+            </Link>{' '}
+            {closedOn ? sayDayText(closedOn) : 'still open'} <span className="soft">{complaint}</span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,59 @@
+import type { z } from 'zod';
+import { ApiProblem, NO_CONNECTION, readProblem } from './problem';
+
+export interface RequestOptions {
+  body?: unknown;
+  /** version of the thing that is changed, as it was last seen */
+  version?: number;
+  query?: Record<string, string | number | undefined>;
+}
+
+type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
+
+/**
+ * Asks the API and checks its answer against the contract. Throws {@link ApiProblem} for a refusal and for a dead
+ * connection, and a schema error when the answer is not what the contract says, which is a bug.
+ */
+export async function request<T>(schema: z.ZodType<T>, method: Method, path: string, options: RequestOptions = {}) {
+  return schema.parse(await send(method, path, options));
+}
+
+/** As {@link request}, for routes whose answer is not looked at. */
+export async function send(method: Method, path: string, options: RequestOptions = {}): Promise<unknown> {
+  const response = await fetch(address(path, options.query), {
+    method,
+    credentials: 'same-origin',
+    headers: headersOf(options),
+    body: options.body === undefined ? undefined : JSON.stringify(options.body),
+  }).catch(() => {
+    throw new ApiProblem(NO_CONNECTION);
+  });
+  const text = await response.text();
+  const body = readJson(text);
+  if (!response.ok) throw new ApiProblem(readProblem(response.status, body));
+  return body;
+}
+
+function headersOf({ body, version }: RequestOptions): Record<string, string> {
+  return {
+    accept: 'application/json',
+    ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+    ...(version === undefined ? {} : { 'if-match': `"${version}"` }),
+  };
+}
+
+/** Path below `/api` with its query; parameters that are undefined or empty are left out. */
+export function address(path: string, query: RequestOptions['query'] = {}): string {
+  const pairs = Object.entries(query).filter(([, value]) => value !== undefined && value !== '');
+  const search = new URLSearchParams(pairs.map(([name, value]) => [name, String(value)])).toString();
+  return `/api${path}${search ? `?${search}` : ''}`;
+}
+
+function readJson(text: string): unknown {
+  if (text === '') return null;
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return null;
+  }
+}

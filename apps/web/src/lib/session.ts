@@ -1,0 +1,23 @@
+import { queryOptions, useQuery } from '@tanstack/react-query';
+import { me, type Me } from '../../../../libs/contracts';
+import { request } from './api-client';
+import { ApiProblem } from './problem';
+
+/** Who is signed in; null when nobody is. */
+export const sessionQuery = queryOptions({
+  queryKey: ['session'],
+  staleTime: 5 * 60_000,
+  queryFn: async (): Promise<Me | null> => {
+    try {
+      return await request(me, 'GET', '/session');
+    } catch (error) {
+      if (error instanceof ApiProblem && error.problem.status === 401) return null;
+      throw error;
+    }
+  },
+});
+
+/** True when the person at the page may do it; the server decides again. */
+export function useMay(permission: string): boolean {
+  return useQuery(sessionQuery).data?.permissions.includes(permission) ?? false;
+}

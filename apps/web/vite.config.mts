@@ -1,0 +1,18 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+/** Where the API of a running shop answers, for `vite` in development. */
+const API = process.env['REVRIGHT_API'] ?? 'http://127.0.0.1:4780';
+
+export default defineConfig({
+  root: import.meta.dirname,
+  plugins: [react()],
+  build: {
+    outDir: '../../dist/apps/web',
+    emptyOutDir: true,
+    // The server's content policy refuses data: addresses for fonts and scripts.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  server: { proxy: { '/api': API } },
+});
