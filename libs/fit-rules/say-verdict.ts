@@ -1,6 +1,8 @@
 import { sayDay } from '../day';
-import type { Action } from './fit-rule';
+import type { PartKey } from '../part-number';
+import type { Action, RuleRef } from './fit-rule';
 import { filledNaming, listed, listedRules, sayBarReason, type FullNaming, type Naming } from './naming';
+import type { Saying } from './ruling';
 import { sayBoundary } from './say-ruling';
 import type { Judgement } from './verdict';
 
@@ -43,14 +45,32 @@ function sayBy({ deciding }: Judgement, naming: FullNaming): string {
   return deciding.length === 0 ? '' : ` by ${listedRules(deciding, naming)}`;
 }
 
-/** Every part that some piece requires; where only some parts are allowed, those. */
-function sayNeeded({ ruling, deciding }: Judgement, naming: FullNaming): string {
-  const sayings = ruling.pieces.flatMap(({ outcome }) => (outcome.kind === 'decided' ? [outcome.saying] : []));
-  const required = new Set(sayings.flatMap((saying) => (saying.required === null ? [] : [saying.required])));
-  const by = deciding.length === 0 ? '' : ` (${listedRules(deciding, naming)})`;
-  if (required.size > 0) return ` Required: ${listed([...required].map(naming.part), 'or')}${by}.`;
-  const allowed = new Set(sayings.flatMap((saying) => saying.allowed));
-  return allowed.size > 0 ? ` Allowed: ${listed([...allowed].map(naming.part), 'or')}${by}.` : '';
+/** Every part that some piece requires, and by which papers; where parts are only allowed, those. */
+function sayNeeded({ ruling }: Judgement, naming: FullNaming): string {
+  const decided = ruling.pieces.flatMap(({ outcome, grounds }) =>
+    outcome.kind === 'decided' ? [{ ...outcome.saying, by: grounds.flatMap(({ deciding }) => deciding) }] : [],
+  );
+  const requiring = decided.filter(({ required }) => required !== null);
+  if (requiring.length > 0) return sayParts('Required', requiring, ({ required }) => [required!], naming);
+  return decided.length > 0 ? sayParts('Allowed', decided, ({ allowed }) => allowed, naming) : '';
+}
+
+interface DecidedSaying extends Saying {
+  readonly by: readonly RuleRef[];
+}
+
+function sayParts(
+  word: string,
+  sayings: readonly DecidedSaying[],
+  partsOf: (saying: DecidedSaying) => readonly PartKey[],
+  naming: FullNaming,
+): string {
+  const parts = [...new Set(sayings.flatMap(partsOf).map(naming.part))];
+  const by = listedRules(
+    sayings.flatMap((saying) => saying.by),
+    naming,
+  );
+  return ` ${word}: ${listed(parts, 'or')} (${by}).`;
 }
 
 function goodThen({ candidates }: Judgement): string {
