@@ -26,7 +26,6 @@ export function loamer(calendar: Calendar): LineRoom {
       list: paper('parts-list', 'LM-PL-20', 'Loamer parts list', ago(12, 4, 18)),
       revised: paper('revised-parts-list', 'LM-PL-21', 'Loamer parts list, revised', ago(9, 11, 3)),
       bulletin: paper('service-bulletin', 'LM-SB-09', 'Worm shaft seal', ago(7, 2, 20), { effective: ago(7, 3, 1) }),
-      advice: paper('makers-advice', 'letter of spring', 'Brakenholt’s answer on tine bolts', ago(5, 5, 9)),
     },
     positions: [...tines(calendar), ...gearCase(calendar), ...engine(calendar)],
   };
@@ -63,11 +62,6 @@ function tines({ ago }: Calendar): PositionRoom[] {
           built: [ago(10, 6, 14), null],
           bars: [['20-5010', 'breaks-sooner', 'for the smaller hub']],
           replaces: [2],
-        }),
-        says('advice', null, {
-          allows: ['20-5012'],
-          bars: [['20-5031', 'breaks-later', 'never in a tine hub']],
-          action: 'stop-use',
         }),
       ],
     },
@@ -174,7 +168,6 @@ function engine({ ago }: Calendar): PositionRoom[] {
       rules: [
         says('list', '22-1020', { models: ['LM-6R'] }),
         says('revised', '22-1022', { models: ['LM-6R'], built: [ago(9, 9), null], replaces: [1] }),
-        says('advice', '22-1020', { models: ['LM-5'], fitted: 'reverse' }),
       ],
     },
   ];

@@ -1,0 +1,148 @@
+import { EvidenceListSchema, inferBuildDays, prepareShop } from '../build-date';
+import { civilDateOf, day, dayOf, type Day } from '../day';
+import { fastenerSpecSchema, shearJointSchema } from '../fastener';
+import { fitRuleFile, rulebookFile } from '../fit-rules';
+import { readPartNumber } from '../part-number';
+import { demoRulebookFile, KEPT_BULLETIN, makeDemoShop, type DemoShop } from '.';
+import { countKeptUnits } from './testing/kept-units';
+
+const TODAY = day('2026-11-25');
+const shop = makeDemoShop(1, TODAY);
+
+const recorded = (one: DemoShop) =>
+  one.tickets.flatMap(({ records }) => records).filter((record) => record.leftOutWhy === null);
+const lookBackFrom = (today: Day): Day => {
+  const { year, month, dayOfMonth } = civilDateOf(today);
+  return dayOf(year - 3, month, dayOfMonth);
+};
+const builtOf = (one: DemoShop) => {
+  const prepared = prepareShop({ serialSchemes: [...one.schemes], standardEditions: [...one.editions] });
+  return one.units.map(({ evidence }) => inferBuildDays(evidence, prepared, one.today));
+};
+
+describe('makeDemoShop', () => {
+  it('makes a shop of the named size', () => {
+    expect(shop.locations).toHaveLength(2);
+    expect(shop.benches).toHaveLength(5);
+    expect(shop.people).toHaveLength(7);
+    expect(shop.makers).toHaveLength(3);
+    expect(shop.lines).toHaveLength(8);
+    expect(shop.lines.flatMap(({ positions }) => positions)).toHaveLength(60);
+    expect(new Set(shop.parts.map(({ key }) => key)).size).toBe(250);
+    expect(shop.sources).toHaveLength(40);
+    expect(new Set(shop.rules.map(({ key }) => key)).size).toBe(180);
+    expect(shop.units).toHaveLength(1_200);
+    expect(shop.tickets).toHaveLength(2_000);
+    expect(shop.tickets.filter(({ closedAt }) => closedAt === null)).toHaveLength(60);
+    expect(Math.abs(recorded(shop).length - 12_000)).toBeLessThan(600);
+  });
+
+  it('makes the same shop again from the same seed, and another from another', () => {
+    expect(makeDemoShop(1, TODAY)).toEqual(shop);
+    expect(makeDemoShop(2, TODAY).owners).not.toEqual(shop.owners);
+  });
+
+  it('writes rules, joints and fasteners that their schemas accept', () => {
+    for (const rule of shop.rules) expect(fitRuleFile.safeParse(rule).error?.message).toBeUndefined();
+    for (const source of shop.sources) {
+      for (const rule of source.draft?.opens ?? []) expect(fitRuleFile.safeParse(rule).error?.message).toBeUndefined();
+    }
+    for (const { fastener } of shop.parts)
+      if (fastener) expect(fastenerSpecSchema.safeParse(fastener).success).toBe(true);
+    for (const { joint } of shop.lines.flatMap(({ positions }) => positions)) {
+      if (joint) expect(shearJointSchema.safeParse(joint).success).toBe(true);
+    }
+  });
+
+  it('names in its rules only lines, models, options, positions, parts, sources and rules that exist', () => {
+    const parts = new Set(shop.parts.map(({ key }) => key));
+    const keys = new Set(shop.rules.map(({ key }) => key));
+    const sources = new Set(shop.sources.map(({ key }) => key));
+    for (const rule of [...shop.rules, ...shop.sources.flatMap(({ draft }) => draft?.opens ?? [])]) {
+      const line = shop.lines.find(({ code }) => code === rule.line)!;
+      expect(line.positions.map(({ code }) => code)).toEqual(expect.arrayContaining(rule.positions));
+      expect(line.models.map(({ number }) => number)).toEqual(expect.arrayContaining(rule.models));
+      expect(line.options.map(({ code }) => code)).toEqual(
+        expect.arrayContaining(rule.options.map(({ option }) => option)),
+      );
+      expect(sources.has(rule.source)).toBe(true);
+      for (const part of [rule.required, ...rule.allowed, ...rule.barred.map((bar) => bar.part)]) {
+        expect(part === null || parts.has(part)).toBe(true);
+      }
+      for (const other of rule.replaces) expect(keys.has(other)).toBe(true);
+    }
+  });
+
+  it('records only places that exist, once a side, with parts that exist and numbers their maker would print', () => {
+    const lines = new Map(shop.lines.map((line) => [line.code, line]));
+    const parts = new Map(shop.parts.map((part) => [part.key, part]));
+    for (const ticket of shop.tickets) {
+      const line = lines.get(shop.units[ticket.unit]!.line)!;
+      const seen = new Set<string>();
+      for (const record of ticket.records) {
+        const position = line.positions.find(({ code }) => code === record.position)!;
+        expect(record.place >= 1 && record.place <= position.placeNames.length).toBe(true);
+        const place = `${record.position} ${record.place} ${record.side}`;
+        expect(seen.has(place)).toBe(false);
+        seen.add(place);
+        for (const key of [...(record.part === null ? [] : [record.part]), ...record.candidates]) {
+          expect(position.parts).toContain(key);
+        }
+        if (record.part !== null) {
+          const part = parts.get(record.part)!;
+          const rules = shop.makers.find(({ code }) => code === part.maker)!.numberRules;
+          const reading = readPartNumber(record.partText!, rules);
+          expect(reading.ok && `${part.maker}/${reading.number.canonical}`).toBe(part.key);
+          expect(reading.ok && reading.number.pack).toBe(record.pack);
+        }
+      }
+    }
+  });
+
+  it('keeps one open ticket at most for a unit, and no stay that begins before the last one ended', () => {
+    const last = new Map<number, number>();
+    for (const { unit, openedAt, closedAt } of shop.tickets) {
+      expect(openedAt).toBeGreaterThan(last.get(unit) ?? 0);
+      if (closedAt !== null) expect(closedAt).toBeGreaterThan(openedAt);
+      last.set(unit, closedAt ?? Infinity);
+    }
+  });
+
+  it('holds mixtures, missing and sheared parts, marks without numbers, and evidence that contradicts itself', () => {
+    const records = recorded(shop);
+    expect(records.filter(({ marks }) => marks !== null).length).toBeGreaterThan(80);
+    expect(records.filter(({ condition }) => condition === 'sheared').length).toBeGreaterThan(200);
+    expect(records.filter(({ condition }) => condition === 'missing').length).toBeGreaterThan(100);
+    const days = builtOf(shop);
+    expect(days.filter((set) => set.length === 0).length).toBeGreaterThan(5);
+    expect(days.filter((set) => set.length > 1).length).toBeGreaterThan(40);
+    expect(shop.units.filter(({ serial }) => serial === null).length).toBeGreaterThan(60);
+  });
+
+  it('gives every unit evidence that the build date library accepts', () => {
+    for (const { evidence } of shop.units)
+      expect(EvidenceListSchema.safeParse(evidence).error?.message).toBeUndefined();
+  });
+
+  it.each(['2026-11-25', '2027-01-02', '2027-07-15', '2028-12-31'])(
+    'keeps a bulletin that touches some 150 units out of the shop and several in it, made on %s',
+    (text) => {
+      const made = makeDemoShop(1, day(text));
+      const kept = countKeptUnits(made, builtOf(made), lookBackFrom(made.today));
+      expect(kept.callbacks.size).toBeGreaterThanOrEqual(120);
+      expect(kept.callbacks.size).toBeLessThanOrEqual(180);
+      expect(kept.flags.size).toBeGreaterThanOrEqual(4);
+      expect(made.sources.find(({ key }) => key === KEPT_BULLETIN)).toMatchObject({
+        state: 'draft',
+        publishedAt: null,
+      });
+    },
+  );
+
+  it('hands its rulebook over as a file that the rule library accepts, without the drafts', () => {
+    const file = demoRulebookFile(shop);
+    expect(rulebookFile.safeParse(file.rulebook).error?.message).toBeUndefined();
+    expect(file.rulebook.sources).toHaveLength(37);
+    expect(JSON.parse(JSON.stringify(file))).toEqual(file);
+  });
+});
