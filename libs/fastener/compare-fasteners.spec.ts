@@ -77,6 +77,18 @@ describe('fitted against required', () => {
     expect(found.because.map((one) => one.field)).toEqual(['section', 'grade']);
   });
 
+  it('names a groove turned to another depth, and a bore, though the kind of section is the same', () => {
+    const groove = (rootDiameterMm: number) => ({ rootDiameterMm, atMm: 5, widthMm: 2 });
+    const single: ShearJointInput = { shaftRadiusMm: 10, planes: 1, shearPlanesAtMm: [5] };
+    const deeper = compare(sae('2', { groove: groove(4) }), sae('2', { groove: groove(5) }), single);
+    expect(deeper.ratio.low).toBeCloseTo(16 / 25, 9);
+    expect(deeper.because.map((one) => one.field)).toEqual(['section']);
+    expect(compare(sae('2', { boreDiameterMm: 3 }), sae('2'), single).because.map((one) => one.field)).toEqual([
+      'section',
+    ]);
+    expect(compare(sae('2'), sae('2'), single).because).toEqual([]);
+  });
+
   it('cancels what both have in common, also where nobody measured it', () => {
     const groove = { rootDiameterMm: 4.7625, atMm: 12, widthMm: 2 };
     const somewhere: ShearJointInput = { shaftRadiusMm: { low: 8, high: 11 }, planes: 2, pinsSharing: 2 };

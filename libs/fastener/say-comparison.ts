@@ -21,8 +21,8 @@ export function differencesOf(
     const sentence = `Diameter ${sayLength(is)} where ${sayLength(asked)} is required; that alone is ${sayRange({ low: area, high: area })} times the area.`;
     found.push({ field: 'diameter', sentence });
   }
-  const [cut, cutAsked] = [one, other].map((torque) => torque.sections.map((section) => section.words).join(', or '));
-  if (kindsOf(one) !== kindsOf(other)) {
+  const [cut, cutAsked] = [sectionsOf(one), sectionsOf(other)];
+  if (cut !== cutAsked && !(isPlain(fitted, one) && isPlain(required, other))) {
     found.push({ field: 'section', sentence: `In the shear plane lies ${cut}; in the required part ${cutAsked}.` });
   }
   const [grade, gradeAsked] = [gradesOf(one), gradesOf(other)];
@@ -59,7 +59,11 @@ function rated({ againstRated }: Weighed): string[] {
   if (againstRated === null) return ["The drive line's rated torque is not known here."];
   const { ratedTorqueNm, ratio, exceeds } = againstRated;
   const rating = sayTorque({ low: ratedTorqueNm, high: ratedTorqueNm });
-  const ends = { no: 'it lets go before that', maybe: 'it may hold beyond that', yes: 'it holds beyond that' }[exceeds];
+  const ends = {
+    no: 'by the tables it lets go before that',
+    maybe: 'it may hold beyond that',
+    yes: 'it holds beyond that',
+  }[exceeds];
   return [`The drive line is rated ${rating}: the fitted part lets go at ${sayRange(ratio)} times that; ${ends}.`];
 }
 
@@ -69,8 +73,13 @@ function widenings({ fitted, required }: Weighed): string[] {
   return [...said(fitted, 'Fitted part'), ...said(required, 'Required part')];
 }
 
-function kindsOf(torque: ShearTorque): string {
-  return [...new Set(torque.sections.map((section) => section.kind))].sort().join(' ');
+function sectionsOf(torque: ShearTorque): string {
+  return torque.sections.map((section) => section.words).join(', or ');
+}
+
+/** Nothing but solid shank in the planes: then the diameter has said it all. */
+function isPlain({ spec }: Prepared, torque: ShearTorque): boolean {
+  return spec.boreDiameterMm === null && torque.sections.every((section) => section.kind === 'shank');
 }
 
 function gradesOf(torque: ShearTorque): string {
