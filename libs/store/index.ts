@@ -1,11 +1,4 @@
-export { embeddedProblemSentence, type EmbeddedProblem } from './embedded/embedded-problem';
-export { lockFolder, type LockResult } from './embedded/folder-lock';
-export { freePort } from './embedded/postgres-process';
-export { birthOf, isRunning, stopProcess } from './embedded/running-process';
-export { startEmbedded, type EmbeddedResult, type EmbeddedServer } from './embedded/start-embedded';
-export { applyMigrations } from './migrate/apply-migrations';
-export { schemaDiff } from './migrate/schema-diff';
-export { withDatabaseName } from './migrate/schema-engine-adapter';
-export { checkServer, serverProblemSentence, type ServerProblem } from './check-server';
+export * from './embedded';
+export * from './migrate';
 export { openStore, type OpenStore, type StoreOptions } from './open-store';
 export { hashPassword, passwords, PasswordsBusyError } from './people/passwords';

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { createConnection } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
-import { freePort } from '../store';
+import { freePort } from '../store/embedded';
 import { removeContainer, startContainer } from './container';
 import { installDebianPackage } from './debian-package';
 import { onPath } from './on-path';

@@ -11,7 +11,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { birthOf, isRunning, lockFolder, stopProcess } from '../store';
+import { birthOf, isRunning, lockFolder, stopProcess } from '../store/embedded';
 
 /**
  * Everything that one test run starts is noted in one folder, because the processes that run the spec files come and

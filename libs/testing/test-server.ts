@@ -2,7 +2,8 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { randomUUID } from 'node:crypto';
 import { Client } from 'pg';
-import { applyMigrations, embeddedProblemSentence, startEmbedded, withDatabaseName } from '../store';
+import { embeddedProblemSentence, startEmbedded } from '../store/embedded';
+import { applyMigrations, withDatabaseName } from '../store/migrate';
 import { removeContainer, startContainer } from './container';
 import { folderInRun, noteProcess, oneAtATime, runFolder } from './run-folder';
 

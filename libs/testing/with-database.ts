@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { setTimeout as pause } from 'node:timers/promises';
 import { Client, Pool } from 'pg';
-import { withDatabaseName } from '../store';
+import { withDatabaseName } from '../store/migrate';
 import { onServer, testServer } from './test-server';
 
 /** Starting a server and migrating, or fetching a container, may take this long at the first demand. */

@@ -1,11 +1,6 @@
 import { type Config } from '../../../libs/config';
-import {
-  applyMigrations,
-  checkServer,
-  embeddedProblemSentence,
-  serverProblemSentence,
-  startEmbedded,
-} from '../../../libs/store';
+import { embeddedProblemSentence, startEmbedded } from '../../../libs/store/embedded';
+import { applyMigrations, checkServer, serverProblemSentence } from '../../../libs/store/migrate';
 import { listenProblem } from './listen-problem';
 
 /** The configuration with the database found. */
