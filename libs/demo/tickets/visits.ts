@@ -24,20 +24,36 @@ const OPEN_BY_STAGE: readonly (readonly [Stage, number])[] = [
 ];
 const OPEN = OPEN_BY_STAGE.reduce((sum, [, count]) => sum + count, 0);
 const CANCELLED = 40;
+const MOST_RETURNS = 5;
 const HELD_EVERY = 7;
 
 /** Every stay of every unit, 2,000 in all, in the order in which they were opened. */
 export function planVisits(units: readonly DemoUnit[], calendar: Calendar, chance: Chance): Visit[] {
-  const again = new Map<number, number>();
-  for (let n = units.length; n < TICKETS - OPEN; n++) {
-    const unit = chance.oneOf(units);
-    again.set(unit.index, (again.get(unit.index) ?? 0) + 1);
-  }
+  const again = returning(units, TICKETS - OPEN - units.length, calendar, chance);
   const past = units.flatMap((unit) => pastVisits(unit, again.get(unit.index) ?? 0, calendar, chance));
   cancelSome(past, chance);
   return [...past, ...openVisits(units, past, calendar, chance)].sort(
     (a, b) => a.opened - b.opened || a.unit.index - b.unit.index,
   );
+}
+
+/** How often units come again: only those the shop has known for a while, and none more than five times. */
+function returning(
+  units: readonly DemoUnit[],
+  visits: number,
+  { back }: Calendar,
+  chance: Chance,
+): Map<number, number> {
+  const known = units.filter(({ firstSeen }) => firstSeen < back(220));
+  const again = new Map<number, number>();
+  for (let left = visits; left > 0;) {
+    const { index } = chance.oneOf(known);
+    const times = again.get(index) ?? 0;
+    if (times === MOST_RETURNS) continue;
+    again.set(index, times + 1);
+    left--;
+  }
+  return again;
 }
 
 /** The first visit is the day the shop first saw the unit; the others lie between that day and last week. */

@@ -75,7 +75,7 @@ function buildDay(line: LineRoom, { ago, back }: Calendar, chance: Chance): Day 
   const [from, to] = [line.producedFrom, Math.min(line.producedUntil ?? Infinity, back(150))];
   const [youngFrom, youngTo] = [Math.max(from, ago(9, 1)), Math.min(to, ago(2, 3))];
   const longMade = to - from > 18 * 365;
-  return chance.happens(longMade ? 0.4 : 0.78) ? chance.whole(youngFrom, youngTo - 1) : chance.whole(from, to - 1);
+  return chance.happens(longMade ? 0.25 : 0.78) ? chance.whole(youngFrom, youngTo - 1) : chance.whole(from, to - 1);
 }
 
 function firstSeenOn(built: Day, { back }: Calendar, chance: Chance): Day {
