@@ -1,0 +1,35 @@
+import { Module, type DynamicModule, type Type } from '@nestjs/common';
+import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
+import { ZodSerializerInterceptor } from 'nestjs-zod';
+import { SessionGuard } from './auth/session.guard';
+import { CatalogueModule } from './catalogue/catalogue.module';
+import { FlagsModule } from './flags/flags.module';
+import { ProblemFilter } from './http/problem.filter';
+import { ValidationPipe } from './http/validation';
+import { VersionTagInterceptor } from './http/version-tag.interceptor';
+import { OwnersModule } from './owners/owners.module';
+import { PortsModule } from './ports.module';
+import { SessionModule } from './session/session.module';
+import { TicketsModule } from './tickets/tickets.module';
+import type { ApiOptions } from './tokens';
+import { UnitsModule } from './units/units.module';
+
+/** One module per noun of the trade. */
+const NOUNS: Type[] = [SessionModule, CatalogueModule, OwnersModule, UnitsModule, TicketsModule, FlagsModule];
+
+@Module({})
+export class AppModule {
+  static with(options: ApiOptions): DynamicModule {
+    return {
+      module: AppModule,
+      imports: [PortsModule.with(options), ...NOUNS],
+      providers: [
+        { provide: APP_GUARD, useClass: SessionGuard },
+        { provide: APP_FILTER, useClass: ProblemFilter },
+        { provide: APP_PIPE, useClass: ValidationPipe },
+        { provide: APP_INTERCEPTOR, useClass: ZodSerializerInterceptor },
+        { provide: APP_INTERCEPTOR, useClass: VersionTagInterceptor },
+      ],
+    };
+  }
+}

@@ -1,0 +1,16 @@
+import { SetMetadata } from '@nestjs/common';
+import type { Permission } from '../../../../libs/contracts';
+
+export const PERMISSION_KEY = 'permission';
+
+/** What a route asks of the person: a permission, being signed in, or nothing. */
+export type RoutePermission = Permission | 'signed-in' | 'open';
+
+/** The permission a route asks for. Every route names one, or the API does not start. */
+export const Permit = (permission: Permission) => SetMetadata(PERMISSION_KEY, permission satisfies RoutePermission);
+
+/** A route for everybody who is signed in. */
+export const ForSignedIn = () => SetMetadata(PERMISSION_KEY, 'signed-in' satisfies RoutePermission);
+
+/** A route for everybody, signed in or not. */
+export const OpenToAll = () => SetMetadata(PERMISSION_KEY, 'open' satisfies RoutePermission);

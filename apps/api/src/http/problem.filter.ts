@@ -1,0 +1,77 @@
+import { Catch, HttpException, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { Problem } from '../../../../libs/contracts';
+import { PasswordsBusyError } from '../../../../libs/store';
+import { ProblemError } from './problem-error';
+
+/** Every error leaves through here as problem details (RFC 9457); what broke is logged, never told. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  private readonly log = new Logger('api');
+
+  catch(error: unknown, host: ArgumentsHost): void {
+    const http = host.switchToHttp();
+    const problem = problemOf(error);
+    const { method, url } = http.getRequest<FastifyRequest>();
+    if (problem.status >= 500) this.log.error(`${method} ${url}`, error instanceof Error ? error.stack : String(error));
+    if (problem.status === 401 || problem.status === 403) this.log.warn(`${method} ${url}: ${problem.type}`);
+    sendProblem(http.getResponse<FastifyReply>(), problem);
+  }
+}
+
+export function sendProblem(reply: FastifyReply, { status, type, message, more, headers }: ProblemError): void {
+  if (reply.sent) return;
+  const body: Problem = { type, title: TITLES[status] ?? 'Error', status, detail: message, ...more };
+  void reply
+    .code(status)
+    .headers({ ...headers, 'cache-control': 'no-store' })
+    .type('application/problem+json')
+    .send(body);
+}
+
+/** The error as a problem: our own as it is, the framework's and the database's by their codes. */
+export function problemOf(error: unknown): ProblemError {
+  if (error instanceof ProblemError) return error;
+  if (error instanceof PasswordsBusyError) {
+    return new ProblemError(429, 'busy', 'Too many people sign in right now; try again in a few seconds.', {}, {
+      'retry-after': '3',
+    });
+  }
+  const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
+  if (status === 404) return new ProblemError(404, 'not-found', 'There is nothing under this address.');
+  if (status !== null && status < 500) return new ProblemError(status, 'bad-request', messageOf(error));
+  return databaseProblem(error) ?? new ProblemError(500, 'broken', 'Something broke here; it is in the log.');
+}
+
+const UNREADABLE = /22021|22P05/;
+const AWAY = /ECONNREFUSED|ECONNRESET|ENOTFOUND|57P01|57P03|08006|P1001|P1017|P2024|P2028|Connection terminated/;
+
+function databaseProblem(error: unknown): ProblemError | null {
+  const text = `${messageOf(error)} ${JSON.stringify(error, Object.getOwnPropertyNames(error ?? {})).slice(0, 4_000)}`;
+  if (UNREADABLE.test(text)) return new ProblemError(400, 'bad-input', 'The text holds a character that cannot be kept.');
+  if (!AWAY.test(text)) return null;
+  return new ProblemError(503, 'database-away', 'The database does not answer; try again in a moment.', {}, {
+    'retry-after': '5',
+  });
+}
+
+function statusOf(error: unknown): number | null {
+  const status = (error as { statusCode?: unknown } | null)?.statusCode;
+  return typeof status === 'number' ? status : null;
+}
+
+const messageOf = (error: unknown): string => (error instanceof Error ? error.message : 'unknown');
+
+const TITLES: Readonly<Record<number, string>> = {
+  400: 'Not accepted',
+  401: 'Not signed in',
+  403: 'Not allowed',
+  404: 'Not found',
+  409: 'Not now',
+  412: 'Changed meanwhile',
+  413: 'Too large',
+  428: 'Version missing',
+  429: 'Too many',
+  500: 'Broken',
+  503: 'Away',
+};

@@ -1,0 +1,25 @@
+import { readConfig } from '../../../libs/config';
+import { openStore } from '../../../libs/store';
+import { startApi } from './start-api';
+
+const say = (text: string) => process.stderr.write(`${text}\n`);
+
+/** The API alone, on the database that DATABASE_URL names. */
+async function main(): Promise<void> {
+  const read = readConfig(process.env);
+  if (!read.ok) return fail(read.problems.join('\n'));
+  const { config } = read;
+  if (!config.databaseUrl) return fail('DATABASE_URL is not set, but the API alone needs the address of a PostgreSQL.');
+  const store = openStore({ url: config.databaseUrl });
+  const api = await startApi({ config, store });
+  say(`The API answers at ${api.url}`);
+  const stop = () => void api.close().then(() => store.close());
+  process.once('SIGINT', stop).once('SIGTERM', stop);
+}
+
+function fail(sentence: string): void {
+  say(sentence);
+  process.exitCode = 1;
+}
+
+main().catch((error: unknown) => fail(error instanceof Error ? error.message : String(error)));

@@ -1,0 +1,2 @@
+export * from './browse-catalogue';
+export * from './to-contract';

@@ -1,0 +1,5 @@
+export * from './session-rules';
+export * from './sign-in';
+export * from './me-of';
+export * from './find-session';
+export * from './demo-people';

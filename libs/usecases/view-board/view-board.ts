@@ -1,0 +1,44 @@
+import { STAGE_NAMES, type Board, type SearchHits } from '../../contracts';
+import { partKeyOf, readPartNumber } from '../../part-number';
+import type { Actor } from '../actor';
+import type { BoardFilter, SearchTerms, Tables } from '../ports/index';
+import type { Ports } from '../run';
+
+/** The open tickets of the person's location, stage by stage. */
+export async function viewBoard(
+  { store }: Pick<Ports, 'store'>,
+  actor: Actor,
+  filter: Omit<BoardFilter, 'locationId'>,
+): Promise<Board> {
+  const [benches, cards] = await Promise.all([
+    store.catalogue.benches(),
+    store.tickets.board({ ...filter, locationId: actor.locationId }),
+  ]);
+  const stages = STAGE_NAMES.map((stage) => {
+    const tickets = cards.filter((card) => card.stage === stage);
+    return { stage, count: tickets.length, tickets };
+  });
+  return { benches: [...benches], stages };
+}
+
+const MOST_HITS = 50;
+
+/** Tickets of the person's location by whatever was typed: number, serial, owner, phone, part number in any writing. */
+export async function searchTickets(
+  { store }: Pick<Ports, 'store'>,
+  actor: Actor,
+  text: string,
+): Promise<SearchHits> {
+  if (text.trim().length < 2) return [];
+  return [...(await store.tickets.search(await termsOf(store, text), actor.locationId, MOST_HITS))];
+}
+
+async function termsOf({ catalogue }: Pick<Tables, 'catalogue'>, typed: string): Promise<SearchTerms> {
+  const text = typed.trim();
+  const digits = text.replace(/\D/g, '');
+  const partKeys = (await catalogue.makers()).flatMap(({ numberRules }) => {
+    const reading = readPartNumber(text, numberRules);
+    return reading.ok ? [partKeyOf(numberRules.makerCode, reading.number.canonical)] : [];
+  });
+  return { text, squeezed: text.toUpperCase().replace(/[^A-Z0-9]/g, ''), digits, partKeys };
+}

@@ -1,0 +1,46 @@
+import { sayDay, parseDay } from '../../day';
+import { STAGE_WORDS, type Destination } from '../../ticket';
+import type { EventRow } from '../ports/index';
+
+type Data = EventRow['data'];
+
+/** What happened, in one sentence for the ticket's history. A kind without words of its own is shown by its name. */
+export function sayEvent({ kind, data }: Pick<EventRow, 'kind' | 'data'>): string {
+  return SENTENCES[kind]?.(data) ?? kind;
+}
+
+const text = (data: Data, key: string): string => {
+  const value = data[key];
+  return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
+};
+const because = (data: Data): string => (text(data, 'reason') === '' ? '' : `: ${text(data, 'reason')}`);
+const stage = (data: Data, key: string): string => STAGE_WORDS[text(data, key) as Destination] ?? text(data, key);
+const until = (data: Data): string => {
+  const day = parseDay(text(data, 'until'));
+  return day === null ? '' : ` until ${sayDay(day)}`;
+};
+
+const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
+  opened: () => 'Ticket opened.',
+  tag: () => 'Tag changed.',
+  identity: (data) => `Unit identified${because(data)}.`,
+  evidence: (data) => `Evidence recorded: ${text(data, 'kind').replace(/-/g, ' ')}.`,
+  'evidence-set-aside': (data) => `Evidence set aside (${text(data, 'kind').replace(/-/g, ' ')})${because(data)}.`,
+  'evidence-taken-up': (data) => `Evidence taken up again (${text(data, 'kind').replace(/-/g, ' ')}).`,
+  found: (data) => `As found: ${text(data, 'what')}.`,
+  left: (data) => `As left: ${text(data, 'what')}.`,
+  picked: (data) => `Picked ${text(data, 'quantity')} x ${text(data, 'part')} ${text(data, 'for')}${because(data)}.`,
+  returned: (data) => `Returned to the shelf: ${text(data, 'quantity')} x ${text(data, 'part')}.`,
+  labour: (data) => `Labour set to ${text(data, 'minutes')} min.`,
+  authorised: (data) => `${text(data, 'by')} authorised the work (${text(data, 'how').replace(/-/g, ' ')}).`,
+  safety: (data) => `Safety points ticked: ${text(data, 'ticked')} of ${text(data, 'of')}.`,
+  moved: (data) => `Moved from ${stage(data, 'from')} to ${stage(data, 'to')}.`,
+  'moved-back': (data) => `Moved back from ${stage(data, 'from')} to ${stage(data, 'to')}${because(data)}.`,
+  held: (data) => `Put on hold${because(data)}.`,
+  resumed: () => 'Resumed.',
+  cancelled: (data) => `Cancelled${because(data)}.`,
+  'handed-over': () => 'Handed over to the owner.',
+  'flag-accepted': (data) => `Flag accepted${until(data)} (${text(data, 'place')})${because(data)}.`,
+  'flag-sent-back': (data) => `Flag sent back to the bench (${text(data, 'place')})${because(data)}.`,
+  'flag-callback': (data) => `Callback ordered (${text(data, 'place')})${because(data)}.`,
+};

@@ -1,0 +1,159 @@
+import { readSerial } from '../../build-date';
+import type { PickView, PlaceView, TicketView, UnitView } from '../../contracts';
+import { missingFor, SAFETY_POINTS } from '../../ticket';
+import { placeName, toPosition } from '../browse-catalogue/index';
+import { buildDatesView } from '../build-days/index';
+import type { BeforeRow, EarlierTicketRow, EventRow, PickRow, PlaceRecordRow, PositionRow } from '../ports/index';
+import { partRefOf, rulingView, verdictView } from '../rule-on-unit/index';
+import { flagView } from './flag-view';
+import { gateFacts, pickVerdict, recordAt } from './gate-facts';
+import { judgeRecord, positionById, type WholeTicket } from './load-ticket';
+import { sayEvent } from './say-event';
+
+/** What the page shows beside the ticket itself. */
+export interface Around {
+  readonly before: readonly BeforeRow[];
+  readonly events: readonly EventRow[];
+  readonly notes: readonly { sentence: string; source: string; on: string }[];
+  readonly earlier: readonly EarlierTicketRow[];
+  readonly currency: string;
+}
+
+/** The whole ticket line on one page. */
+export function ticketView(whole: WholeTicket, around: Around): TicketView {
+  const { ticket, unit } = whole;
+  const picks = whole.picks.map((pick) => pickView(whole, pick));
+  return {
+    ...columnsOf(whole),
+    owner: unit.owner,
+    unit: unitView(whole),
+    positions: whole.positionList.map(toPosition),
+    places: whole.positionList.flatMap((position) => placeViews(whole, position, around.before)),
+    rulings: whole.rulings.map((ruling) => rulingView(ruling, whole)),
+    picks,
+    labour: { minutes: ticket.labourMinutes, minor: ticket.labourMinor },
+    totalMinor: ticket.labourMinor + sumOf(picks.filter(({ state }) => state !== 'returned')),
+    currency: around.currency,
+    authorisation: ticket.authorisation,
+    safety: SAFETY_POINTS.map((point) => ({ ...point, ticked: ticket.safetyChecks.includes(point.id) })),
+    flags: whole.flags.map(flagView),
+    missing: missingFor(gateFacts(whole)).map(({ stage, points }) => ({ stage, points: [...points] })),
+    notes: [...around.notes],
+    earlierTickets: [...around.earlier],
+    history: around.events.map(eventView),
+    sketch: unit.line?.sketch ?? '',
+  };
+}
+
+function columnsOf({ ticket }: WholeTicket) {
+  return {
+    id: ticket.id,
+    number: ticket.number,
+    version: ticket.version,
+    stage: ticket.stage,
+    handedOver: ticket.handedOver,
+    closedAt: ticket.closedAt,
+    onHold: ticket.holdReason,
+    cancelled: ticket.cancelReason,
+    complaint: ticket.complaint,
+    bench: ticket.bench,
+    promisedOn: ticket.promisedOn,
+    openedAt: ticket.openedAt,
+  };
+}
+
+const sumOf = (picks: readonly PickView[]): number => picks.reduce((sum, { priceMinor }) => sum + priceMinor, 0);
+
+function unitView(whole: WholeTicket): UnitView {
+  const { unit, shop, today } = whole;
+  const owner = unit.maker && unit.line ? { maker: unit.maker.code, line: unit.line.code } : null;
+  return {
+    lineCode: unit.line?.code ?? null,
+    modelNumber: unit.model?.number ?? null,
+    serial: unit.serial,
+    serialAbsent: unit.serialAbsent,
+    options: { ...unit.options },
+    plate: unit.plate,
+    id: unit.id,
+    lineName: unit.line?.name ?? null,
+    makerName: unit.maker?.name ?? null,
+    modelName: unit.model?.name ?? null,
+    version: unit.version,
+    owner: unit.owner,
+    buildDates: buildDatesView({
+      answer: whole.inferred.answer,
+      evidence: whole.evidence,
+      rows: whole.evidenceRows,
+      rulings: whole.rulings,
+      maker: unit.maker?.code ?? null,
+      line: unit.line?.code ?? null,
+      shop,
+      today,
+    }),
+    serialReading: owner && unit.serial !== null ? readSerial(unit.serial, owner, shop, today).sentence : null,
+  };
+}
+
+function placeViews(whole: WholeTicket, position: PositionRow, before: readonly BeforeRow[]): PlaceView[] {
+  return Array.from({ length: position.places }, (_, i) => {
+    const place = i + 1;
+    const earlier = before.find((one) => one.positionId === position.id && one.place === place);
+    return {
+      position: position.code,
+      place,
+      placeName: placeName(position, place),
+      found: sideView(whole, recordAt(whole, position.id, place, 'found')),
+      left: sideView(whole, recordAt(whole, position.id, place, 'left')),
+      before: earlier
+        ? { part: partById(whole, earlier.partId), ticket: earlier.ticket, on: earlier.on }
+        : null,
+    };
+  });
+}
+
+function sideView(whole: WholeTicket, record: PlaceRecordRow | null): PlaceView['found'] {
+  if (!record) return null;
+  const judgement = judgeRecord(whole, record);
+  return {
+    recordId: record.id,
+    part: partById(whole, record.partId),
+    partText: record.partText,
+    marks: record.marks,
+    candidates: record.candidates.flatMap((id) => partById(whole, id) ?? []),
+    condition: record.condition,
+    fittedOn: record.fittedOn,
+    leftOutWhy: record.leftOutWhy,
+    verdict: judgement && verdictView(judgement, whole),
+    by: record.recordedBy,
+    at: record.recordedAt,
+  };
+}
+
+function partById(whole: WholeTicket, id: number | null) {
+  const part = id === null ? undefined : whole.partsById.get(id);
+  return part ? partRefOf(part.key, whole.partsByKey) : null;
+}
+
+function pickView(whole: WholeTicket, pick: PickRow): PickView {
+  return {
+    id: pick.id,
+    position: pick.positionId === null ? null : (positionById(whole, pick.positionId)?.code ?? null),
+    part: partById(whole, pick.partId)!,
+    quantity: pick.quantity,
+    purpose: pick.purpose,
+    state: pick.state,
+    priceMinor: pick.priceMinor,
+    verdict: pickVerdict(whole, pick),
+    exception: pick.exceptionReason === null ? null : { reason: pick.exceptionReason, by: pick.exceptionBy },
+  };
+}
+
+function eventView({ id, at, personId, personName, kind, data }: EventRow): TicketView['history'][number] {
+  return {
+    id,
+    at,
+    by: personId === null || personName === null ? null : { id: personId, name: personName },
+    kind,
+    sentence: sayEvent({ kind, data }),
+  };
+}

@@ -1,0 +1,29 @@
+import type { TicketView } from '../../contracts';
+import type { Actor } from '../actor';
+import { done, refused, type Outcome } from '../outcome';
+import type { Ports } from '../run';
+import { loadTicket } from './load-ticket';
+import { ticketView } from './ticket-view';
+
+/** The whole ticket as the page shows it, judged by the papers of today. */
+export async function viewTicket({ store, clock }: Ports, actor: Actor, id: number): Promise<Outcome<TicketView>> {
+  const row = await store.tickets.byId(id);
+  if (!row || row.locationId !== actor.locationId) return noSuchTicket(id);
+  const [before, events, notes, earlier, currency] = await Promise.all([
+    store.tickets.recordsBefore(row.unitId, id),
+    store.tickets.events(id),
+    store.units.notes(row.unitId),
+    store.tickets.earlier(row.unitId, id),
+    store.settings.read('currency'),
+  ]);
+  const partIds = before.flatMap(({ partId }) => (partId === null ? [] : [partId]));
+  const whole = await loadTicket(store, clock, id, actor.locationId, partIds);
+  if (!whole) return noSuchTicket(id);
+  return done(
+    ticketView(whole, { before, events, notes, earlier, currency: typeof currency === 'string' ? currency : 'EUR' }),
+  );
+}
+
+export function noSuchTicket(id: number): Outcome<never> {
+  return refused('not-found', `There is no ticket ${id} at this location.`);
+}
