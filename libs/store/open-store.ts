@@ -1,9 +1,10 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { Pool } from 'pg';
-import type { Store, Tables } from '../usecases';
+import { StoreOutage, type Store, type Tables } from '../usecases';
 import { PrismaClient } from './generated/client';
-import { isRetryable } from './retryable';
+import { Listener } from './live/listen';
+import { isOutage, isRetryable } from './retryable';
 import { tablesOn } from './tables';
 
 export interface StoreOptions {
@@ -28,11 +29,14 @@ export function openStore({ url, poolSize = 10 }: StoreOptions): OpenStore {
   // An idle connection that the server closes is no reason to end the program: the pool opens another.
   pool.on('error', () => undefined);
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
+  const listener = new Listener(url);
   return {
     ...tablesOn(client),
     pool,
+    hints: listener,
     transaction: (work) => retried(() => client.$transaction((tx) => work(tablesOn(tx)), TRANSACTION)),
     close: async () => {
+      await listener.close();
       await client.$disconnect();
       await pool.end();
     },
@@ -44,6 +48,7 @@ async function retried<T>(run: () => Promise<T>): Promise<T> {
     try {
       return await run();
     } catch (error) {
+      if (isOutage(error)) throw new StoreOutage(error);
       if (tries >= MOST_TRIES || !isRetryable(error)) throw error;
       // Waiting a different time than the other transaction keeps the two from meeting again.
       await sleep(20 + Math.random() * 180);

@@ -13,8 +13,8 @@ export function bulletinStore(db: Db): BulletinStore {
         INSERT INTO source (key, kind, publisher, number, title, summary, issued, effective, received, draft)
         VALUES (${key}, ${f.kind}, ${f.publisher}, ${f.number}, ${f.title}, ${f.summary}, ${f.issued}::date,
                 ${f.effective}::date, ${f.received}::date, ${JSON.stringify(f.draft)}::jsonb)
-        RETURNING id`;
-      return rows[0]!.id;
+        ON CONFLICT (key) DO NOTHING RETURNING id`;
+      return rows[0]?.id ?? null;
     },
     async update(id, f) {
       await db.$executeRaw`
@@ -40,10 +40,6 @@ export function bulletinStore(db: Db): BulletinStore {
         SELECT l.code AS line, ARRAY(SELECT code FROM position p WHERE p.line_id = l.id ORDER BY sort_order) AS positions
         FROM product_line l`;
       return new Map(rows.map(({ line, positions }) => [line, new Set(positions)]));
-    },
-    async keyTaken(key) {
-      const rows = await db.$queryRaw<{ one: number }[]>`SELECT 1 AS one FROM source WHERE key = ${key}`;
-      return rows.length > 0;
     },
   };
 }

@@ -18,8 +18,7 @@ export async function orderCallback(db: Db, order: Order): Promise<number> {
     SELECT c.id, s.id, ${positionId}::int, ${place}::int, ${partId}::int, ${verdict}, 'call-back',
            ${JSON.stringify({ rule: '', required: null, sentence })}::jsonb
     FROM callback c, source s
-    WHERE c.unit_id = ${unitId}::int AND c.state IN ('open', 'booked')
-      AND s.key = COALESCE((SELECT key FROM source WHERE key = ${order.source}::text), ${REVIEW_SOURCE})
+    WHERE c.unit_id = ${unitId}::int AND c.state IN ('open', 'booked') AND s.key = ${REVIEW_SOURCE}
     ON CONFLICT (callback_id, source_id, position_id, place) DO UPDATE
       SET part_id = EXCLUDED.part_id, verdict = EXCLUDED.verdict, withdrawn_at = NULL, withdrawn_why = NULL
     RETURNING callback_id AS id`;

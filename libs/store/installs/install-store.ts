@@ -1,6 +1,8 @@
 import type { AppliedCounts, ConsequencePlan, InstallStore } from '../../usecases';
 import type { Db } from '../db';
 import { liveStore } from '../live/live-store';
+import { nextUnits } from './next-units';
+import { placeNames } from './place-names';
 import { readConsequences } from './read-consequences';
 import { lockUnits, readHeld } from './read-held';
 import { addReasons, withdrawReasons } from './write-callbacks';
@@ -10,6 +12,8 @@ import { confirmVerdicts, writeVerdicts } from './write-verdicts';
 
 export function installStore(db: Db): InstallStore {
   return {
+    nextUnits: (scope, lookBackFrom, after, limit) => nextUnits(db, scope, lookBackFrom, after, limit),
+    names: (places) => placeNames(db, places),
     lockUnits: (choice) => lockUnits(db, choice),
     held: (choice) => readHeld(db, choice),
     consequences: (unitIds) => readConsequences(db, unitIds),

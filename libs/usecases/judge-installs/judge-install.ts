@@ -29,7 +29,7 @@ function quickVerdict({ unit, position, parts, fittedOn }: HeldInstall, { judge 
 
 /** What is kept of a judgement. */
 export function recordOf(judgement: Judgement, rulebook: LoadedRulebook): JudgementRecord {
-  const words = sayVerdict(judgement);
+  const words = sayVerdict(judgement, rulebook.naming);
   const rules = judgement.deciding.map((ref) => {
     const { source, action } = rulebook.ruleOf(ref)!;
     return { key: ref.key, version: ref.version, source, action };

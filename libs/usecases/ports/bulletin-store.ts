@@ -23,12 +23,12 @@ export interface BulletinStore {
   find(id: number): Promise<BulletinRecord | null>;
   /** The same, locked until the transaction ends. */
   lock(id: number): Promise<BulletinRecord | null>;
-  insert(key: string, fields: BulletinFields): Promise<number>;
+  /** The new source's id; null when the key is taken. */
+  insert(key: string, fields: BulletinFields): Promise<number | null>;
   /** The draft's new text; its version goes up by one. */
   update(id: number, fields: BulletinFields): Promise<void>;
   markPublished(id: number, at: number): Promise<void>;
   markWithdrawn(id: number, at: number, why: string): Promise<void>;
   /** Which of these product lines and positions (as `line/position`) exist. */
   knownPlaces(): Promise<ReadonlyMap<string, ReadonlySet<string>>>;
-  keyTaken(key: string): Promise<boolean>;
 }

@@ -40,7 +40,6 @@ export interface CallbackStore {
     readonly place: number;
     readonly partId: number | null;
     readonly verdict: string;
-    readonly source: string | null;
     readonly sentence: string;
   }): Promise<number>;
 }

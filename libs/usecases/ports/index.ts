@@ -11,3 +11,4 @@ export * from './recheck-store';
 export * from './callback-store';
 export * from './outbox-store';
 export * from './live-store';
+export * from './hints';

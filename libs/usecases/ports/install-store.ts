@@ -1,7 +1,7 @@
 import type { RecheckScope } from '../../contracts';
 import type { Day } from '../../day';
 import type { UnitFacts, Verdict } from '../../fit-rules';
-import type { ConsequencePlan } from '../judge-installs/consequence-plan';
+import type { ConsequencePlan, PlaceOfUnit } from '../judge-installs/consequence-plan';
 import type { JudgementRecord } from '../judge-installs/judgement-record';
 
 export interface HeldUnit {
@@ -93,7 +93,26 @@ export interface AppliedCounts {
   readonly callbacksClosed: number;
 }
 
+/** How a place is called before people. */
+export interface PlaceNames {
+  readonly unitId: number;
+  readonly positionId: number;
+  readonly place: number;
+  readonly unit: string;
+  readonly owner: string;
+  readonly position: string;
+  readonly placeName: string;
+}
+
 export interface InstallStore {
+  /** The next units of the scope after `after`, in order of id, at most `limit`; both ends included. Null: no more. */
+  nextUnits(
+    scope: RecheckScope,
+    lookBackFrom: Day | null,
+    after: number,
+    limit: number,
+  ): Promise<{ readonly fromUnit: number; readonly toUnit: number } | null>;
+  names(places: readonly PlaceOfUnit[]): Promise<readonly PlaceNames[]>;
   /** Locks the units of the choice in order of id, so that nobody changes their facts meanwhile; answers their ids. */
   lockUnits(choice: InstallChoice): Promise<readonly number[]>;
   /** In order of unit, position, place. */

@@ -40,7 +40,8 @@ export interface RulebookStore {
   /** The versions a source brought, and those a revision closed. */
   versionsOfSource(sourceId: number): Promise<readonly StoredRule[]>;
   versionsClosedBy(revision: number): Promise<readonly StoredRule[]>;
-  open(rules: readonly { readonly rule: FitRuleFile; readonly sourceId: number }[], revision: number): Promise<void>;
+  /** Inserts versions, each under the source its file names and known from the instant its file says. */
+  open(rules: readonly FitRuleFile[], revision: number): Promise<void>;
   /** Closes the known span of the version of each key that is known now, at the instant `at` (epoch milliseconds). */
   close(keys: readonly string[], at: number, revision: number): Promise<void>;
   /** The revision that published the source; null when it was never published. */

@@ -1,6 +1,7 @@
 import type { BulletinStore } from './bulletin-store';
 import type { CallbackStore } from './callback-store';
 import type { CatalogueStore } from './catalogue-store';
+import type { Hints } from './hints';
 import type { InstallStore } from './install-store';
 import type { LiveStore } from './live-store';
 import type { OutboxStore } from './outbox-store';
@@ -9,6 +10,8 @@ import type { RulebookStore } from './rulebook-store';
 import type { SessionStore, SettingStore } from './session-store';
 import type { FlagStore, TicketStore } from './ticket-store';
 import type { OwnerStore, UnitStore } from './unit-store';
+
+export { StoreOutage } from './store-outage';
 
 /** Every noun the use cases may ask the store about. A transaction hands out the same nouns. */
 export interface Tables {
@@ -29,6 +32,7 @@ export interface Tables {
 }
 
 export interface Store extends Tables {
+  readonly hints: Hints;
   /**
    * All or nothing. The work is run again from its start when the database asks for that (a serialization failure or
    * a deadlock), so it must do nothing outside its tables.

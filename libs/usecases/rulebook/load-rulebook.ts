@@ -1,13 +1,12 @@
 import type { Day } from '../../day';
-import {
-  createJudge,
-  readRulebook,
+import { createJudge, namingFor, readRulebook, type Naming,
   type FitRule,
   type Judge,
   type Rulebook,
   type RuleRef,
   type Source,
 } from '../../fit-rules';
+import { splitPartKey } from '../../part-number';
 import type { Clock } from '../clock';
 import type { RevisionMark } from '../ports/rulebook-store';
 import type { Tables } from '../ports/store';
@@ -21,6 +20,8 @@ export interface LoadedRulebook {
   readonly rulebook: Rulebook;
   readonly judge: Judge;
   readonly sources: ReadonlyMap<string, Source>;
+  /** Rules by their papers, parts by their numbers. */
+  readonly naming: Naming;
   ruleOf(ref: RuleRef): FitRule | undefined;
 }
 
@@ -56,6 +57,7 @@ export function makeRulebook(
     now,
     rulebook,
     judge: createJudge(rulebook, { today, now }),
+    naming: namingFor(rulebook, { part: (key) => splitPartKey(key).canonical }),
     sources: new Map(rulebook.sources.map((source) => [source.key, source])),
     ruleOf: ({ key, version }) => rules.get(`${key} ${version}`),
   };

@@ -1,0 +1,23 @@
+import type { RecheckScope } from '../../contracts';
+import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import { areaTable, IN_AREA, inReach } from './choice-sql';
+
+/** A page of the scope's units by keyset, so that a scope of any size is walked in small steps. */
+export async function nextUnits(
+  db: Db,
+  scope: RecheckScope,
+  lookBackFrom: number | null,
+  after: number,
+  limit: number,
+): Promise<{ fromUnit: number; toUnit: number } | null> {
+  const tables = scope.everything ? Prisma.empty : Prisma.sql`${areaTable(scope)}, `;
+  const from = scope.everything ? Prisma.sql`install i` : Prisma.sql`area JOIN install i ON ${IN_AREA}`;
+  const rows = await db.$queryRaw<{ fromUnit: number | null; toUnit: number | null }[]>`
+    WITH ${tables} page AS (
+      SELECT DISTINCT i.unit_id FROM ${from}
+      WHERE i.unit_id > ${after}::int AND ${inReach(lookBackFrom)} ORDER BY i.unit_id LIMIT ${limit}::int)
+    SELECT min(unit_id) AS "fromUnit", max(unit_id) AS "toUnit" FROM page`;
+  const { fromUnit, toUnit } = rows[0]!;
+  return fromUnit === null || toUnit === null ? null : { fromUnit, toUnit };
+}

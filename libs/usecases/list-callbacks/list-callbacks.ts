@@ -1,0 +1,31 @@
+import type { CallbackPage, CallbackView } from '../../contracts';
+import { done, refused, type Outcome } from '../outcome';
+import type { CallbackQuery, CallbackRecord } from '../ports/callback-store';
+import type { Ports } from '../run';
+
+const PAGE = 100;
+
+/** Callbacks, urgent first, then oldest; a page of at most a hundred. */
+export async function listCallbacks({ store }: Ports, query: Omit<CallbackQuery, 'limit'>): Promise<CallbackPage> {
+  const { items, ...rest } = await store.callbacks.page({ ...query, limit: PAGE });
+  return { ...rest, items: items.map(callbackView) };
+}
+
+export async function viewCallback({ store }: Ports, id: number): Promise<Outcome<CallbackView>> {
+  const found = await store.callbacks.find(id);
+  return found ? done(callbackView(found)) : refused('not-found', 'There is no callback with this number.');
+}
+
+/** The callback with what to say on the phone. */
+export function callbackView(callback: CallbackRecord): CallbackView {
+  return { ...callback, say: whatToSay(callback) };
+}
+
+function whatToSay({ urgent, unit, owner, reasons }: CallbackRecord): string {
+  const sentences = [...new Set(reasons.filter((one) => one.withdrawn === null).map((one) => one.sentence))];
+  const call = urgent
+    ? 'Please do not use it until we have seen it; keep the plug lead off.'
+    : 'We would like to see it and put that right; when can you bring it in?';
+  const who = owner.name === '' ? '' : ` for ${owner.name}`;
+  return [`This is your repair shop with a call${who} about your ${unit.name}.`, ...sentences, call].join(' ');
+}

@@ -1,0 +1,77 @@
+import { writeFitRule, type FitRule } from '../../fit-rules';
+import type { Actor } from '../actor';
+import { done, refused, type Outcome } from '../outcome';
+import type { BulletinRecord } from '../ports/bulletin-store';
+import type { Tables } from '../ports/store';
+import { applyDraft, changesBy, loadRulebook, recheckScopeOf, type DraftChanges } from '../rulebook';
+import type { Ports } from '../run';
+import { sourceOf } from './source-of';
+import { startRecheck } from './start-recheck';
+
+export interface PublishInput {
+  readonly id: number;
+  readonly version: number;
+}
+
+/**
+ * Publishes a draft: the paper, the rule versions it closes and opens, the recheck and its bell, all in one
+ * transaction. Nothing is judged here; the answer comes at once, with the id of the recheck.
+ */
+export async function publishBulletin(
+  { store, clock }: Ports,
+  actor: Actor,
+  { id, version }: PublishInput,
+): Promise<Outcome<{ readonly recheckId: number }>> {
+  return store
+    .transaction(async (tx) => {
+      await tx.rulebook.alone();
+      const bulletin = await tx.bulletins.lock(id);
+      const refusal = notToBePublished(bulletin, version);
+      if (refusal) return refusal;
+      const before = await loadRulebook(tx, clock);
+      const { revision, at } = await tx.rulebook.addRevision({ cause: 'publish', sourceId: id, personId: actor.id });
+      const changes = applyDraft(before.rulebook, sourceOf(bulletin!), bulletin!.draft ?? { opens: [], ends: [] }, at);
+      if (!changes.ok) throw new DraftGoneStale(changes.problems);
+      await writeChanges(tx, changes.value, revision, at);
+      await tx.bulletins.markPublished(id, at);
+      const closed = changes.value.changed.filter((rule) => !changes.value.opens.includes(rule));
+      const scope = recheckScopeOf(changesBy(clock.today(), closed, changes.value.opens));
+      const recheckId = await startRecheck(tx, {
+        cause: 'publish',
+        sourceId: id,
+        revision,
+        scope,
+        requestedBy: actor.id,
+      });
+      await tx.live.tell('bulletin', id);
+      return done({ recheckId });
+    })
+    .catch((error: unknown) => {
+      if (error instanceof DraftGoneStale) return refused('bad-input', error.problems.join(' '), { field: 'draft' });
+      throw error;
+    });
+}
+
+/** Rolls the transaction back: the rulebook has moved on since the draft was saved. */
+class DraftGoneStale extends Error {
+  constructor(readonly problems: readonly string[]) {
+    super('the draft no longer fits the rulebook');
+  }
+}
+
+function notToBePublished(bulletin: BulletinRecord | null, version: number): Outcome<never> | null {
+  if (!bulletin) return refused('not-found', 'There is no bulletin with this number.');
+  if (bulletin.state !== 'draft')
+    return refused('already-done', `Bulletin ${bulletin.number} is ${bulletin.state} already.`, { current: bulletin });
+  if (bulletin.version !== version)
+    return refused('stale', `Bulletin ${bulletin.number} was changed meanwhile.`, { current: bulletin });
+  return null;
+}
+
+async function writeChanges(tx: Tables, { closes, opens }: DraftChanges, revision: number, at: number): Promise<void> {
+  await tx.rulebook.close(closes, at, revision);
+  await tx.rulebook.open(
+    opens.map((rule: FitRule) => writeFitRule(rule)),
+    revision,
+  );
+}

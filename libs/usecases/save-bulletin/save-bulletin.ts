@@ -1,0 +1,99 @@
+import type { BulletinDraft, SaveBulletin } from '../../contracts';
+import type { Actor } from '../actor';
+import { done, refused, type Outcome } from '../outcome';
+import type { BulletinRecord } from '../ports/bulletin-store';
+import type { Store } from '../ports/store';
+import { sourceOf } from '../publish-bulletin/source-of';
+import { applyDraft, loadRulebook } from '../rulebook';
+import type { Ports } from '../run';
+import { draftProblems } from './draft-problems';
+
+/** Keeps a new bulletin as a draft. A draft that could not be published is refused, naming every entry that is wrong. */
+export async function saveBulletin(
+  ports: Ports,
+  actor: Actor,
+  input: SaveBulletin,
+): Promise<Outcome<{ readonly id: number }>> {
+  const key = bulletinKey(input);
+  const checked = await checkDraft(ports, key, input);
+  if (!checked.ok) return checked;
+  const id = await ports.store.bulletins.insert(key, { ...input, draft: checked.value });
+  if (id === null)
+    return refused('conflict', `Bulletin ${input.number} of ${input.publisher} is on file already.`, {
+      field: 'number',
+    });
+  await ports.store.live.tell('bulletin', id);
+  return done({ id });
+}
+
+/** Replaces the text of a draft. */
+export async function changeBulletin(
+  ports: Ports,
+  actor: Actor,
+  { id, version, ...input }: SaveBulletin & { readonly id: number; readonly version: number },
+): Promise<Outcome<{ readonly id: number }>> {
+  const found = await ports.store.bulletins.find(id);
+  const checked = await checkDraft(ports, found?.key ?? '', input);
+  return ports.store.transaction(async (tx) => {
+    const bulletin = await tx.bulletins.lock(id);
+    if (!bulletin) return refused('not-found', 'There is no bulletin with this number.');
+    if (bulletin.state !== 'draft')
+      return refused('already-done', `Bulletin ${bulletin.number} is ${bulletin.state}; only a draft can be changed.`, {
+        current: bulletin,
+      });
+    if (bulletin.version !== version)
+      return refused('stale', `Bulletin ${bulletin.number} was changed meanwhile.`, { current: bulletin });
+    if (!checked.ok) return checked;
+    await tx.bulletins.update(id, { ...input, draft: checked.value });
+    await tx.live.tell('bulletin', id);
+    return done({ id });
+  });
+}
+
+/** Publisher and number in letters, digits and dashes: the same paper gets the same key. */
+function bulletinKey({ publisher, number }: SaveBulletin): string {
+  const plain = (text: string) =>
+    text
+      .toUpperCase()
+      .replace(/[^A-Z0-9]+/g, '-')
+      .replace(/^-|-$/g, '');
+  return `${plain(publisher)}-${plain(number)}`.slice(0, 80);
+}
+
+/** The draft with each rule as it would be published, or why it cannot be. */
+async function checkDraft(ports: Ports, key: string, input: SaveBulletin): Promise<Outcome<BulletinDraft>> {
+  const opens = input.draft.opens.map((rule) => ({
+    models: [],
+    options: [],
+    serials: null,
+    allowed: [],
+    barred: [],
+    replaces: [],
+    required: null,
+    built: { from: null, to: null },
+    inForce: { from: input.effective ?? input.issued, to: null },
+    action: 'nothing',
+    ...rule,
+    version: 1,
+    source: key,
+    known: { from: null, to: null },
+  }));
+  const draft = { ...input.draft, opens };
+  const problems = await problemsOf(ports.store, ports, { ...input, draft }, key);
+  return problems.length === 0
+    ? done(draft)
+    : refused('bad-input', problems.slice(0, 20).join(' '), { field: 'draft' });
+}
+
+async function problemsOf(
+  store: Store,
+  { clock }: Ports,
+  input: SaveBulletin,
+  key: string,
+): Promise<readonly string[]> {
+  const { rulebook, now } = await loadRulebook(store, clock);
+  const source = sourceOf({ ...input, key } as unknown as BulletinRecord);
+  const applied = applyDraft(rulebook, source, input.draft, now + 1);
+  if (!applied.ok) return applied.problems;
+  return draftProblems(input.draft, await store.bulletins.knownPlaces());
+}

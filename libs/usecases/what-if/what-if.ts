@@ -1,0 +1,76 @@
+import type { WhatIf } from '../../contracts';
+import { newFindings, type Rulebook } from '../../fit-rules';
+import { judgeInstall, lookBackFrom, planConsequences } from '../judge-installs';
+import { done, refused, type Outcome } from '../outcome';
+import { UNITS_A_CHUNK } from '../plan-chunks/plan-chunks';
+import { sourceOf } from '../publish-bulletin/source-of';
+import { applyDraft, changesBy, loadRulebook, makeRulebook, recheckScopeOf } from '../rulebook';
+import type { Ports } from '../run';
+import { auditFor } from './audit-for';
+import { Tally } from './tally';
+
+/**
+ * What publishing a draft would bring, from the code that would run, judged by the unpublished rulebook in memory.
+ * Nothing is written. A bulletin dated ahead is judged as if its day had come.
+ */
+export async function whatIf(ports: Ports, id: number): Promise<Outcome<WhatIf>> {
+  const { store, clock } = ports;
+  const bulletin = await store.bulletins.find(id);
+  if (!bulletin) return refused('not-found', 'There is no bulletin with this number.');
+  if (bulletin.state !== 'draft')
+    return refused('already-done', `Bulletin ${bulletin.number} is ${bulletin.state}; "what if" is for drafts.`);
+  const before = await loadRulebook(store, clock);
+  const at = Math.max(before.now, (await store.rulebook.latest()).now) + 1;
+  const applied = applyDraft(before.rulebook, sourceOf(bulletin), bulletin.draft ?? { opens: [], ends: [] }, at);
+  if (!applied.ok) return refused('bad-input', applied.problems.join(' '), { field: 'draft' });
+  const { opens, changed, rulebook } = applied.value;
+  const day = Math.max(before.today, ...opens.map((rule) => rule.inForce.from).filter(Number.isFinite));
+  const after = makeRulebook(rulebook, { revision: before.revision, now: at }, day);
+  const scope = recheckScopeOf(
+    changesBy(
+      day,
+      changed.filter((rule) => !opens.includes(rule)),
+      opens,
+    ),
+  );
+  const windowFrom = await lookBackFrom(store, before.today);
+  const readFrom = scope.ignoresLookBack ? null : windowFrom;
+  const tally = new Tally();
+  for (let from = 0; ;) {
+    const page = await store.installs.nextUnits(scope, readFrom, from, UNITS_A_CHUNK);
+    if (page === null) break;
+    const held = await store.installs.held({ scope, ...page, lookBackFrom: readFrom });
+    const standing = await store.installs.consequences([...new Set(held.map(({ unit }) => unit.id))]);
+    const judged = held.map((install) => judgeInstall(install, after));
+    const about = { today: day, lookBackFrom: windowFrom, wholeUnits: false, because: '' };
+    tally.add(planConsequences(judged, standing, about), standing);
+    from = page.toUnit;
+  }
+  return done(await answer(ports, tally, before.rulebook, rulebook, day, at));
+}
+
+async function answer(
+  { store }: Ports,
+  tally: Tally,
+  before: Rulebook,
+  after: Rulebook,
+  inForceOn: number,
+  knownAt: number,
+): Promise<WhatIf> {
+  const names = await store.installs.names(tally.first);
+  const context = await auditFor(store, inForceOn, knownAt);
+  const findings = newFindings(context(before), context(after));
+  return {
+    ...tally.counts(),
+    first: names.map(({ unit, owner, position, placeName }, i) => {
+      const { from, to } = tally.first[i]!;
+      return { unit, owner, position, placeName, from: from ?? 'not judged', to };
+    }),
+    findings: findings.map(({ severity, sentence, line, position }) => ({
+      severity,
+      sentence,
+      line: line ?? '',
+      position,
+    })),
+  };
+}
