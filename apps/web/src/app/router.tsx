@@ -18,9 +18,9 @@ const text = (value: unknown): string | undefined =>
 const board = createRoute({
   getParentRoute: () => root,
   path: '/',
-  validateSearch: (search: Record<string, unknown>) => ({
+  validateSearch: (search: Record<string, unknown>): { bench?: string; flagged?: 'yes'; q?: string } => ({
     bench: text(search['bench']),
-    flagged: search['flagged'] === 'yes' ? ('yes' as const) : undefined,
+    flagged: search['flagged'] === 'yes' ? 'yes' : undefined,
     q: text(search['q']),
   }),
   component: lazyRouteComponent(() => import('./pages/board-page'), 'BoardPage'),
@@ -45,7 +45,7 @@ const newTicket = createRoute({
 const search = createRoute({
   getParentRoute: () => root,
   path: '/search',
-  validateSearch: (given: Record<string, unknown>) => ({ q: text(given['q']) ?? '' }),
+  validateSearch: (given: Record<string, unknown>): { q?: string } => ({ q: text(given['q']) }),
   component: lazyRouteComponent(() => import('./pages/search-page'), 'SearchPage'),
 });
 const lookUp = createRoute({
@@ -88,7 +88,7 @@ const flags = createRoute({
 const callbacks = createRoute({
   getParentRoute: () => root,
   path: '/callbacks',
-  validateSearch: (given: Record<string, unknown>) => ({ state: text(given['state']) ?? 'open' }),
+  validateSearch: (given: Record<string, unknown>): { state?: string } => ({ state: text(given['state']) }),
   component: lazyRouteComponent(() => import('./pages/callbacks-page'), 'CallbacksPage'),
 });
 

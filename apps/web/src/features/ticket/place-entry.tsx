@@ -1,12 +1,11 @@
-import { Button, NativeSelect, TextInput } from '@mantine/core';
-import { useState, type KeyboardEvent } from 'react';
+import { Button, NativeSelect } from '@mantine/core';
+import { useState } from 'react';
 import { CONDITIONS, type PlaceView, type TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { ReasonDialog } from '../../components/reason-dialog';
-import { VerdictWhy } from '../../components/verdict-why';
-import { CandidateList } from './candidate-list';
+import { EntrySaid } from './entry-said';
 import { MarksDialog } from './marks-dialog';
-import { marksWords } from './marks-words';
+import { NumberField } from './number-field';
 import { numberOf, placeRecord, typedNumber, type PlaceRecord, type Side } from './place-record';
 import { useTicketAct } from './ticket-query';
 import classes from './place-entry.module.css';
@@ -22,12 +21,15 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
   const record = place[side];
   const act = useTicketAct(ticket.id);
   const [dialog, setDialog] = useState<'marks' | 'leave-out' | null>(null);
+  const close = () => setDialog(null);
   const save = (change: Partial<PlaceRecord>) =>
     act.mutate(
       { method: 'PUT', path: '/places', body: { side, places: [placeRecord(place, side, change)] } },
-      { onSuccess: () => setDialog(null) },
+      { onSuccess: close },
     );
   const label = `${place.placeName}, ${side === 'found' ? 'as found' : 'as left'}`;
+  const leaveOut = (leftOutWhy: string) => save({ leftOutWhy, partText: null, marks: null, condition: null });
+  const common = { busy: act.isPending, error: act.error, onClose: close };
   return (
     <div className={classes.entry}>
       <div className={classes.fields}>
@@ -37,16 +39,7 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
           kept={numberOf(record)}
           onKeep={(text) => save(typedNumber(text))}
         />
-        <NativeSelect
-          aria-label={`Condition of ${label}`}
-          value={record?.condition ?? ''}
-          onChange={(event) => save({ condition: CONDITIONS.find((one) => one === event.currentTarget.value) ?? null })}
-        >
-          <option value="">Condition</option>
-          {CONDITIONS.map((one) => (
-            <option key={one}>{one}</option>
-          ))}
-        </NativeSelect>
+        <ConditionField label={label} value={record?.condition ?? null} onPick={(condition) => save({ condition })} />
         <Button variant="subtle" px="xs" onClick={() => setDialog('marks')}>
           No number readable
         </Button>
@@ -55,67 +48,37 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
         </Button>
       </div>
       {act.isPending ? <p className="soft">Keeping it …</p> : null}
-      {record?.leftOutWhy ? <p>Left out: {record.leftOutWhy}</p> : null}
-      {record?.marks ? <p>No number readable; {marksWords(record.marks)}.</p> : null}
-      {record?.marks ? <CandidateList side={record} onPick={(key) => save({ pickedCandidate: key })} /> : null}
-      {record?.part ? <p className="soft">{record.part.name}</p> : null}
-      {record?.verdict ? <VerdictWhy verdict={record.verdict} /> : null}
-      <ActProblem error={act.error} />
+      <EntrySaid record={record} onPick={(key) => save({ pickedCandidate: key })} />
+      {dialog === null ? <ActProblem error={act.error} /> : null}
       {dialog === 'marks' ? (
         <MarksDialog
+          {...common}
           title={label}
           first={record?.marks ?? null}
-          busy={act.isPending}
-          onClose={() => setDialog(null)}
           onMarks={(marks) => save({ marks, partText: null })}
         />
       ) : null}
       {dialog === 'leave-out' ? (
-        <ReasonDialog
-          open
-          title={`Leave out: ${label}`}
-          act="Leave it out"
-          busy={act.isPending}
-          error={act.error}
-          onClose={() => setDialog(null)}
-          onReason={(leftOutWhy) => save({ leftOutWhy, partText: null, marks: null, condition: null })}
-        />
+        <ReasonDialog {...common} open title={`Leave out: ${label}`} act="Leave it out" onReason={leaveOut} />
       ) : null}
     </div>
   );
 }
 
-function NumberField({ label, kept, onKeep }: { label: string; kept: string; onKeep: (text: string) => void }) {
-  const [text, setText] = useState(kept);
-  const keep = () => {
-    if (text.trim() !== kept) onKeep(text);
-  };
-  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key !== 'Enter') return;
-    event.preventDefault();
-    focusNext(event.currentTarget);
-  };
-  return (
-    <TextInput
-      aria-label={label}
-      placeholder="Part number"
-      data-place-field
-      className={classes.number}
-      value={text}
-      autoComplete="off"
-      autoCapitalize="characters"
-      spellCheck={false}
-      onChange={(event) => setText(event.currentTarget.value)}
-      onKeyDown={onKeyDown}
-      onBlur={keep}
-    />
-  );
-}
+type Condition = PlaceRecord['condition'];
 
-/** Leaving the field keeps it; the last one just lets go. */
-function focusNext(field: HTMLInputElement): void {
-  const fields = [...document.querySelectorAll<HTMLInputElement>('[data-place-field]')];
-  const next = fields[fields.indexOf(field) + 1];
-  if (next) next.focus();
-  else field.blur();
+function ConditionField(props: { label: string; value: Condition; onPick: (condition: Condition) => void }) {
+  const pick = (text: string) => props.onPick(CONDITIONS.find((one) => one === text) ?? null);
+  return (
+    <NativeSelect
+      aria-label={`Condition of ${props.label}`}
+      value={props.value ?? ''}
+      onChange={(event) => pick(event.currentTarget.value)}
+    >
+      <option value="">Condition</option>
+      {CONDITIONS.map((one) => (
+        <option key={one}>{one}</option>
+      ))}
+    </NativeSelect>
+  );
 }

@@ -1,0 +1,89 @@
+import { Button, NativeSelect, Textarea, TextInput } from '@mantine/core';
+import { useMutation, useQuery } from '@tanstack/react-query';
+import { useNavigate } from '@tanstack/react-router';
+import type { FormEvent } from 'react';
+import { ticketView } from '../../../../../libs/contracts';
+import { ActProblem } from '../../components/act-problem';
+import { request } from '../../lib/api-client';
+import { benchesQuery, linesQuery } from '../../lib/catalogue-queries';
+import { useDraft } from '../../lib/draft';
+import { EMPTY_INTAKE, stillNeeded, ticketFrom, type IntakeDraft } from './intake-draft';
+import { OwnerStep } from './owner-step';
+import { UnitStep } from './unit-step';
+import classes from './new-ticket.module.css';
+
+/** Takes a unit in: owner, unit, complaint, bench and promised day. What is written survives a reload. */
+export function NewTicketForm() {
+  const [draft, setDraft, forget] = useDraft<IntakeDraft>('intake', EMPTY_INTAKE);
+  const lines = useQuery(linesQuery);
+  const navigate = useNavigate();
+  const change = (part: Partial<IntakeDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const open = useMutation({
+    mutationFn: () => request(ticketView, 'POST', '/tickets', { body: ticketFrom(draft) }),
+    onSuccess: ({ id }) => {
+      forget();
+      void navigate({ to: '/tickets/$id', params: { id } });
+    },
+  });
+  const needed = stillNeeded(draft);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (!needed) open.mutate();
+  };
+  return (
+    <form onSubmit={submit} className={classes.form}>
+      <fieldset className={classes.step}>
+        <legend>The owner</legend>
+        <OwnerStep draft={draft} onChange={change} />
+      </fieldset>
+      <fieldset className={classes.step}>
+        <legend>The unit</legend>
+        <UnitStep draft={draft} lines={lines.data ?? []} onChange={change} />
+      </fieldset>
+      <WorkStep draft={draft} onChange={change} />
+      <ActProblem error={open.error} />
+      <div className={classes.acts}>
+        <Button onClick={forget}>Start over</Button>
+        <Button type="submit" variant="filled" size="lg" disabled={needed !== null} loading={open.isPending}>
+          {needed ?? 'Open the ticket'}
+        </Button>
+      </div>
+    </form>
+  );
+}
+
+function WorkStep({ draft, onChange }: { draft: IntakeDraft; onChange: (change: Partial<IntakeDraft>) => void }) {
+  const benches = useQuery(benchesQuery);
+  return (
+    <fieldset className={classes.step}>
+      <legend>The work</legend>
+      <Textarea
+        label="Complaint"
+        description="In the owner's words."
+        rows={3}
+        value={draft.complaint}
+        onChange={(event) => onChange({ complaint: event.currentTarget.value })}
+      />
+      <div className={classes.fields}>
+        <NativeSelect
+          label="Bench"
+          value={draft.benchId ?? ''}
+          onChange={(event) =>
+            onChange({ benchId: event.currentTarget.value ? Number(event.currentTarget.value) : null })
+          }
+        >
+          <option value="">No bench yet</option>
+          {(benches.data ?? []).map(({ id, code, name }) => (
+            <option key={id} value={id}>{`${code} · ${name}`}</option>
+          ))}
+        </NativeSelect>
+        <TextInput
+          label="Promised"
+          type="date"
+          value={draft.promisedOn ?? ''}
+          onChange={(event) => onChange({ promisedOn: event.currentTarget.value || null })}
+        />
+      </div>
+    </fieldset>
+  );
+}
