@@ -19,8 +19,9 @@ type Transcript = EvidenceOf<'serial-scheme'> | EvidenceOf<'vin'>;
 
 /**
  * Other readings of confused characters in serials and vehicle numbers, offered when, and only when, the given one
- * cannot be read or stands in a conflict; each offer ends that trouble. Two changes are tried only when one is not
- * enough. `conflicts` are the minimal conflicts as ids.
+ * cannot be read or stands in a conflict; each offer agrees with all other evidence. While the other evidence
+ * conflicts by itself there is nothing to agree with: then only what cannot be read is offered otherwise. Two
+ * changes are tried only when one is not enough. `conflicts` are the minimal conflicts as ids.
  */
 export function misreadingsOf(
   active: readonly ActivePiece[],
@@ -28,47 +29,24 @@ export function misreadingsOf(
   shop: PreparedShop,
   bounds: DaySpan,
 ): Misreading[] {
-  return active.flatMap((piece) => {
-    const { evidence } = piece;
+  return active.flatMap(({ evidence, reading: { problem } }) => {
     if (evidence.kind !== 'serial-scheme' && evidence.kind !== 'vin') return [];
-    const own = conflicts.filter((ids) => ids.includes(evidence.id));
-    const unreadable = piece.reading.problem !== null && piece.reading.problem !== 'no-scheme-for-maker';
-    return unreadable || own.length > 0 ? offersFor(evidence, partnersOf(active, evidence.id, own), shop, bounds) : [];
+    const unreadable = problem !== null && problem !== 'no-scheme-for-maker';
+    if (!unreadable && !conflicts.some((ids) => ids.includes(evidence.id))) return [];
+    const others = active.filter((other) => other.evidence.id !== evidence.id && other.reading.problem === null);
+    const rest = others.reduce<DaySet>((days, { reading }) => intersectionOf(days, reading.days), [bounds]);
+    return rest.length > 0 || unreadable ? offersFor(evidence, rest, shop, bounds) : [];
   });
 }
 
-/**
- * The days an offer must meet: those all other evidence leaves; or, when that evidence conflicts by itself, the days
- * the partners leave in each conflict this piece stands in.
- */
-function partnersOf(active: readonly ActivePiece[], id: string, own: readonly (readonly string[])[]) {
-  const others = active.filter(({ evidence, reading }) => evidence.id !== id && reading.problem === null);
-  const rest = shared(others);
-  if (rest.length > 0) return { rest, toMeet: [rest] };
-  return { rest, toMeet: own.map((ids) => shared(others.filter(({ evidence }) => ids.includes(evidence.id)))) };
-}
-
-function shared(pieces: readonly ActivePiece[]): DaySet {
-  return pieces.reduce<DaySet>(
-    (days, { reading }) => intersectionOf(days, reading.days),
-    [{ from: -Infinity, to: Infinity }],
-  );
-}
-
-function offersFor(
-  evidence: Transcript,
-  { rest, toMeet }: { rest: DaySet; toMeet: DaySet[] },
-  shop: PreparedShop,
-  bounds: DaySpan,
-): Misreading[] {
+function offersFor(evidence: Transcript, rest: DaySet, shop: PreparedShop, bounds: DaySpan): Misreading[] {
   const given = transcriptOf(evidence);
   const text = given.trim().toUpperCase();
   const offer = (possible: string): Misreading[] => {
     const reading = read(withTranscript(evidence, possible), shop, bounds);
-    const days = intersectionOf(reading.days, [bounds]);
-    if (reading.problem !== null || toMeet.some((partner) => intersectionOf(partner, days).length === 0)) return [];
-    const left = intersectionOf(days, rest);
-    return [{ id: evidence.id, given, possible, days: left, sentence: sayOffer(given, possible, left) }];
+    const days = intersectionOf(reading.days, rest);
+    if (reading.problem !== null || (rest.length > 0 && days.length === 0)) return [];
+    return [{ id: evidence.id, given, possible, days, sentence: sayOffer(given, possible, days) }];
   };
   const near = readingsWithOneChange(text).flatMap(offer);
   const found = near.length > 0 ? near : readingsWithTwoChanges(text).flatMap(offer);

@@ -3,7 +3,8 @@ import type { EvidenceOf } from './evidence';
 import { firstModelYearOf, modelYearWindow, YEARS_IN_CYCLE } from './model-year';
 import { notBefore, says, saysNothing, type Reading } from './reading';
 
-const FORM = /^[A-Z0-9]{12}$/;
+/** Model year, maker (3), sector, displacement or type (4, may hold a point), free characters (3). */
+const FORM = /^[A-Z0-9]{5}[A-Z0-9.]{4}[A-Z0-9]{3}$/;
 
 /** The family code was made for model years from 1994 on (scheme of 1991). */
 const FIRST_MODEL_YEAR = 1994;
@@ -16,7 +17,7 @@ const FIRST_SMALL_SPARK_IGNITION_YEAR = 1997;
  * (40 CFR 1068.105(a)). Where the character fits two model years the earlier one sets the floor.
  */
 export function readEngineFamily(evidence: EvidenceOf<'engine-family'>, bounds: DaySpan): Reading {
-  const family = FORM.test(evidence.family) ? evidence.family : evidence.family.toUpperCase().replace(/[\s.-]/g, '');
+  const family = FORM.test(evidence.family) ? evidence.family : evidence.family.toUpperCase().replace(/[\s-]/g, '');
   const inFirstCycle = FORM.test(family) ? firstModelYearOf(family[0]!) : null;
   if (inFirstCycle === null) return saysNothing('not-a-family-code', () => sayForm(family));
   const earliest = evidence.engine === 'other' ? FIRST_MODEL_YEAR : FIRST_SMALL_SPARK_IGNITION_YEAR;
@@ -35,7 +36,7 @@ function sayYears(family: string, year: number, bounds: DaySpan): string {
 
 function sayForm(family: string): string {
   return (
-    `Engine family ${family} is not a family code; it must have 12 letters and digits and begin with a ` +
+    `Engine family ${family} is not a family code; it must have 12 characters (letters, digits, a point in the displacement) and begin with a ` +
     'model-year character (a digit but 0, or a letter but I, O, Q, U and Z).'
   );
 }

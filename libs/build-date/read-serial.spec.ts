@@ -241,7 +241,7 @@ describe('a hundred thousand random strings read as serials', () => {
             throw new Error(`${serial}: day ${value} is contradicted`);
     }
     expect(readable).toBeGreaterThan(10_000);
-  });
+  }, 180_000);
 
   function withDays(serial: string) {
     const evidence = [{ id: 'serial', kind: 'serial-scheme', maker: MAKER, serial } as const];

@@ -71,7 +71,7 @@ function piecesOf(built: Day, number: number): Evidence[] {
     {
       id: 'c',
       kind: 'engine-family',
-      family: `${modelYearCharacter(year)}HGS.2080AA1`.replace('.', 'X'),
+      family: `${modelYearCharacter(year)}HGXS.2080AA`,
       engine: 'other',
     },
     { id: 'd', kind: 'part-stamp', part: 'gear case', date: formatDay(built - 45).slice(0, 7) },

@@ -46,7 +46,7 @@ function trueMarks(built: Day): fc.Arbitrary<Piece>[] {
     fc
       .tuple(engineMade, fc.constantFrom('small-spark-ignition' as const, 'other' as const))
       .map(([made, engine]): Piece => {
-        return { kind: 'engine-family', family: `${modelYearCharacter(modelYears(made)[0]!)}HGXS2080AA1`, engine };
+        return { kind: 'engine-family', family: `${modelYearCharacter(modelYears(made)[0]!)}HGXS.2080AA`, engine };
       }),
     fc
       .tuple(fc.constantFrom(...modelYears(built)), fc.constantFrom('light' as const, 'other' as const))
