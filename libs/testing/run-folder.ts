@@ -39,10 +39,12 @@ export function runFolder(): string {
   return folder;
 }
 
-/** A new folder inside the run's; it goes when the run ends. */
+/** A new folder inside the run's, which the database's user may pass through; it goes when the run ends. */
 export function folderInRun(name: string): string {
   mkdirSync(join(runFolder(), 'folders'), { recursive: true });
-  return mkdtempSync(join(runFolder(), 'folders', `${name}-`));
+  const folder = mkdtempSync(join(runFolder(), 'folders', `${name}-`));
+  chmodSync(folder, 0o711);
+  return folder;
 }
 
 /** Does the task while no other process of this run does one. */
