@@ -23,3 +23,4 @@ export * from './attempt-callback/attempt-callback';
 export * from './settle-callback/settle-callback';
 export * from './settle-callback/settle-booked';
 export * from './order-callback/order-callback';
+export * from './build-days/index';

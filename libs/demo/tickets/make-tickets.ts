@@ -67,7 +67,7 @@ function makeTicket(visit: Visit, number: string, room: TicketRoom): DemoTicket 
     records,
     picks,
   };
-  return { ...ticket, events: eventsOf(ticket, times) };
+  return { ...ticket, events: eventsOf(ticket, times, room.parts) };
 }
 
 function timesOf({ opened, closed }: Visit, { chance }: TicketRoom): Times {

@@ -1,0 +1,2 @@
+export { isEmpty, seedShop } from './seed-shop';
+export { DEMO_SHOP } from './seed-house';

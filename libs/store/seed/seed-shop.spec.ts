@@ -1,0 +1,97 @@
+import { day, dayOf, civilDateOf } from '../../day';
+import { KEPT_BULLETIN, makeDemoShop } from '../../demo';
+import { countKeptUnits } from '../../demo/testing/kept-units';
+import { withDatabase } from '../../testing';
+import { openStore, passwords, type OpenStore } from '..';
+import { readDaySet } from '../units/day-set-text';
+import { isEmpty, seedShop } from '.';
+
+const TODAY = day('2026-11-25');
+const shop = makeDemoShop(1, TODAY);
+const db = withDatabase();
+let store: OpenStore;
+
+beforeAll(async () => {
+  store = openStore({ url: db.url });
+  db.beforeClose(() => store.close());
+  expect(await isEmpty(store)).toBe(true);
+  const before = Date.now();
+  await seedShop(store, shop);
+  process.stdout.write(`seeded in ${Date.now() - before} ms\n`);
+}, 300_000);
+
+const rows = async <T extends object>(sql: string): Promise<T[]> => (await db.pool.query<T>(sql)).rows;
+const count = async (from: string): Promise<number> =>
+  Number((await rows<{ n: string }>(`SELECT count(*) AS n FROM ${from}`))[0]!.n);
+
+describe('seedShop', () => {
+  it('writes every row of the shop, once', async () => {
+    expect(await isEmpty(store)).toBe(false);
+    const records = shop.tickets.flatMap((ticket) => ticket.records);
+    expect(await count('unit')).toBe(1_200);
+    expect(await count('ticket')).toBe(2_000);
+    expect(await count('place_record')).toBe(records.length);
+    expect(await count('position')).toBe(60);
+    expect(await count('part')).toBe(250);
+    expect(await count('source')).toBe(40);
+    expect(await count('(SELECT DISTINCT key FROM fit_rule) k')).toBe(180);
+    expect(await count('fit_rule')).toBe(shop.rules.length);
+    expect(await count('rulebook_revision')).toBe(1);
+  });
+
+  it('judges every place that holds a part, and knows all six verdicts', async () => {
+    expect(await count('install WHERE verdict IS NULL')).toBe(0);
+    const verdicts = await rows<{ verdict: string; n: string }>(
+      'SELECT verdict, count(*) AS n FROM install GROUP BY 1 ORDER BY 1',
+    );
+    process.stdout.write(`${JSON.stringify(verdicts)}\n`);
+    expect(verdicts.map(({ verdict }) => verdict)).toEqual([
+      'allowed',
+      'disputed',
+      'outdated',
+      'right',
+      'undecided',
+      'wrong',
+    ]);
+  });
+
+  it('left what was right that day: of the parts fitted since the shop knows of them, all but a few were', async () => {
+    const [row] = await rows<{ n: string; bad: string }>(
+      `SELECT count(*) AS n, count(*) FILTER (WHERE verdict IN ('wrong')) AS bad FROM install WHERE fitted_on IS NOT NULL`,
+    );
+    process.stdout.write(`${JSON.stringify(row)}\n`);
+    expect(Number(row!.bad) / Number(row!.n)).toBeLessThan(0.04);
+  });
+
+  it('has a few open flags, a handful of open callbacks, and more that are settled', async () => {
+    const state = await rows(
+      `SELECT 'flag' AS what, state, count(*)::int AS n FROM flag GROUP BY 2
+       UNION ALL SELECT 'callback', state, count(*)::int FROM callback GROUP BY 2
+       UNION ALL SELECT 'note', '', count(*)::int FROM unit_note ORDER BY 1, 2`,
+    );
+    process.stdout.write(`${JSON.stringify(state)}\n`);
+    expect(await count(`flag WHERE state = 'open'`)).toBeGreaterThan(3);
+    expect(await count(`callback WHERE state = 'open'`)).toBe(6);
+    expect(await count(`callback WHERE state = 'settled'`)).toBeGreaterThan(6);
+  });
+
+  it('keeps the bulletin whose touched units stand in the database as the demo counts them', async () => {
+    const units = await rows<{ built: string }>('SELECT built::text FROM unit ORDER BY id');
+    const { year, month, dayOfMonth } = civilDateOf(TODAY);
+    const kept = countKeptUnits(
+      shop,
+      units.map(({ built }) => readDaySet(built)),
+      dayOf(year - 3, month, dayOfMonth),
+    );
+    expect(kept.callbacks.size).toBeGreaterThanOrEqual(120);
+    expect(kept.callbacks.size).toBeLessThanOrEqual(180);
+    expect(await count(`source WHERE key = '${KEPT_BULLETIN}' AND state = 'draft' AND draft IS NOT NULL`)).toBe(1);
+  });
+
+  it('lets its people sign in with the passwords of the demo, of which only hashes are kept', async () => {
+    const person = (await store.sessions.personByLogin('bram'))!;
+    const { password } = shop.people.find(({ login }) => login === 'bram')!;
+    expect(await passwords.verify(person.passwordHash, password)).toBe(true);
+    expect(person.passwordHash).not.toContain(password);
+  });
+});

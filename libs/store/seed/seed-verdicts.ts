@@ -1,0 +1,40 @@
+import type { DemoShop } from '../../demo';
+import { judgeInstall, loadRulebook, monthsBefore, planConsequences } from '../../usecases';
+import type { Db } from '../db';
+import { tablesOn } from '../tables';
+
+/** What every unit holds, and the first judgement on it with all that follows, by the path that judges every day. */
+export async function seedVerdicts(db: Db, shop: DemoShop, unitIds: readonly number[]): Promise<void> {
+  await seedInstalls(db, unitIds);
+  const tables = tablesOn(db);
+  const rulebook = await loadRulebook(tables, { now: () => Date.now(), today: () => shop.today });
+  const held = await tables.installs.held({ unitIds });
+  const plan = planConsequences(
+    held.map((install) => judgeInstall(install, rulebook)),
+    { flags: [], reasons: [], notes: [] },
+    {
+      today: shop.today,
+      lookBackFrom: monthsBefore(shop.today, shop.settings.lookBackMonths),
+      wholeUnits: true,
+      because: 'the shop was opened.',
+    },
+  );
+  await tables.installs.apply(plan, { revision: rulebook.revision, recheckId: null });
+}
+
+/** The newest record of each place: of the latest ticket, what was left there before what was found. */
+async function seedInstalls(db: Db, unitIds: readonly number[]): Promise<void> {
+  await db.$executeRaw`
+    INSERT INTO install (unit_id, position_id, place, record_id, ticket_id, line_id, part_id, candidates, fitted_on,
+                         built_from, built_to)
+    SELECT u.id, r.position_id, r.place, r.id, r.ticket_id, u.line_id, r.part_id, r.candidates,
+           r.fitted_on - DATE '1970-01-01', u.built_from, u.built_to
+    FROM (
+      SELECT DISTINCT ON (r.unit_id, r.position_id, r.place) r.*
+      FROM place_record r JOIN ticket t ON t.id = r.ticket_id
+      WHERE r.unit_id = ANY(${[...unitIds]}::int[]) AND r.left_out_why IS NULL
+      ORDER BY r.unit_id, r.position_id, r.place, t.opened_at DESC, t.id DESC, (r.side = 'left') DESC
+    ) r
+    JOIN unit u ON u.id = r.unit_id
+    WHERE r.condition IS DISTINCT FROM 'missing'`;
+}
