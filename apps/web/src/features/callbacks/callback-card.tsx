@@ -1,0 +1,63 @@
+import { Button } from '@mantine/core';
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import type { CallbackView } from '../../../../../libs/contracts';
+import { count, sayDayText, sayInstantDay } from '../../lib/say';
+import { useMay } from '../../lib/session';
+import { AttemptForm } from './attempt-form';
+import { AttemptList } from './attempt-list';
+import { ReasonList } from './reason-list';
+import { SettleDialog } from './settle-dialog';
+import classes from './callbacks.module.css';
+
+/** One owner to call: whom, about what, what to say, what was tried. */
+export function CallbackCard({ callback }: { callback: CallbackView }) {
+  const [settling, setSettling] = useState(false);
+  const mayWork = useMay('work-callbacks');
+  const { owner, unit, lastTicket } = callback;
+  const open = callback.state === 'open';
+  return (
+    <li className={classes.card} data-callback={callback.id}>
+      <div className={classes.who}>
+        <h2>{owner.name}</h2>
+        {callback.urgent ? <strong className={classes.urgent}>Urgent: stop use</strong> : null}
+        {owner.phone ? <a href={`tel:${owner.phone}`}>{owner.phone}</a> : <span className="soft">no phone</span>}
+        {owner.email ? <span>{owner.email}</span> : null}
+        {owner.consent ? null : <strong>Has not agreed to be called</strong>}
+        <span>
+          {unit.name} <span className="num">{unit.serial ?? ''}</span>
+        </span>
+        <span className="soft">Since {sayInstantDay(callback.openedAt)}</span>
+        {lastTicket ? (
+          <Link to="/tickets/$id" params={{ id: lastTicket.id }}>
+            {lastTicket.number}
+            {lastTicket.handedOverOn ? `, handed over ${sayDayText(lastTicket.handedOverOn)}` : ''}
+          </Link>
+        ) : null}
+        {callback.ticketId ? (
+          <Link to="/tickets/$id" params={{ id: callback.ticketId }}>
+            The ticket that is booked
+          </Link>
+        ) : null}
+      </div>
+      <div>
+        <blockquote className={classes.say}>{callback.say}</blockquote>
+        {callback.closedWhy ? <p>{`Closed: ${callback.closedWhy}`}</p> : null}
+        <details>
+          <summary>{`Why: ${count(callback.reasons.length, 'reason')}`}</summary>
+          <ReasonList reasons={callback.reasons} />
+        </details>
+        <AttemptList attempts={callback.attempts} />
+        {open && mayWork ? (
+          <>
+            <AttemptForm callback={callback} />
+            <Button variant="filled" onClick={() => setSettling(true)}>
+              Book it in, or settle it
+            </Button>
+          </>
+        ) : null}
+      </div>
+      {settling ? <SettleDialog callback={callback} onClose={() => setSettling(false)} /> : null}
+    </li>
+  );
+}

@@ -1,0 +1,18 @@
+import type { CallbackView } from '../../../../../libs/contracts';
+import { VerdictMark } from '../../components/verdict-mark';
+
+/** Each paper and place that made the call needed; a withdrawn one says why it no longer counts. */
+export function ReasonList({ reasons }: { reasons: CallbackView['reasons'] }) {
+  return (
+    <ul>
+      {reasons.map((reason) => (
+        <li key={`${reason.source} ${reason.position} ${reason.placeName}`}>
+          <p>
+            <VerdictMark verdict={reason.verdict} /> {reason.sentence} <span className="soft">By {reason.source}.</span>
+            {reason.withdrawn ? <strong> No longer: {reason.withdrawn.why}</strong> : null}
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}
