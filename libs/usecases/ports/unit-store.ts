@@ -1,9 +1,12 @@
-import type { NewOwner, Owner } from '../../contracts';
+import type { NewOwner, Owner, UnitRow as OwnedUnit } from '../../contracts';
 import type { DaySet } from '../../day';
 
 export interface OwnerStore {
   insert(owner: NewOwner & { locationId: number }): Promise<number>;
   byId(id: number): Promise<Owner | null>;
+  /** Sets what is given and raises the version when it is still `version`; false when it is not. */
+  change(id: number, version: number, patch: Partial<NewOwner>): Promise<boolean>;
+  unitsOf(id: number): Promise<readonly OwnedUnit[]>;
   /** By a piece of the name, phone or address; at most `most`. */
   search(text: string, most: number): Promise<readonly Owner[]>;
 }
@@ -72,6 +75,9 @@ export interface UnitStore {
   setAside(evidenceId: number, why: string | null, personId: number): Promise<void>;
   /** Brings what the unit holds in step with its newest records per place; changed rows lose their verdict. */
   refreshInstalls(id: number): Promise<void>;
+  /** True when the unit's owner belongs to the location. */
+  isAt(id: number, locationId: number): Promise<boolean>;
+  setOwner(id: number, ownerId: number): Promise<void>;
   /** True when some ticket has recorded a part of this unit. */
   hasRecords(id: number): Promise<boolean>;
   /** Notes that greet the unit and are not closed. */

@@ -1,0 +1,10 @@
+import type { Handler } from '../../../libs/queue';
+import { judgeChunk, planChunks, type Ports } from '../../../libs/usecases';
+
+/** One thin handler per job. */
+export function handlersOn(ports: Ports): readonly Handler[] {
+  return [
+    { job: 'plan-chunks', run: (payload) => planChunks(ports, payload) },
+    { job: 'judge-chunk', run: (payload) => judgeChunk(ports, payload) },
+  ];
+}

@@ -1,0 +1,53 @@
+import type { Config } from '../../../libs/config';
+import { dayOfInstant } from '../../../libs/day';
+import {
+  checkRedis,
+  handlersByJob,
+  repeat,
+  startInProcess,
+  startQueueWorker,
+  startRelay,
+  type Running,
+} from '../../../libs/queue';
+import { sweepRechecks, type Clock, type Store } from '../../../libs/usecases';
+import { handlersOn } from './handlers';
+
+export interface WorkerOptions {
+  readonly config: Pick<Config, 'redisUrl' | 'workerConcurrency' | 'timeZone'>;
+  readonly store: Store;
+  /** The shop's clock; the machine's in the configured time zone when left out. */
+  readonly clock?: Clock;
+  /** Told of every failure; work goes on. */
+  readonly onError?: (error: unknown) => void;
+  /** How often what was lost is looked for. */
+  readonly sweepEveryMs?: number;
+}
+
+const SWEEP_EVERY_MS = 5_000;
+
+/**
+ * Starts the worker: through the queue when there is a Redis, inside this process otherwise; and the sweeper beside it.
+ * Throws one sentence when the Redis will not do or a job has no handler. Closing waits for the work under way.
+ */
+export async function startWorker(options: WorkerOptions): Promise<Running> {
+  const { config, store, onError = () => undefined, sweepEveryMs = SWEEP_EVERY_MS } = options;
+  const clock = options.clock ?? machineClock(config.timeZone);
+  const ports = { store, clock };
+  const handlers = handlersByJob(handlersOn(ports));
+  const { redisUrl, workerConcurrency } = config;
+  if (redisUrl !== undefined) await checkRedis(redisUrl);
+  const parts: readonly Running[] = [
+    repeat(() => sweepRechecks(ports).then(() => false), { everyMs: sweepEveryMs, onError }),
+    ...(redisUrl === undefined
+      ? [startInProcess(store, handlers, { lanes: workerConcurrency, onError })]
+      : [
+          startRelay(store, redisUrl, onError),
+          startQueueWorker(redisUrl, handlers, { concurrency: workerConcurrency, onError }),
+        ]),
+  ];
+  return { close: async () => void (await Promise.all(parts.map((part) => part.close()))) };
+}
+
+function machineClock(timeZone: string): Clock {
+  return { now: () => Date.now(), today: () => dayOfInstant(new Date(), timeZone) };
+}
