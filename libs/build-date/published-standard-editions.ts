@@ -53,4 +53,12 @@ export const PUBLISHED_STANDARD_EDITIONS: readonly StandardEdition[] = [
     subject: 'powered tillers',
     source: 'catalogue of webstore.ansi.org; no day was seen',
   },
+  {
+    standard: '16 CFR 1205',
+    edition: '1979',
+    approved: null,
+    published: '1979',
+    subject: 'walk-behind rotary mowers; binding for machines built after 30 June 1982, the label alone after 1979',
+    source: '16 CFR 1205.2 for the days it binds; the year of publication from memory',
+  },
 ];

@@ -3,6 +3,7 @@ import * as fc from 'fast-check';
 import { dayOf, day, intersectionOf, isSubset, saySet, setHolds, type Day } from '../day';
 import { boundsOf } from './bounds';
 import { inferBuildDates } from './infer-build-dates';
+import { inferBuildDays } from './infer-build-days';
 import { prepareShop } from './prepare-shop';
 import { possibleKeys, readSerial } from './read-serial';
 import type { SerialScheme } from './serial-scheme';
@@ -234,6 +235,7 @@ describe('a hundred thousand random strings read as serials', () => {
       const serial = below(2) ? makeRandom() : makeNear();
       const { days, readings } = withDays(serial);
       if (readings.length > 0) readable++;
+      if (run % 10 === 0) expectOffersToBeReadable(serial);
       if (!isSubset(days, [boundsOf(TODAY)])) throw new Error(`${serial}: out of bounds`);
       for (const { from, to } of readings.length > 0 ? days : [])
         for (const value of [from, to - 1, (from + to) >> 1])
@@ -243,8 +245,14 @@ describe('a hundred thousand random strings read as serials', () => {
     expect(readable).toBeGreaterThan(10_000);
   }, 180_000);
 
+  /** With the reasons in words too, and the other readings, each of which must be one. */
+  function expectOffersToBeReadable(serial: string) {
+    const answer = inferBuildDates([{ id: 'serial', kind: 'serial-scheme', maker: MAKER, serial }], shop, TODAY);
+    for (const offer of answer.misreadings) expect(read(offer.possible).fit).not.toBe('none');
+  }
+
   function withDays(serial: string) {
     const evidence = [{ id: 'serial', kind: 'serial-scheme', maker: MAKER, serial } as const];
-    return { days: inferBuildDates(evidence, shop, TODAY).days, readings: read(serial).readings };
+    return { days: inferBuildDays(evidence, shop, TODAY), readings: read(serial).readings };
   }
 });

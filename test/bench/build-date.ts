@@ -80,13 +80,19 @@ function piecesOf(built: Day, number: number): Evidence[] {
   ]);
 }
 
-/** Middle of several rounds, each round counting whole passes over many different units. */
+/** Milliseconds this process has spent computing, which other work on the machine does not lengthen. */
+function computed(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
+/** Middle of several rounds, each round counting whole passes over many different units, for one second of one core. */
 function inferencesPerSecond(units: Evidence[][], infer: (unit: Evidence[]) => unknown): number {
   const rounds = Array.from({ length: ROUNDS }, () => {
-    const begun = performance.now();
+    const begun = computed();
     let done = 0;
-    while (performance.now() - begun < MILLISECONDS_PER_ROUND) for (const unit of units) if (infer(unit)) done++;
-    return done / ((performance.now() - begun) / 1000);
+    while (computed() - begun < MILLISECONDS_PER_ROUND) for (const unit of units) if (infer(unit)) done++;
+    return done / ((computed() - begun) / 1000);
   });
   return rounds.sort((a, b) => a - b)[ROUNDS >> 1]!;
 }
@@ -98,9 +104,9 @@ function millisecondsForConflicts(): number {
     { id: `s${at}`, kind: 'part-stamp', part: 'hose', date: `20${String(11 + at)}-05` },
   ]);
   const times = Array.from({ length: 9 }, () => {
-    const begun = performance.now();
+    const begun = computed();
     inferBuildDates(months.flat(), shop, TODAY);
-    return performance.now() - begun;
+    return computed() - begun;
   });
   return Math.max(...times);
 }
@@ -113,23 +119,23 @@ async function run(): Promise<BenchLine[]> {
   const conflicts = millisecondsForConflicts();
   return Promise.resolve([
     {
-      name: 'possible days of a unit with 6 pieces of evidence, one core',
+      name: 'possible days of a unit with 6 pieces of evidence',
       value: Math.round(fast),
-      unit: 'inferences/s',
+      unit: 'inferences/s of one core',
       goal: GOAL_PER_SECOND,
       holds: fast >= GOAL_PER_SECOND,
     },
     {
       name: 'the same with every reason in words',
       value: Math.round(explained),
-      unit: 'inferences/s',
+      unit: 'inferences/s of one core',
       goal: null,
       holds: true,
     },
     {
       name: 'all minimal conflicts of 20 pieces, slowest of 9',
       value: Number(conflicts.toFixed(2)),
-      unit: 'ms',
+      unit: 'ms of one core',
       goal: GOAL_CONFLICTS_MS,
       holds: conflicts <= GOAL_CONFLICTS_MS,
     },
