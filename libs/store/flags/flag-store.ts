@@ -29,8 +29,11 @@ export function flagStore(db: Db): FlagStore {
     ofTicket: (ticketId) =>
       db.$queryRaw<FlagRow[]>`${FLAG} WHERE f.ticket_id = ${ticketId} ORDER BY f.severity DESC, f.id`,
     open: (locationId) => db.$queryRaw<FlagRow[]>`
-      ${FLAG} WHERE f.state = 'open' AND t.closed_at IS NULL AND t.location_id = ${locationId}
-      ORDER BY f.severity DESC, f.opened_at, f.id`,
+      ${FLAG} WHERE f.state IN ('open', 'sent-back') AND t.closed_at IS NULL AND t.location_id = ${locationId}
+      ORDER BY f.severity DESC, f.opened_at, f.id LIMIT 500`,
+    decided: (locationId) => db.$queryRaw<FlagRow[]>`
+      ${FLAG} WHERE f.state IN ('accepted', 'callback') AND t.location_id = ${locationId}
+      ORDER BY f.decided_at DESC, f.id DESC LIMIT 500`,
     async decide(id, version, decision) {
       const count = await db.$executeRaw`
         UPDATE flag SET state = ${decision.state}, decision_why = ${decision.why},

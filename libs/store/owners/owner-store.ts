@@ -1,4 +1,4 @@
-import type { Owner } from '../../contracts';
+import type { Owner, UnitRow as OwnedUnit } from '../../contracts';
 import type { OwnerStore } from '../../usecases';
 import { escapeLike } from '../catalogue/catalogue-store';
 import type { Db } from '../db';
@@ -16,6 +16,23 @@ export function ownerStore(db: Db): OwnerStore {
         SELECT id, name, phone, email, address, consent, version FROM owner WHERE id = ${id}`;
       return rows[0] ?? null;
     },
+    async change(id, version, patch) {
+      const count = await db.$executeRaw`
+        UPDATE owner o SET name = coalesce(n.name, o.name), phone = coalesce(n.phone, o.phone),
+               email = coalesce(n.email, o.email), address = coalesce(n.address, o.address),
+               consent = coalesce(n.consent, o.consent), version = version + 1
+        FROM jsonb_to_record(${JSON.stringify(patch)}::jsonb)
+          AS n(name text, phone text, email text, address text, consent boolean)
+        WHERE o.id = ${id} AND o.version = ${version}`;
+      return count === 1;
+    },
+    unitsOf: (id) => db.$queryRaw<OwnedUnit[]>`
+      SELECT u.id, coalesce(k.name || ' ' || coalesce(m.name, l.name), 'Unit not identified') AS name, u.serial,
+             l.code AS "lineCode", t.number AS "openTicket"
+      FROM unit u
+      LEFT JOIN product_line l ON l.id = u.line_id LEFT JOIN maker k ON k.id = l.maker_id
+      LEFT JOIN model m ON m.id = u.model_id LEFT JOIN ticket t ON t.unit_id = u.id AND t.closed_at IS NULL
+      WHERE u.owner_id = ${id} ORDER BY u.id`,
     search(text, most) {
       const digits = text.replace(/\D/g, '');
       const phone = digits.length >= 3 ? `%${digits}%` : null;

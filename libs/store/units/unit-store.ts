@@ -80,8 +80,16 @@ function evidenceActions(db: Db): Pick<UnitStore, 'evidence' | 'insertEvidence' 
   };
 }
 
-function questions(db: Db): Pick<UnitStore, 'hasRecords' | 'notes' | 'openTicket'> {
+function questions(db: Db): Pick<UnitStore, 'isAt' | 'setOwner' | 'hasRecords' | 'notes' | 'openTicket'> {
   return {
+    async isAt(id, locationId) {
+      const rows = await db.$queryRaw<unknown[]>`
+        SELECT 1 FROM unit u JOIN owner o ON o.id = u.owner_id WHERE u.id = ${id} AND o.location_id = ${locationId}`;
+      return rows.length > 0;
+    },
+    async setOwner(id, ownerId) {
+      await db.$executeRaw`UPDATE unit SET owner_id = ${ownerId} WHERE id = ${id} AND owner_id <> ${ownerId}`;
+    },
     async hasRecords(id) {
       const rows = await db.$queryRaw<unknown[]>`SELECT 1 FROM place_record WHERE unit_id = ${id} LIMIT 1`;
       return rows.length > 0;

@@ -16,8 +16,8 @@ export interface OnTicket {
 export interface TicketChange {
   readonly patch?: TicketPatch;
   readonly events: readonly NewEvent[];
-  /** Runs after the ticket's version was claimed, in the same transaction. */
-  readonly write?: (tx: Tables) => Promise<void>;
+  /** Runs after the ticket's columns were written, in the same transaction. */
+  readonly after?: (tx: Tables) => Promise<void>;
 }
 
 type Plan = (whole: WholeTicket, tx: Tables) => Promise<Outcome<TicketChange>> | Outcome<TicketChange>;
@@ -39,13 +39,12 @@ export async function changeTicket(
   actor: Actor,
   { id, version }: OnTicket,
   plan: Plan,
-  { closedToo = false }: { closedToo?: boolean } = {},
 ): Promise<Outcome<TicketView>> {
   const refusal = await ports.store.transaction(async (tx) => {
     const whole = await loadTicket(tx, ports.clock, id, actor.locationId);
     if (!whole) return noSuchTicket(id);
     if (whole.ticket.version !== version) return stale(whole.ticket.number);
-    const stopped = closedToo ? null : mayWork({ onHold: false, closed: closedHow(whole) });
+    const stopped = mayWork({ onHold: false, closed: closedHow(whole) });
     if (stopped) return refused('wrong-stage', stopped.sentence);
     const planned = await plan(whole, tx);
     if (!planned.ok) throw new LeaveWithRefusal(planned.refusal);
@@ -61,8 +60,9 @@ async function write(tx: Tables, whole: WholeTicket, version: number, change: Ti
   await tx.units.lock(unitId);
   const claimed = await tx.tickets.change(id, version, change.patch ?? {});
   if (!claimed) throw new LeaveWithRefusal(staleRefusal(number));
-  await change.write?.(tx);
+  await change.after?.(tx);
   await tx.tickets.addEvents(id, change.events);
+  await tx.live.tell('ticket', id);
 }
 
 const staleRefusal = (number: string): Refusal => ({

@@ -217,9 +217,11 @@ export interface FlagDecision {
 export interface FlagStore {
   byId(id: number): Promise<FlagRow | null>;
   ofTicket(ticketId: number): Promise<readonly FlagRow[]>;
-  /** Open flags of the location's open tickets, worst first, then oldest. */
+  /** Open flags of the location's open tickets, worst first, then oldest; at most 500. */
   open(locationId: number): Promise<readonly FlagRow[]>;
-  /** False when the flag is no longer open or its version has moved on. */
+  /** Flags of the location that a manager has decided, newest first; at most 500. */
+  decided(locationId: number): Promise<readonly FlagRow[]>;
+  /** False when its version has moved on. */
   decide(id: number, version: number, decision: FlagDecision): Promise<boolean>;
   /**
    * Makes the open mismatch flags of the ticket be exactly these: others of that kind are cleared, and a place that

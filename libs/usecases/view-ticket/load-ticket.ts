@@ -1,40 +1,17 @@
-import { prepareShop, type Evidence, type PreparedShop } from '../../build-date';
 import { day } from '../../day';
-import type { Judgement, Ruling, UnitFacts } from '../../fit-rules';
-import { evidenceOf, factsOfUnit, inferUnit, type InferredUnit } from '../build-days/index';
-import type {
-  EvidenceRow,
-  FlagRow,
-  PartRow,
-  PickRow,
-  PlaceRecordRow,
-  PositionRow,
-  Tables,
-  TicketRow,
-  UnitRow,
-} from '../ports/index';
+import type { Judgement } from '../../fit-rules';
 import type { Clock } from '../clock';
+import type { FlagRow, PartRow, PickRow, PlaceRecordRow, PositionRow, Tables, TicketRow } from '../ports/index';
 import { partKeysOf, type Names } from '../rule-on-unit/index';
-import { loadRulebook, type LoadedRulebook } from '../rulebook';
+import { loadUnit, type WholeUnit } from '../view-unit/index';
 
 /** A ticket with everything its gates and its page rest on, judged by the rulebook of now. */
-export interface WholeTicket extends Names {
+export interface WholeTicket extends WholeUnit, Names {
   readonly ticket: TicketRow;
-  readonly unit: UnitRow;
-  readonly facts: UnitFacts | null;
-  readonly evidenceRows: readonly EvidenceRow[];
-  readonly evidence: readonly Evidence[];
-  readonly inferred: InferredUnit;
-  readonly shop: PreparedShop;
-  /** In the order the shop looks at them; none while the line is not known. */
-  readonly positionList: readonly PositionRow[];
   readonly records: readonly PlaceRecordRow[];
   readonly picks: readonly PickRow[];
   readonly flags: readonly FlagRow[];
   readonly partsById: ReadonlyMap<number, PartRow>;
-  /** One per position, in the same order. */
-  readonly rulings: readonly Ruling[];
-  readonly today: number;
 }
 
 /**
@@ -50,45 +27,15 @@ export async function loadTicket(
 ): Promise<WholeTicket | null> {
   const ticket = await tables.tickets.byId(id);
   if (!ticket || ticket.locationId !== locationId) return null;
-  const [unit, records, picks, flags, evidenceRows, shopData, rulebook] = await allOf(tables, clock, ticket);
-  const positionList = unit.line ? await tables.catalogue.positionsOf(unit.line.id) : [];
-  const facts = factsOfUnit(unit);
-  const rulings = facts ? positionList.map(({ code }) => rulebook.judge.ruling(facts, code)) : [];
-  const parts = await readParts(tables, [...partIdsOf(records, picks), ...alsoParts], partKeysOf(rulings));
-  const shop = prepareShop(shopData);
-  const evidence = evidenceOf(unit, evidenceRows);
-  return {
-    ticket,
-    unit,
-    facts,
-    evidenceRows,
-    evidence,
-    inferred: inferUnit(unit, evidence, shop, clock.today()),
-    shop,
-    positionList,
-    positions: new Map(positionList.map((position) => [position.code, position])),
-    records,
-    picks,
-    flags,
-    ...parts,
-    rulings,
-    rulebook,
-    today: clock.today(),
-  };
-}
-
-async function allOf(tables: Tables, clock: Clock, ticket: TicketRow) {
-  const [unit, ...rest] = await Promise.all([
-    tables.units.byId(ticket.unitId),
-    tables.tickets.records(ticket.id),
-    tables.tickets.picks(ticket.id),
-    tables.flags.ofTicket(ticket.id),
-    tables.units.evidence(ticket.unitId),
-    tables.catalogue.shopData(),
-    loadRulebook(tables, clock),
+  const [whole, records, picks, flags] = await Promise.all([
+    loadUnit(tables, clock, ticket.unitId),
+    tables.tickets.records(id),
+    tables.tickets.picks(id),
+    tables.flags.ofTicket(id),
   ]);
-  if (!unit) throw new Error(`ticket ${ticket.number} has no unit`);
-  return [unit, ...rest] as const;
+  if (!whole) throw new Error(`ticket ${ticket.number} has no unit`);
+  const parts = await readParts(tables, [...partIdsOf(records, picks), ...alsoParts], partKeysOf(whole.rulings));
+  return { ...whole, ticket, records, picks, flags, ...parts };
 }
 
 function partIdsOf(records: readonly PlaceRecordRow[], picks: readonly PickRow[]): number[] {
@@ -128,6 +75,6 @@ export function judgePart(whole: WholeTicket, position: string, partKey: string)
   return whole.rulebook.judge.judge({ unit, position, parts: [partKey], fittedOn });
 }
 
-export function positionById({ positionList }: WholeTicket, id: number): PositionRow | undefined {
+export function positionById({ positionList }: WholeUnit, id: number): PositionRow | undefined {
   return positionList.find((position) => position.id === id);
 }

@@ -1,10 +1,9 @@
-import { readSerial } from '../../build-date';
-import type { PickView, PlaceView, TicketView, UnitView } from '../../contracts';
+import type { PickView, PlaceView, TicketView } from '../../contracts';
 import { missingFor, SAFETY_POINTS } from '../../ticket';
 import { placeName, toPosition } from '../browse-catalogue/index';
-import { buildDatesView } from '../build-days/index';
 import type { BeforeRow, EarlierTicketRow, EventRow, PickRow, PlaceRecordRow, PositionRow } from '../ports/index';
 import { partRefOf, rulingView, verdictView } from '../rule-on-unit/index';
+import { unitView } from '../view-unit/index';
 import { flagView } from './flag-view';
 import { gateFacts, pickVerdict, recordAt } from './gate-facts';
 import { judgeRecord, positionById, type WholeTicket } from './load-ticket';
@@ -63,36 +62,6 @@ function columnsOf({ ticket }: WholeTicket) {
 }
 
 const sumOf = (picks: readonly PickView[]): number => picks.reduce((sum, { priceMinor }) => sum + priceMinor, 0);
-
-function unitView(whole: WholeTicket): UnitView {
-  const { unit, shop, today } = whole;
-  const owner = unit.maker && unit.line ? { maker: unit.maker.code, line: unit.line.code } : null;
-  return {
-    lineCode: unit.line?.code ?? null,
-    modelNumber: unit.model?.number ?? null,
-    serial: unit.serial,
-    serialAbsent: unit.serialAbsent,
-    options: { ...unit.options },
-    plate: unit.plate,
-    id: unit.id,
-    lineName: unit.line?.name ?? null,
-    makerName: unit.maker?.name ?? null,
-    modelName: unit.model?.name ?? null,
-    version: unit.version,
-    owner: unit.owner,
-    buildDates: buildDatesView({
-      answer: whole.inferred.answer,
-      evidence: whole.evidence,
-      rows: whole.evidenceRows,
-      rulings: whole.rulings,
-      maker: unit.maker?.code ?? null,
-      line: unit.line?.code ?? null,
-      shop,
-      today,
-    }),
-    serialReading: owner && unit.serial !== null ? readSerial(unit.serial, owner, shop, today).sentence : null,
-  };
-}
 
 function placeViews(whole: WholeTicket, position: PositionRow, before: readonly BeforeRow[]): PlaceView[] {
   return Array.from({ length: position.places }, (_, i) => {

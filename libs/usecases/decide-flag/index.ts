@@ -1,0 +1,2 @@
+export * from './list-flags';
+export * from './decide-flag';

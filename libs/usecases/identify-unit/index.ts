@@ -1,0 +1,3 @@
+export * from './change-unit';
+export * from './identify-unit';
+export * from './resolve-identity';

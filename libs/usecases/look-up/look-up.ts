@@ -1,0 +1,88 @@
+import { EvidenceSchema, prepareShop, type Evidence } from '../../build-date';
+import type { LookUpAnswer, LookUpRequest } from '../../contracts';
+import { day, formatDay } from '../../day';
+import type { UnitFacts } from '../../fit-rules';
+import { toPosition } from '../browse-catalogue/index';
+import { buildDatesView, impliedEvidence, inferUnit } from '../build-days/index';
+import { done, refused, type Outcome } from '../outcome';
+import type { LineRow } from '../ports/index';
+import { partKeysOf, rulingView } from '../rule-on-unit/index';
+import { loadRulebook } from '../rulebook';
+import type { Ports } from '../run';
+
+/**
+ * A walk-in without a ticket: from line, model, serial and evidence the possible build days, and per position what
+ * goes there. Nothing is kept.
+ */
+export async function lookUp({ store, clock }: Ports, request: LookUpRequest): Promise<Outcome<LookUpAnswer>> {
+  const line = await store.catalogue.lineByCode(request.lineCode);
+  if (!line) return bad('lineCode', `There is no product line '${request.lineCode}'.`);
+  const { modelNumber } = request;
+  if (modelNumber !== null && !line.models.some(({ number }) => number === modelNumber)) {
+    return bad('modelNumber', `${line.name} has no model '${modelNumber}'.`);
+  }
+  const about = { serial: request.serial || null, line, maker: line.maker };
+  const evidence = readEvidenceOf(request, line);
+  if (!evidence.ok) return evidence;
+  const [positions, shopData, rulebook] = await Promise.all([
+    store.catalogue.positionsOf(line.id),
+    store.catalogue.shopData(),
+    loadRulebook(store, clock),
+  ]);
+  const [shop, today] = [prepareShop(shopData), clock.today()];
+  const all = [...impliedEvidence(about), ...evidence.value];
+  const inferred = inferUnit(about, all, shop, today);
+  const facts = factsOf(request, inferred.columns);
+  const inForceOn = request.inForceOn === undefined ? today : day(request.inForceOn);
+  const rulings = positions.map(({ code }) => rulebook.judge.ruling(facts, code, { inForceOn }));
+  const parts = await store.catalogue.partsByKeys(partKeysOf(rulings));
+  const names = {
+    partsByKey: new Map(parts.map((part) => [part.key, part])),
+    positions: new Map(positions.map((position) => [position.code, position])),
+    rulebook,
+  };
+  const { maker, code: lineCode } = line;
+  return done({
+    line: { code: lineCode, name: line.name, maker: maker.name },
+    model: modelNumber,
+    inForceOn: formatDay(inForceOn),
+    revision: rulebook.revision,
+    buildDates: buildDatesView({
+      answer: inferred.answer,
+      evidence: all,
+      rows: [],
+      rulings,
+      maker: maker.code,
+      line: lineCode,
+      shop,
+      today,
+    }),
+    positions: positions.map(toPosition),
+    rulings: rulings.map((ruling) => rulingView(ruling, names)),
+  });
+}
+
+function readEvidenceOf({ evidence }: LookUpRequest, line: LineRow): Outcome<Evidence[]> {
+  const read: Evidence[] = [];
+  for (const [i, piece] of evidence.entries()) {
+    const named = piece.kind === 'serial-scheme' ? { ...piece, maker: line.maker.code, line: line.code } : piece;
+    const result = EvidenceSchema.safeParse({ ...named, id: `given-${i + 1}`, setAside: undefined });
+    if (!result.success) {
+      const issue = result.error.issues[0]!;
+      const field = ['evidence', i, ...issue.path].join('.');
+      return bad(field, `${field}: ${issue.message}.`);
+    }
+    read.push(result.data);
+  }
+  return done(read);
+}
+
+function factsOf(
+  { lineCode, modelNumber, options }: LookUpRequest,
+  { built, serialScheme, serialKey }: { built: UnitFacts['built']; serialScheme: string | null; serialKey: string | null },
+): UnitFacts {
+  const serial = serialScheme === null ? null : { scheme: serialScheme, key: serialKey };
+  return { line: lineCode, model: modelNumber, options, serial, built };
+}
+
+const bad = (field: string, detail: string) => refused('bad-input', detail, { field });

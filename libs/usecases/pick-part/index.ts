@@ -1,0 +1,2 @@
+export * from './pick-part';
+export * from './return-part';

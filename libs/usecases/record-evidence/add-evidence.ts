@@ -1,0 +1,39 @@
+import { EvidenceSchema, MOST_PIECES, readEvidence } from '../../build-date';
+import type { NewEvidence, UnitView } from '../../contracts';
+import type { Actor } from '../actor';
+import { changeUnit, type OnUnit } from '../identify-unit/index';
+import { done, refused, type Outcome } from '../outcome';
+import type { Ports } from '../run';
+
+/**
+ * Adds one piece of evidence of the build day. A piece that says nothing (a code that fits no form) is refused with
+ * its own sentence: nobody should believe it counts.
+ */
+export function addEvidence(
+  ports: Ports,
+  actor: Actor,
+  { evidence, ...on }: OnUnit & NewEvidence,
+): Promise<Outcome<UnitView>> {
+  return changeUnit(ports, actor, on, async (whole, tx) => {
+    const { id: _id, setAside: _aside, ...data } = evidence as NewEvidence['evidence'] & { id?: unknown; setAside?: unknown };
+    const named = data.kind === 'serial-scheme' ? { ...data, ...makerOf(whole.unit) } : data;
+    const read = EvidenceSchema.safeParse({ ...named, id: 'new' });
+    if (!read.success) {
+      const issue = read.error.issues[0]!;
+      return refused('bad-input', `evidence.${issue.path.join('.')}: ${issue.message}.`, { field: issue.path.join('.') });
+    }
+    if (whole.evidence.length >= MOST_PIECES) {
+      return refused('conflict', `A unit keeps at most ${MOST_PIECES} pieces of evidence; set one aside first.`);
+    }
+    const problem = readEvidence(read.data, whole.shop, whole.today).problem;
+    if (problem) return refused('bad-input', problem.sentence, { field: 'evidence' });
+    const { kind, id: _new, ...kept } = read.data;
+    await tx.units.insertEvidence(whole.unit.id, kind, kept, actor.id);
+    return done({ kind: 'evidence', data: { kind }, personId: actor.id });
+  });
+}
+
+/** A serial is read by the schemes of the unit's own maker and line. */
+function makerOf({ maker, line }: { maker: { code: string } | null; line: { code: string } | null }) {
+  return maker && line ? { maker: maker.code, line: line.code } : {};
+}

@@ -1,0 +1,2 @@
+export * from './add-evidence';
+export * from './set-aside-evidence';

@@ -1,0 +1,2 @@
+export * from './load-unit';
+export * from './unit-view';

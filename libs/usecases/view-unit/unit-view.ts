@@ -1,0 +1,35 @@
+import { readSerial } from '../../build-date';
+import type { UnitView } from '../../contracts';
+import { buildDatesView } from '../build-days/index';
+import type { WholeUnit } from './load-unit';
+
+/** A unit for the page: what it is, when it can have been built, and what would settle that. */
+export function unitView(whole: WholeUnit): UnitView {
+  const { unit, shop, today } = whole;
+  const owner = unit.maker && unit.line ? { maker: unit.maker.code, line: unit.line.code } : null;
+  return {
+    lineCode: unit.line?.code ?? null,
+    modelNumber: unit.model?.number ?? null,
+    serial: unit.serial,
+    serialAbsent: unit.serialAbsent,
+    options: { ...unit.options },
+    plate: unit.plate,
+    id: unit.id,
+    lineName: unit.line?.name ?? null,
+    makerName: unit.maker?.name ?? null,
+    modelName: unit.model?.name ?? null,
+    version: unit.version,
+    owner: unit.owner,
+    buildDates: buildDatesView({
+      answer: whole.inferred.answer,
+      evidence: whole.evidence,
+      rows: whole.evidenceRows,
+      rulings: whole.rulings,
+      maker: owner?.maker ?? null,
+      line: owner?.line ?? null,
+      shop,
+      today,
+    }),
+    serialReading: owner && unit.serial !== null ? readSerial(unit.serial, owner, shop, today).sentence : null,
+  };
+}
