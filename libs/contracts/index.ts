@@ -10,3 +10,6 @@ export * from './look-up';
 export * from './live';
 export * from './policy';
 export * from './recheck-scope';
+export * from './rulebook-file';
+export * from './read-rulebook-document';
+export * from './rulebook-json-schema';

@@ -4,10 +4,10 @@
  *
  *   makeDemoShop(seed, today): DemoShop      the whole shop as plain data
  *   KEPT_BULLETIN                            key of the bulletin that is kept for a new user to publish
- *   demoRulebookFile(shop): DemoRulebookFile the rulebook alone, in the versioned file format
+ *   demoRulebookFile(shop): RulebookDocument the rulebook alone, in the versioned file format of libs/contracts
  */
 export type * from './demo-shop';
 export { makeDemoShop } from './make-demo-shop';
 export { KEPT_BULLETIN } from './rulebook/drafts';
 export { makeChance, type Chance } from './prng';
-export { RULEBOOK_FORMAT, RULEBOOK_VERSION, demoRulebookFile, type DemoRulebookFile } from './rulebook-file';
+export { demoRulebookFile } from './rulebook-file';

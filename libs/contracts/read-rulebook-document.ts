@@ -1,0 +1,138 @@
+import { parseDay } from '../day';
+import { readRulebook } from '../fit-rules';
+import { splitPartKey } from '../part-number';
+import { rulebookDocument, rulesPartOf, type RulebookDocument } from './rulebook-file';
+
+/** What is wrong with a document: where it stands (a path into the JSON) and one sentence. */
+export interface DocumentProblem {
+  readonly path: readonly (string | number)[];
+  readonly sentence: string;
+}
+
+export type ReadDocument =
+  | { readonly ok: true; readonly document: RulebookDocument }
+  | { readonly ok: false; readonly problems: readonly DocumentProblem[] };
+
+/**
+ * Reads a rulebook document: each entry by itself, then what ties them together (every code once; every maker, line,
+ * part maker and source that is named is there; no two versions of a rule known at one instant). Names of positions,
+ * models and options in rules are not refused here: the audit of a rulebook reports them.
+ */
+export function readRulebookDocument(json: unknown): ReadDocument {
+  const parsed = rulebookDocument.safeParse(json, { reportInput: true });
+  if (!parsed.success) return { ok: false, problems: parsed.error.issues.map((issue) => shapeProblem(issue, json)) };
+  const { data: document } = parsed;
+  const problems = [...twice(document), ...strangers(document), ...backwards(document), ...ofRules(document)];
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, document };
+}
+
+type Path = readonly (string | number)[];
+
+/** The field of every list by which an entry is called. */
+const NAMED_BY: Readonly<Record<string, string>> = {
+  makers: 'code',
+  serialSchemes: 'id',
+  lines: 'code',
+  parts: 'key',
+  sources: 'key',
+  rules: 'key',
+};
+
+function shapeProblem(issue: { path: readonly PropertyKey[]; message: string }, json: unknown): DocumentProblem {
+  const path = issue.path.map((step) => (typeof step === 'number' ? step : String(step)));
+  const value = valueAt(json, path);
+  const shown = value === undefined ? 'nothing' : clip(JSON.stringify(value) ?? typeof value);
+  return { path, sentence: `${sayPath(path, json)}: ${shown} will not do: ${issue.message}.` };
+}
+
+/** `rule DB-12, built.from`; `line LOAMER, positions.3.code`. */
+function sayPath(path: Path, json: unknown): string {
+  const [list, index, ...field] = path;
+  if (list === undefined) return 'the file';
+  if (typeof index !== 'number') return path.join('.');
+  const name = valueAt(json, [list, index, NAMED_BY[list] ?? '']);
+  const entry = `${String(list)} ${typeof name === 'string' && name !== '' ? clip(name) : `entry ${index + 1}`}`;
+  return field.length === 0 ? entry : `${entry}, ${field.join('.')}`;
+}
+
+function twice(document: RulebookDocument): DocumentProblem[] {
+  const lists = Object.entries(NAMED_BY).filter(([list]) => list !== 'rules' && list !== 'sources');
+  const whole = lists.flatMap(([list, field]) => {
+    const entries = document[list as keyof RulebookDocument] as readonly Record<string, unknown>[];
+    return doubles(entries.map((one) => String(one[field]))).map((index): DocumentProblem => {
+      return {
+        path: [list, index, field],
+        sentence: `${list}: "${String(entries[index]![field])}" stands there twice; each may stand once.`,
+      };
+    });
+  });
+  const positions = document.lines.flatMap((line, i) =>
+    doubles(line.positions.map((one) => one.code)).map((index) => ({
+      path: ['lines', i, 'positions', index, 'code'],
+      sentence: `lines ${line.code}: position "${line.positions[index]!.code}" stands there twice; each may stand once.`,
+    })),
+  );
+  return [...whole, ...positions];
+}
+
+function doubles(names: readonly string[]): number[] {
+  const seen = new Set<string>();
+  return names.flatMap((name, index) => {
+    const again = seen.has(name);
+    seen.add(name);
+    return again ? [index] : [];
+  });
+}
+
+/** Makers and lines that are named and are not there. A document without makers or lines names whatever it likes. */
+function strangers({ makers, lines, parts, serialSchemes, rules }: RulebookDocument): DocumentProblem[] {
+  const known = { maker: new Set(makers.map((one) => one.code)), line: new Set(lines.map((one) => one.code)) };
+  const ask = (kind: keyof typeof known, name: string, path: Path): DocumentProblem[] =>
+    known[kind].size === 0 || known[kind].has(name)
+      ? []
+      : [{ path, sentence: `${path[0]}: "${clip(name)}" is no ${kind} of this file.` }];
+  return [
+    ...lines.flatMap((one, i) => ask('maker', one.maker, ['lines', i, 'maker'])),
+    ...parts.flatMap((one, i) => ask('maker', splitPartKey(one.key).makerCode, ['parts', i, 'key'])),
+    ...serialSchemes.flatMap((one, i) => ask('maker', one.maker, ['serialSchemes', i, 'maker'])),
+    ...rules.flatMap((one, i) => ask('line', one.line, ['rules', i, 'line'])),
+  ];
+}
+
+function backwards({ lines }: RulebookDocument): DocumentProblem[] {
+  return lines.flatMap(({ code, producedFrom, producedUntil }, i) =>
+    producedUntil === null || parseDay(producedFrom)! < parseDay(producedUntil)!
+      ? []
+      : [
+          {
+            path: ['lines', i, 'producedUntil'],
+            sentence: `lines ${code}, producedUntil: "${producedUntil}" will not do: must be after ${producedFrom}, the first day of production.`,
+          },
+        ],
+  );
+}
+
+/** What the rule library objects to between entries that are each in order. */
+function ofRules(document: RulebookDocument): DocumentProblem[] {
+  const read = readRulebook(rulesPartOf(document));
+  if (read.ok) return [];
+  return read.problems.map(({ place, field, message }) => {
+    const [kind, ...key] = place.split(' ');
+    const list = kind === 'source' ? 'sources' : 'rules';
+    const all = document[list].map((one) => one.key);
+    const index = all.lastIndexOf(key.join(' '));
+    return { path: index === -1 ? [list] : [list, index, field], sentence: `${place}, ${field}: ${message}` };
+  });
+}
+
+function valueAt(root: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (value, step) =>
+      typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[step] : undefined,
+    root,
+  );
+}
+
+function clip(text: string): string {
+  return text.length > 80 ? `${text.slice(0, 77)}...` : text;
+}
