@@ -2,20 +2,25 @@ import { Module, type DynamicModule, type Type } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { ZodSerializerInterceptor } from 'nestjs-zod';
 import { SessionGuard } from './auth/session.guard';
+import { BulletinsModule } from './bulletins/bulletins.module';
+import { CallbacksModule } from './callbacks/callbacks.module';
+import { BoardModule } from './board/board.module';
 import { CatalogueModule } from './catalogue/catalogue.module';
 import { FlagsModule } from './flags/flags.module';
 import { ProblemFilter } from './http/problem.filter';
 import { ValidationPipe } from './http/validation';
 import { VersionTagInterceptor } from './http/version-tag.interceptor';
+import { LiveModule } from './live/live.module';
 import { OwnersModule } from './owners/owners.module';
 import { PortsModule } from './ports.module';
+import { RechecksModule } from './rechecks/rechecks.module';
 import { SessionModule } from './session/session.module';
 import { TicketsModule } from './tickets/tickets.module';
 import type { ApiOptions } from './tokens';
 import { UnitsModule } from './units/units.module';
 
 /** One module per noun of the trade. */
-const NOUNS: Type[] = [SessionModule, CatalogueModule, OwnersModule, UnitsModule, TicketsModule, FlagsModule];
+const NOUNS: Type[] = [SessionModule, CatalogueModule, OwnersModule, UnitsModule, TicketsModule, BoardModule, FlagsModule, BulletinsModule, RechecksModule, CallbacksModule, LiveModule];
 
 @Module({})
 export class AppModule {

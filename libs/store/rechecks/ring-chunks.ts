@@ -17,7 +17,7 @@ export async function ringChunks(db: Db, recheckId: number, atOnce: number): Pro
       FOR UPDATE SKIP LOCKED
     ),
     rung AS (
-      UPDATE recheck_chunk c SET leased_until = now() + INTERVAL '20 seconds' FROM next
+      UPDATE recheck_chunk c SET leased_until = now() + INTERVAL '10 seconds' FROM next
       WHERE c.id = next.id RETURNING c.recheck_id, c.n
     )
     INSERT INTO outbox (topic, payload)

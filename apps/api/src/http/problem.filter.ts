@@ -44,7 +44,7 @@ export function problemOf(error: unknown): ProblemError {
 }
 
 const UNREADABLE = /22021|22P05/;
-const AWAY = /ECONNREFUSED|ECONNRESET|ENOTFOUND|57P01|57P03|08006|P1001|P1017|P2024|P2028|Connection terminated/;
+const AWAY = /ECONNREFUSED|ECONNRESET|ENOTFOUND|57P01|57P03|08006|P1001|P1017|P2024|P2028|Connection terminated|not to be reached/;
 
 function databaseProblem(error: unknown): ProblemError | null {
   const text = `${messageOf(error)} ${JSON.stringify(error, Object.getOwnPropertyNames(error ?? {})).slice(0, 4_000)}`;

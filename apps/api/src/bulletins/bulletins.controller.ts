@@ -1,0 +1,106 @@
+import { Body, Controller, Get, HttpCode, Inject, Post, Put } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import {
+  bulletinDetail,
+  bulletinRows,
+  published,
+  saveBulletin as saveBulletinSchema,
+  whatIf as whatIfSchema,
+  withdrawBulletin as withdrawBulletinSchema,
+} from '../../../../libs/contracts';
+import {
+  changeBulletin,
+  listBulletins,
+  publishBulletin,
+  saveBulletin,
+  shown,
+  showPublished,
+  viewBulletin,
+  whatIf,
+  withdrawBulletin,
+  type Actor,
+  type Ports,
+} from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
+import { RowIdParam } from '../http/row-id';
+import { PORTS } from '../tokens';
+
+class BulletinRowsDto extends createZodDto(bulletinRows) {}
+class BulletinDetailDto extends createZodDto(bulletinDetail) {}
+class SaveBulletinDto extends createZodDto(saveBulletinSchema) {}
+class WithdrawBulletinDto extends createZodDto(withdrawBulletinSchema) {}
+class WhatIfDto extends createZodDto(whatIfSchema) {}
+class PublishedDto extends createZodDto(published) {}
+
+@Controller('bulletins')
+export class BulletinsController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('see-bulletins')
+  @ZodResponse({ status: 200, type: BulletinRowsDto })
+  async list() {
+    return [...(await listBulletins(this.ports))];
+  }
+
+  @Get(':id')
+  @Permit('see-bulletins')
+  @ZodResponse({ status: 200, type: BulletinDetailDto })
+  async view(@RowIdParam('id') id: number) {
+    return answer(await viewBulletin(this.ports, id));
+  }
+
+  @Post()
+  @Permit('edit-bulletins')
+  @ZodResponse({ status: 201, type: BulletinDetailDto })
+  async save(@Body() input: SaveBulletinDto, @CurrentActor() actor: Actor) {
+    return answer(await shown(await saveBulletin(this.ports, actor, input), (id) => viewBulletin(this.ports, id)));
+  }
+
+  @Put(':id')
+  @Permit('edit-bulletins')
+  @ZodResponse({ status: 200, type: BulletinDetailDto })
+  async change(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: SaveBulletinDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    const saved = await changeBulletin(this.ports, actor, { ...input, id, version });
+    return answer(await shown(saved, () => viewBulletin(this.ports, id)));
+  }
+
+  @Post(':id/what-if')
+  @HttpCode(200)
+  @Permit('edit-bulletins')
+  @ZodResponse({ status: 200, type: WhatIfDto })
+  async whatIf(@RowIdParam('id') id: number) {
+    return answer(await whatIf(this.ports, id));
+  }
+
+  @Post(':id/publish')
+  @HttpCode(200)
+  @Permit('publish-bulletins')
+  @ZodResponse({ status: 200, type: PublishedDto })
+  async publish(@RowIdParam('id') id: number, @IfMatch() version: number, @CurrentActor() actor: Actor) {
+    return answer(await showPublished(this.ports, id, await publishBulletin(this.ports, actor, { id, version })));
+  }
+
+  @Post(':id/withdraw')
+  @HttpCode(200)
+  @Permit('withdraw-bulletins')
+  @ZodResponse({ status: 200, type: PublishedDto })
+  async withdraw(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() { reason }: WithdrawBulletinDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(
+      await showPublished(this.ports, id, await withdrawBulletin(this.ports, actor, { id, version, reason })),
+    );
+  }
+}

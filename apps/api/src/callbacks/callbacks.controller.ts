@@ -1,0 +1,83 @@
+import { Body, Controller, Get, HttpCode, Inject, Post, Query } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import { z } from 'zod';
+import {
+  callbackPage,
+  callbackView,
+  newAttempt,
+  settleCallback as settleCallbackSchema,
+} from '../../../../libs/contracts';
+import {
+  attemptCallback,
+  listCallbacks,
+  settleCallback,
+  viewCallback,
+  type Actor,
+  type Ports,
+} from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
+import { RowIdParam } from '../http/row-id';
+import { PORTS } from '../tokens';
+
+class CallbackPageDto extends createZodDto(callbackPage) {}
+class CallbackDto extends createZodDto(callbackView) {}
+class NewAttemptDto extends createZodDto(newAttempt) {}
+class SettleCallbackDto extends createZodDto(settleCallbackSchema) {}
+class CallbacksQuery extends createZodDto(
+  z.object({
+    state: z.enum(['open', 'closed', 'all']).default('open'),
+    urgent: z.enum(['yes']).optional(),
+    after: z
+      .string()
+      .regex(/^[01]\.\d{1,10}$/, { error: "expected the 'next' of the page before" })
+      .optional(),
+  }),
+) {}
+
+@Controller('callbacks')
+export class CallbacksController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('see-callbacks')
+  @ZodResponse({ status: 200, type: CallbackPageDto })
+  list(@Query() { state, urgent, after }: CallbacksQuery) {
+    return listCallbacks(this.ports, { state, urgentOnly: urgent === 'yes', after: after ?? null });
+  }
+
+  @Get(':id')
+  @Permit('see-callbacks')
+  @ZodResponse({ status: 200, type: CallbackDto })
+  async view(@RowIdParam('id') id: number) {
+    return answer(await viewCallback(this.ports, id));
+  }
+
+  @Post(':id/attempts')
+  @HttpCode(200)
+  @Permit('work-callbacks')
+  @ZodResponse({ status: 200, type: CallbackDto })
+  async attempt(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: NewAttemptDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await attemptCallback(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/settle')
+  @HttpCode(200)
+  @Permit('settle-callbacks')
+  @ZodResponse({ status: 200, type: CallbackDto })
+  async settle(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: SettleCallbackDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await settleCallback(this.ports, actor, { ...input, id, version }));
+  }
+}

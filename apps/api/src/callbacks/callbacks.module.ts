@@ -1,0 +1,5 @@
+import { Module } from '@nestjs/common';
+import { CallbacksController } from './callbacks.controller';
+
+@Module({ controllers: [CallbacksController] })
+export class CallbacksModule {}

@@ -1,0 +1,38 @@
+import { Controller, Get, Inject, Post } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import { rechecks, recheckView } from '../../../../libs/contracts';
+import { listRechecks, orderRecheck, viewRecheck, type Actor, type Ports } from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { RowIdParam } from '../http/row-id';
+import { PORTS } from '../tokens';
+
+class RechecksDto extends createZodDto(rechecks) {}
+class RecheckDto extends createZodDto(recheckView) {}
+
+@Controller('rechecks')
+export class RechecksController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('see-rechecks')
+  @ZodResponse({ status: 200, type: RechecksDto })
+  async list() {
+    return [...(await listRechecks(this.ports))];
+  }
+
+  @Get(':id')
+  @Permit('see-rechecks')
+  @ZodResponse({ status: 200, type: RecheckDto })
+  async view(@RowIdParam('id') id: number) {
+    return answer(await viewRecheck(this.ports, id));
+  }
+
+  @Post()
+  @Permit('order-recheck')
+  @ZodResponse({ status: 201, type: RecheckDto })
+  async order(@CurrentActor() actor: Actor) {
+    return answer(await viewRecheck(this.ports, answer(await orderRecheck(this.ports, actor)).recheckId));
+  }
+}
