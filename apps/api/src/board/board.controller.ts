@@ -1,0 +1,43 @@
+import { Body, Controller, Get, HttpCode, Inject, Post, Query } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import { z } from 'zod';
+import { board, boardQuery, lookUpAnswer, lookUpRequest, searchHits } from '../../../../libs/contracts';
+import { lookUp, searchTickets, viewBoard, type Actor, type Ports } from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { PORTS } from '../tokens';
+
+class BoardQuery extends createZodDto(boardQuery) {}
+class BoardDto extends createZodDto(board) {}
+class SearchQuery extends createZodDto(z.object({ q: z.string().trim().max(100).default('') })) {}
+class SearchHitsDto extends createZodDto(searchHits) {}
+class LookUpDto extends createZodDto(lookUpRequest) {}
+class LookUpAnswerDto extends createZodDto(lookUpAnswer) {}
+
+@Controller()
+export class BoardController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get('board')
+  @Permit('see-tickets')
+  @ZodResponse({ status: 200, type: BoardDto })
+  board(@Query() { bench, flagged, q }: BoardQuery, @CurrentActor() actor: Actor) {
+    return viewBoard(this.ports, actor, { bench, flagged: flagged === 'yes', q });
+  }
+
+  @Get('search')
+  @Permit('see-tickets')
+  @ZodResponse({ status: 200, type: SearchHitsDto })
+  search(@Query() { q }: SearchQuery, @CurrentActor() actor: Actor) {
+    return searchTickets(this.ports, actor, q);
+  }
+
+  @Post('look-up')
+  @HttpCode(200)
+  @Permit('look-up')
+  @ZodResponse({ status: 200, type: LookUpAnswerDto })
+  async lookUp(@Body() request: LookUpDto) {
+    return answer(await lookUp(this.ports, request));
+  }
+}

@@ -1,0 +1,56 @@
+import { Body, Controller, Get, Inject, Patch, Query } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import { z } from 'zod';
+import { line, owner, owners, unitRows } from '../../../../libs/contracts';
+import { changeOwner, searchOwners, unitsOfOwner, type Actor, type Ports } from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
+import { RowIdParam } from '../http/row-id';
+import { PORTS } from '../tokens';
+
+const change = z.object({
+  name: line(200).min(1, { error: 'expected a name' }).optional(),
+  phone: line(50).optional(),
+  email: line(200).optional(),
+  address: line(500).optional(),
+  consent: z.boolean().optional(),
+});
+
+class OwnersQuery extends createZodDto(z.object({ q: z.string().trim().max(100).default('') })) {}
+class OwnersDto extends createZodDto(owners) {}
+class OwnerDto extends createZodDto(owner) {}
+class UnitRowsDto extends createZodDto(unitRows) {}
+class ChangeOwnerDto extends createZodDto(change) {}
+
+@Controller('owners')
+export class OwnersController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('see-owners')
+  @ZodResponse({ status: 200, type: OwnersDto })
+  search(@Query() { q }: OwnersQuery) {
+    return searchOwners(this.ports, q);
+  }
+
+  @Get(':id/units')
+  @Permit('see-owners')
+  @ZodResponse({ status: 200, type: UnitRowsDto })
+  async units(@RowIdParam('id') id: number) {
+    return answer(await unitsOfOwner(this.ports, id));
+  }
+
+  @Patch(':id')
+  @Permit('open-ticket')
+  @ZodResponse({ status: 200, type: OwnerDto })
+  async change(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: ChangeOwnerDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await changeOwner(this.ports, actor, { ...input, id, version }));
+  }
+}

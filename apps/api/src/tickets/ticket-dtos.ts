@@ -1,0 +1,26 @@
+import { createZodDto } from 'nestjs-zod';
+import {
+  authorise,
+  cancelTicket,
+  changeTag,
+  holdTicket,
+  moveStage,
+  openTicket,
+  pickPart,
+  recordPlaces,
+  setLabour,
+  ticketView,
+  tickSafety,
+} from '../../../../libs/contracts';
+
+export class OpenTicketDto extends createZodDto(openTicket) {}
+export class ChangeTagDto extends createZodDto(changeTag) {}
+export class RecordPlacesDto extends createZodDto(recordPlaces) {}
+export class PickPartDto extends createZodDto(pickPart) {}
+export class SetLabourDto extends createZodDto(setLabour) {}
+export class AuthoriseDto extends createZodDto(authorise) {}
+export class TickSafetyDto extends createZodDto(tickSafety) {}
+export class MoveStageDto extends createZodDto(moveStage) {}
+export class HoldTicketDto extends createZodDto(holdTicket) {}
+export class CancelTicketDto extends createZodDto(cancelTicket) {}
+export class TicketViewDto extends createZodDto(ticketView) {}

@@ -1,0 +1,171 @@
+import { Body, Controller, Get, HttpCode, Inject, Patch, Post, Put } from '@nestjs/common';
+import { ZodResponse } from 'nestjs-zod';
+import {
+  authorise,
+  cancelTicket,
+  changeTag,
+  holdTicket,
+  moveStage,
+  openTicket,
+  pickPart,
+  recordPlaces,
+  returnPart,
+  setLabour,
+  tickSafety,
+  viewTicket,
+  type Actor,
+  type Ports,
+} from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
+import { RowIdParam } from '../http/row-id';
+import { PORTS } from '../tokens';
+import * as dto from './ticket-dtos';
+
+@Controller('tickets')
+export class TicketsController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Post()
+  @HttpCode(201)
+  @Permit('open-ticket')
+  @ZodResponse({ status: 201, type: dto.TicketViewDto })
+  async open(@Body() input: dto.OpenTicketDto, @CurrentActor() actor: Actor) {
+    return answer(await openTicket(this.ports, actor, input));
+  }
+
+  @Get(':id')
+  @Permit('see-tickets')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async view(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
+    return answer(await viewTicket(this.ports, actor, id));
+  }
+
+  @Patch(':id')
+  @Permit('change-tag')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async changeTag(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.ChangeTagDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await changeTag(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Put(':id/places')
+  @Permit('record-places')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async recordPlaces(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.RecordPlacesDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await recordPlaces(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/picks')
+  @HttpCode(200)
+  @Permit('pick-parts')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async pickPart(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.PickPartDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await pickPart(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/picks/:pickId/return')
+  @HttpCode(200)
+  @Permit('pick-parts')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async returnPart(
+    @RowIdParam('id') id: number,
+    @RowIdParam('pickId') pickId: number,
+    @IfMatch() version: number,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await returnPart(this.ports, actor, { id, version, pickId }));
+  }
+
+  @Put(':id/labour')
+  @Permit('set-labour')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async setLabour(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.SetLabourDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await setLabour(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/authorisation')
+  @HttpCode(200)
+  @Permit('authorise-work')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async authorise(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.AuthoriseDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await authorise(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Put(':id/safety')
+  @Permit('tick-safety')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async tickSafety(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.TickSafetyDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await tickSafety(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/stage')
+  @HttpCode(200)
+  @Permit('move-ticket')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async moveStage(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.MoveStageDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await moveStage(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/hold')
+  @HttpCode(200)
+  @Permit('hold-ticket')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async hold(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.HoldTicketDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await holdTicket(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/cancel')
+  @HttpCode(200)
+  @Permit('cancel-ticket')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async cancel(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.CancelTicketDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await cancelTicket(this.ports, actor, { ...input, id, version }));
+  }
+}

@@ -1,0 +1,5 @@
+import { Module } from '@nestjs/common';
+import { TicketsController } from './tickets.controller';
+
+@Module({ controllers: [TicketsController] })
+export class TicketsModule {}

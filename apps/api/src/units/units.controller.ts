@@ -1,0 +1,65 @@
+import { Body, Controller, HttpCode, Inject, Param, Post, Put } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import { newEvidence, setAsideEvidence, unitIdentity, unitView } from '../../../../libs/contracts';
+import {
+  addEvidence,
+  identifyUnit,
+  setAsideEvidence as setAside,
+  type Actor,
+  type Ports,
+} from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
+import { RowIdParam } from '../http/row-id';
+import { PORTS } from '../tokens';
+
+class UnitIdentityDto extends createZodDto(unitIdentity) {}
+class NewEvidenceDto extends createZodDto(newEvidence) {}
+class SetAsideDto extends createZodDto(setAsideEvidence) {}
+class UnitViewDto extends createZodDto(unitView) {}
+
+@Controller('units')
+export class UnitsController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Put(':id/identity')
+  @Permit('identify-unit')
+  @ZodResponse({ status: 200, type: UnitViewDto })
+  async identify(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() identity: UnitIdentityDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await identifyUnit(this.ports, actor, { id, version, identity }));
+  }
+
+  @Post(':id/evidence')
+  @HttpCode(200)
+  @Permit('add-evidence')
+  @ZodResponse({ status: 200, type: UnitViewDto })
+  async addEvidence(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() { evidence }: NewEvidenceDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await addEvidence(this.ports, actor, { id, version, evidence }));
+  }
+
+  @Post(':id/evidence/:evidenceId/set-aside')
+  @HttpCode(200)
+  @Permit('set-aside-evidence')
+  @ZodResponse({ status: 200, type: UnitViewDto })
+  async setAside(
+    @RowIdParam('id') id: number,
+    @Param('evidenceId') evidenceId: string,
+    @IfMatch() version: number,
+    @Body() { reason }: SetAsideDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await setAside(this.ports, actor, { id, version, evidenceId, reason }));
+  }
+}
