@@ -10,6 +10,8 @@ type SessionColumns = PersonRow & { lastSeenAt: Date; expiresAt: Date };
 
 export function sessionStore(db: Db): SessionStore {
   return {
+    people: () => db.$queryRaw<PersonRow[]>`
+      SELECT ${PERSON} FROM person p JOIN location l ON l.id = p.location_id WHERE p.active ORDER BY p.login`,
     async personByLogin(login) {
       const rows = await db.$queryRaw<PersonRow[]>`
         SELECT ${PERSON} FROM person p JOIN location l ON l.id = p.location_id WHERE p.login = ${login}`;

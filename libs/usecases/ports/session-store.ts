@@ -19,6 +19,8 @@ export interface SessionRow {
 }
 
 export interface SessionStore {
+  /** Everybody who works here, by login. */
+  people(): Promise<readonly PersonRow[]>;
   personByLogin(login: string): Promise<PersonRow | null>;
   /** Keeps the hash of the token only. */
   insert(session: { tokenHash: string; personId: number; at: number; expiresAt: number }): Promise<void>;

@@ -1,9 +1,11 @@
-import { demoPeople, type DemoPeople } from '../../contracts';
+import type { DemoPeople } from '../../contracts';
 import type { Ports } from '../run';
 
-/** The people whom the demo shop made known; nobody in a real shop. */
+/** The setting that says that this shop is the demo, whose people's sign-ins are published anyway. */
+export const DEMO_SHOP_SETTING = 'demo-shop';
+
+/** The people of the demo shop, so that the sign-in page can name them; nobody in a real shop. */
 export async function listDemoPeople({ store }: Pick<Ports, 'store'>): Promise<DemoPeople> {
-  const value = (await store.settings.read('demo')) as { people?: unknown } | null;
-  const read = demoPeople.safeParse(value?.people);
-  return read.success ? read.data : [];
+  if ((await store.settings.read(DEMO_SHOP_SETTING)) !== true) return [];
+  return (await store.sessions.people()).map(({ login, name, role }) => ({ login, name, role }));
 }
