@@ -1,4 +1,4 @@
-import { PUBLISHED_STANDARD_EDITIONS } from '../build-date';
+import { prepareShop, PUBLISHED_STANDARD_EDITIONS } from '../build-date';
 import type { Day } from '../day';
 import { usualStanding } from '../fit-rules';
 import { calendarFor } from './calendar';
@@ -31,20 +31,22 @@ export function makeDemoShop(seed: number, today: Day): DemoShop {
   const chance = makeChance(seed);
   const schemes = serialSchemes(calendar);
   const rooms = allLines(calendar);
-  const shelf = { calendar, schemes };
+  const reader = prepareShop({ serialSchemes: [...schemes], standardEditions: [] });
+  const shelf = { calendar, schemes, reader };
   const lines = rooms.map(lineOf);
   const parts = rooms.flatMap(partsOfLine);
   const published = rooms.flatMap((room) => papersOfLine(room, calendar));
   const rules = rooms.flatMap((room) => rulesOfLine(room, shelf));
   const right = whatIsRight(rules, published);
   const owners = makeOwners(OWNERS, chance);
-  const units = makeUnits(rooms, { calendar, schemes, owners }, chance);
+  const units = makeUnits(rooms, { ...shelf, owners }, chance);
   const tickets = makeTickets(planVisits(units, calendar, chance), {
     lines: new Map(lines.map((line) => [line.code, line])),
     parts: new Map(parts.map((part) => [part.key, part])),
     owners,
     right,
     held: new HeldParts(right, chance),
+    today,
     chance,
   });
   return {

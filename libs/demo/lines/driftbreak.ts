@@ -26,7 +26,7 @@ export function driftbreak(calendar: Calendar): LineRoom {
       manual: paper('owners-manual', 'DB-OM-1', 'Driftbreak owner’s manual', ago(14, 9)),
       list: paper('parts-list', 'DB-PL-11', 'Driftbreak parts list', ago(11, 2, 10)),
       revised: paper('revised-parts-list', 'DB-PL-12', 'Driftbreak parts list, second printing', ago(8, 1, 22)),
-      bulletin: paper('service-bulletin', 'DB-SB-03', 'Impeller belts that stretch', ago(2, 10, 4), {
+      bulletin: paper('service-bulletin', 'DB-SB-03', 'Impeller belts that stretch', ago(1, 10, 4), {
         receivedAfter: 9,
       }),
       finding: paper('shop-finding', 'SF-07', 'Hardened bolts found in auger shafts', ago(6, 2, 15), {
@@ -156,8 +156,7 @@ function drive({ ago }: Calendar): PositionRoom[] {
         says('manual', '32-2210'),
         says('list', '32-2210', { allows: ['32-2214'] }),
         says('bulletin', '32-2214', {
-          built: [ago(6, 5), ago(5, 2)],
-          models: ['DB-32'],
+          built: [ago(7, 5), ago(4, 2)],
           bars: [['32-2210', 'does-not-fit', 'the idler arm of these units is 4 mm longer']],
           action: 'call-back',
           replaces: [2],

@@ -22,7 +22,7 @@ export function sodturn(calendar: Calendar): LineRoom {
       manual: paper('owners-manual', 'ST-B-020', 'Sodturn handbook', ago(12, 2)),
       list: paper('parts-list', 'ST-T-050', 'Sodturn parts list', ago(10, 10, 11)),
       revised: paper('revised-parts-list', 'ST-T-053', 'Sodturn parts list, issue 4', ago(5, 8, 30)),
-      bulletin: paper('service-bulletin', 'ST-S-12', 'Tine drive pins of the Duo', ago(3, 4, 2), { receivedAfter: 18 }),
+      bulletin: paper('service-bulletin', 'ST-S-12', 'Tine drive pins of the Duo', ago(1, 4, 2), { receivedAfter: 18 }),
       finding: paper('shop-finding', 'SF-11', 'Sodturn wheel pins that wear the hub', ago(4, 9, 14), {
         receivedAfter: 0,
       }),
@@ -61,7 +61,7 @@ function tines({ ago }: Calendar): PositionRoom[] {
         }),
         says('bulletin', 'G510-018', {
           models: ['ST60D'],
-          built: [ago(6, 4), ago(5, 3)],
+          built: [ago(7, 4), ago(4, 3)],
           bars: [['G510-014', 'breaks-later', 'cracks the split gear of the Duo']],
           action: 'call-back',
           replaces: [2],

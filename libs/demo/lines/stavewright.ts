@@ -48,7 +48,7 @@ function hydraulics({ ago }: Calendar): PositionRoom[] {
         says('manual', '50-3010'),
         says('list', '50-3010', { bars: [['50-3011', 'unsafe', 'a suction filter cannot hold the return pressure']] }),
         says('bulletin', '50-3015', {
-          built: [ago(4, 8), ago(4, 12)],
+          built: [ago(6, 8), ago(3, 12)],
           bars: [['50-3010', 'unsafe', 'can burst below -15 °C and spray oil']],
           action: 'stop-use',
           replaces: [2],

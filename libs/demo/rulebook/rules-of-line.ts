@@ -1,5 +1,5 @@
 import { formatDay, type Day } from '../../day';
-import { prepareShop, readSerial, writeSerial, type SerialScheme } from '../../build-date';
+import { readSerial, writeSerial, type PreparedShop, type SerialScheme } from '../../build-date';
 import type { FitRuleFile } from '../../fit-rules';
 import { writeInstant, type Calendar } from '../calendar';
 import type { LineRoom, Paper, PositionRoom, Saying, SerialMark } from '../lines/line-room';
@@ -11,6 +11,8 @@ import { keyOfPart } from './part-keys';
 export interface Shelf {
   readonly calendar: Calendar;
   readonly schemes: readonly SerialScheme[];
+  /** The same schemes, made ready for reading. */
+  readonly reader: PreparedShop;
 }
 
 /** The key of the nth rule (from 1) of a position. */
@@ -79,25 +81,19 @@ function endedVersions(rule: FitRuleFile, ender: Paper, calendar: Calendar): Fit
 function serialSpanOf(
   line: LineRoom,
   serials: { readonly from?: SerialMark; readonly to?: SerialMark } | undefined,
-  { calendar, schemes }: Shelf,
+  shelf: Shelf,
 ): FitRuleFile['serials'] {
   const mark = serials?.from ?? serials?.to;
   if (!serials || !mark) return null;
-  const scheme = schemeUsedOn(schemes, line.maker, mark.day);
-  const key = (of: SerialMark | undefined) => (of ? serialKeyOf(scheme, of, schemes, calendar.today) : null);
+  const scheme = schemeUsedOn(shelf.schemes, line.maker, mark.day);
+  const key = (of: SerialMark | undefined) => (of ? serialKeyOf(scheme, of, shelf) : null);
   return { scheme: scheme.id, from: key(serials.from), to: key(serials.to) };
 }
 
 /** The key of the unit with that running number, built on that day. */
-export function serialKeyOf(
-  scheme: SerialScheme,
-  mark: SerialMark,
-  schemes: readonly SerialScheme[],
-  today: Day,
-): string {
-  const shop = prepareShop({ serialSchemes: [...schemes], standardEditions: [] });
+export function serialKeyOf(scheme: SerialScheme, mark: SerialMark, { reader, calendar }: Shelf): string {
   const serial = writeSerial(scheme, mark.day, { sequence: mark.sequence });
-  const reading = readSerial(serial, { maker: scheme.maker }, shop, today).readings.find(
+  const reading = readSerial(serial, { maker: scheme.maker }, reader, calendar.today).readings.find(
     (one) => one.scheme === scheme.id,
   );
   const found = reading?.keys.find(({ days }) => days.some((span) => span.from <= mark.day && mark.day < span.to));

@@ -19,10 +19,12 @@ const COMPLAINTS: readonly (readonly [part: RegExp, sentence: string])[] = [
   [/TINE/, 'Hops instead of digging.'],
 ];
 
-/** Chooses the work of one visit. Snow throwers come mostly for their auger pins. */
-export function chooseWork(line: DemoLine, chance: Chance): Work {
-  const main = chooseMain(line, chance);
-  const others = line.positions.filter((position) => position !== main);
+/**
+ * Chooses the work of one visit among the positions the unit has. Snow throwers come mostly for their auger pins.
+ */
+export function chooseWork(line: DemoLine, positions: readonly DemoPosition[], chance: Chance): Work {
+  const main = chooseMain(line, positions, chance);
+  const others = positions.filter((position) => position !== main);
   const worked = [main];
   if (chance.happens(main.placeNames.length > 3 ? 0.12 : 0.5)) worked.push(chance.oneOf(others));
   const rest = others.filter((position) => !worked.includes(position));
@@ -33,11 +35,10 @@ export function chooseWork(line: DemoLine, chance: Chance): Work {
   };
 }
 
-function chooseMain(line: DemoLine, chance: Chance): DemoPosition {
-  const pins = line.positions.filter(({ joint }) => joint !== null);
-  const first = line.positions[0]!;
-  if (line.kind === 'snow thrower') return chance.happens(0.86) ? first : chance.oneOf(line.positions);
-  return pins.length > 0 && chance.happens(0.4) ? chance.oneOf(pins) : chance.oneOf(line.positions);
+function chooseMain({ kind }: DemoLine, positions: readonly DemoPosition[], chance: Chance): DemoPosition {
+  const pins = positions.filter(({ joint }) => joint !== null);
+  if (kind === 'snow thrower') return chance.happens(0.86) ? positions[0]! : chance.oneOf(positions);
+  return pins.length > 0 && chance.happens(0.4) ? chance.oneOf(pins) : chance.oneOf(positions);
 }
 
 function complaintOf(code: string): string {

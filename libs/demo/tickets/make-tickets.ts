@@ -1,6 +1,6 @@
-import { civilDateOf } from '../../day';
+import { civilDateOf, type Day } from '../../day';
 import { instantAt, writeInstant } from '../calendar';
-import type { DemoLine, DemoOwner, DemoPick, DemoRecord, DemoTicket, Stage } from '../demo-shop';
+import type { DemoLine, DemoPosition, DemoOwner, DemoPick, DemoRecord, DemoTicket, Stage } from '../demo-shop';
 import { stages } from '../demo-shop';
 import { people, type LocationCode } from '../shop/people';
 import { benchFor } from './bench-for';
@@ -14,6 +14,7 @@ import type { Visit } from './visits';
 export interface TicketRoom extends RecordRoom {
   readonly lines: ReadonlyMap<string, DemoLine>;
   readonly owners: readonly DemoOwner[];
+  readonly today: Day;
 }
 
 /** Minor units asked for an hour at the bench. */
@@ -34,7 +35,7 @@ function makeTicket(visit: Visit, number: string, room: TicketRoom): DemoTicket 
   const { unit, opened, closed, stage } = visit;
   const owner = room.owners[unit.owner]!;
   const line = room.lines.get(unit.line)!;
-  const work = chooseWork(line, room.chance);
+  const work = chooseWork(line, positionsOf(visit, line, room), room.chance);
   const times = timesOf(visit, room);
   const records = recordsOf(visit, line, work, times, room);
   const picks = picksOf(visit, work, records, times.picked, room);
@@ -70,6 +71,14 @@ function makeTicket(visit: Visit, number: string, room: TicketRoom): DemoTicket 
   return { ...ticket, events: eventsOf(ticket, times, room.parts) };
 }
 
+/**
+ * The positions a unit has: those for which some paper names a part, which leaves out what belongs to an option it has
+ * not got. A few for which no paper speaks are looked at all the same.
+ */
+function positionsOf({ unit, opened }: Visit, line: DemoLine, { right, chance }: TicketRoom): DemoPosition[] {
+  return line.positions.filter(({ code }) => right(unit, code, opened, null) !== null || chance.happens(0.06));
+}
+
 function timesOf({ opened, closed }: Visit, { chance }: TicketRoom): Times {
   const start = instantAt(opened, 7.5 + chance.next());
   const end = closed === null ? null : instantAt(closed, 15 + chance.next() * 2);
@@ -89,9 +98,15 @@ function recordsOf(visit: Visit, line: DemoLine, work: Work, times: Times, room:
   const all = [...work.worked, ...work.lookedAt];
   const looked = stage === 'inspection' ? all.slice(0, 1) : all;
   const found = looked.map((position) => ({ position, records: recordFound(unit, position, times.found, room) }));
-  const leftOut = stage === 'inspection' ? [] : recordLeftOut(line, new Set(all.map(({ code }) => code)), times.found);
+  const done = new Set(all.map(({ code }) => code));
+  const leftOut = stage === 'inspection' || !writesLeftOut(visit, room) ? [] : recordLeftOut(line, done, times.found);
   const left = has(stage, 'handover') ? leftOf(visit, work, found, times, room) : [];
   return [...found.flatMap(({ records }) => records), ...leftOut, ...left];
+}
+
+/** Only this season people began to write down which places they left out, and why. */
+function writesLeftOut({ closed }: Visit, { today }: TicketRoom): boolean {
+  return closed === null || closed > today - 120;
 }
 
 function leftOf(

@@ -1,4 +1,3 @@
-import type { SerialScheme } from '../../build-date';
 import type { Day } from '../../day';
 import { writeSerial } from '../../build-date';
 import type { Calendar } from '../calendar';
@@ -6,7 +5,7 @@ import type { DemoOwner, DemoUnit, UnitTruth } from '../demo-shop';
 import type { LineRoom } from '../lines/line-room';
 import { schemeUsedOn } from '../makers/serial-schemes';
 import type { Chance } from '../prng';
-import { serialKeyOf } from '../rulebook/rules-of-line';
+import { serialKeyOf, type Shelf } from '../rulebook/rules-of-line';
 import { evidenceOf, plateOf } from './evidence-of-unit';
 
 /** How many units of each line the shop knows; 1,200 in all. */
@@ -21,9 +20,7 @@ const COUNTS: Readonly<Record<string, number>> = {
   FALLOWSWEEP: 90,
 };
 
-export interface UnitRoom {
-  readonly calendar: Calendar;
-  readonly schemes: readonly SerialScheme[];
+export interface UnitRoom extends Shelf {
   readonly owners: readonly DemoOwner[];
 }
 
@@ -44,7 +41,7 @@ function makeUnit(line: LineRoom, index: number, room: UnitRoom, chance: Chance)
   const truth: UnitTruth = {
     built,
     options: Object.fromEntries(line.options.map(({ code }) => [code, chance.happens(0.35)])),
-    serial: { scheme: scheme.id, key: serialKeyOf(scheme, { day: built, sequence }, schemes, calendar.today) },
+    serial: { scheme: scheme.id, key: serialKeyOf(scheme, { day: built, sequence }, room) },
   };
   const written = writeSerial(scheme, built, { sequence });
   const readable = !chance.happens(line.code === 'DRIFTBREAK' ? 0.04 : 0.09);

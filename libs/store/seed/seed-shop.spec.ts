@@ -2,6 +2,7 @@ import { day, dayOf, civilDateOf } from '../../day';
 import { KEPT_BULLETIN, makeDemoShop } from '../../demo';
 import { countKeptUnits } from '../../demo/testing/kept-units';
 import { withDatabase } from '../../testing';
+import { judgeChunk, planChunks, publishBulletin } from '../../usecases';
 import { openStore, passwords, type OpenStore } from '..';
 import { readDaySet } from '../units/day-set-text';
 import { isEmpty, seedShop } from '.';
@@ -15,14 +16,28 @@ beforeAll(async () => {
   store = openStore({ url: db.url });
   db.beforeClose(() => store.close());
   expect(await isEmpty(store)).toBe(true);
-  const before = Date.now();
   await seedShop(store, shop);
-  process.stdout.write(`seeded in ${Date.now() - before} ms\n`);
 }, 300_000);
 
 const rows = async <T extends object>(sql: string): Promise<T[]> => (await db.pool.query<T>(sql)).rows;
 const count = async (from: string): Promise<number> =>
   Number((await rows<{ n: string }>(`SELECT count(*) AS n FROM ${from}`))[0]!.n);
+
+/** Publishes the kept bulletin and judges every chunk of its recheck, as a worker would. */
+async function publishKept(): Promise<void> {
+  const ports = { store, clock: { now: () => Date.now(), today: () => TODAY } };
+  const [bulletin] = await rows<{ id: number; version: number }>(
+    `SELECT id, version FROM source WHERE key = '${KEPT_BULLETIN}'`,
+  );
+  const manager = (await store.sessions.personByLogin('bram'))!;
+  const actor = { id: manager.id, name: manager.name, role: manager.role, locationId: manager.location.id };
+  const outcome = await publishBulletin(ports, actor, bulletin!);
+  if (!outcome.ok) throw new Error(outcome.refusal.detail);
+  const { recheckId } = outcome.value;
+  await planChunks(ports, { recheckId });
+  const chunks = await rows<{ n: number }>(`SELECT n FROM recheck_chunk WHERE recheck_id = ${recheckId} ORDER BY n`);
+  for (const { n } of chunks) await judgeChunk(ports, { recheckId, n });
+}
 
 describe('seedShop', () => {
   it('writes every row of the shop, once', async () => {
@@ -44,7 +59,6 @@ describe('seedShop', () => {
     const verdicts = await rows<{ verdict: string; n: string }>(
       'SELECT verdict, count(*) AS n FROM install GROUP BY 1 ORDER BY 1',
     );
-    process.stdout.write(`${JSON.stringify(verdicts)}\n`);
     expect(verdicts.map(({ verdict }) => verdict)).toEqual([
       'allowed',
       'disputed',
@@ -59,7 +73,6 @@ describe('seedShop', () => {
     const [row] = await rows<{ n: string; bad: string }>(
       `SELECT count(*) AS n, count(*) FILTER (WHERE verdict IN ('wrong')) AS bad FROM install WHERE fitted_on IS NOT NULL`,
     );
-    process.stdout.write(`${JSON.stringify(row)}\n`);
     expect(Number(row!.bad) / Number(row!.n)).toBeLessThan(0.04);
   });
 
@@ -69,23 +82,33 @@ describe('seedShop', () => {
        UNION ALL SELECT 'callback', state, count(*)::int FROM callback GROUP BY 2
        UNION ALL SELECT 'note', '', count(*)::int FROM unit_note ORDER BY 1, 2`,
     );
-    process.stdout.write(`${JSON.stringify(state)}\n`);
     expect(await count(`flag WHERE state = 'open'`)).toBeGreaterThan(3);
     expect(await count(`callback WHERE state = 'open'`)).toBe(6);
     expect(await count(`callback WHERE state = 'settled'`)).toBeGreaterThan(6);
   });
 
-  it('keeps the bulletin whose touched units stand in the database as the demo counts them', async () => {
-    const units = await rows<{ built: string }>('SELECT built::text FROM unit ORDER BY id');
+  it('calls, once the kept bulletin is published, exactly the units that were counted by hand', async () => {
+    const units = await rows<{ id: number; built: string }>('SELECT id, built::text FROM unit ORDER BY id');
     const { year, month, dayOfMonth } = civilDateOf(TODAY);
-    const kept = countKeptUnits(
-      shop,
-      units.map(({ built }) => readDaySet(built)),
-      dayOf(year - 3, month, dayOfMonth),
-    );
+    const days = units.map(({ built }) => readDaySet(built));
+    const kept = countKeptUnits(shop, days, dayOf(year - 3, month, dayOfMonth));
     expect(kept.callbacks.size).toBeGreaterThanOrEqual(120);
     expect(kept.callbacks.size).toBeLessThanOrEqual(180);
-    expect(await count(`source WHERE key = '${KEPT_BULLETIN}' AND state = 'draft' AND draft IS NOT NULL`)).toBe(1);
+
+    await publishKept();
+
+    const named = async (sql: string) => (await rows<{ id: number }>(sql)).map(({ id }) => id);
+    const source = `(SELECT id FROM source WHERE key = '${KEPT_BULLETIN}')`;
+    const called = await named(
+      `SELECT DISTINCT c.unit_id AS id FROM callback c JOIN callback_reason r ON r.callback_id = c.id
+       WHERE r.source_id = ${source} AND c.state = 'open' ORDER BY 1`,
+    );
+    const idsOf = (indexes: ReadonlySet<number>) => [...indexes].map((at) => units[at]!.id).sort((a, b) => a - b);
+    expect(called).toEqual(idsOf(kept.callbacks));
+    const flagged = await named(
+      `SELECT DISTINCT unit_id AS id FROM flag WHERE reason->>'source' = '${KEPT_BULLETIN}' AND state = 'open' ORDER BY 1`,
+    );
+    expect(flagged).toEqual(idsOf(kept.flags));
   });
 
   it('lets its people sign in with the passwords of the demo, of which only hashes are kept', async () => {
