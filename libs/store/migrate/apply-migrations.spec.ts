@@ -1,9 +1,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { folderInRun, withDatabase } from '../../testing';
+import { folderInRun, withDatabase, type SpecDatabase } from '../../testing';
 import { applyMigrations } from './apply-migrations';
 import { migrationList, prismaFolder } from './migration-list';
 import { schemaDiff } from './schema-diff';
+import { wholeOrNotAtAll } from './unfinished-migrations';
 
 const SCHEMA = `
 datasource db {
@@ -118,7 +119,7 @@ describe('a migration that fails', () => {
   const database = withDatabase({ empty: true });
 
   it(
-    'is rolled back whole, says why, and stops the ones after it',
+    'is rolled back whole, says why, stops the ones after it, and is tried again when mended',
     async () => {
       const folder = prismaFolderWith(SCHEMA, {
         '1_first': FIRST,
@@ -127,11 +128,50 @@ describe('a migration that fails', () => {
       });
       await expect(applyMigrations(database.url, folder)).rejects.toThrow(/division by zero/);
       await expect(applyMigrations(database.url, folder)).rejects.toThrow(/2_wrong/);
-      const { rows } = await database.pool.query(
-        `SELECT tablename FROM pg_tables WHERE schemaname = 'public' AND tablename <> '_prisma_migrations'`,
-      );
-      expect(rows).toEqual([{ tablename: 'Rule' }]);
+      expect(await tablesOf(database.pool)).toEqual(['Rule', '_prisma_migrations']);
+
+      writeFileSync(join(folder, 'migrations', '2_wrong', 'migration.sql'), 'CREATE TABLE half ();');
+      expect(await applyMigrations(database.url, folder)).toEqual(['2_wrong', '3_later']);
+      expect(await tablesOf(database.pool)).toEqual(['Rule', '_prisma_migrations', 'half', 'later']);
     },
     TIMEOUT_MS,
   );
 });
+
+describe('a program killed while it migrates', () => {
+  const database = withDatabase({ empty: true });
+  const folder = (): string => prismaFolderWith(SCHEMA, { '1_first': FIRST, '2_next': 'CREATE TABLE next ();' });
+
+  it(
+    'in the middle of a migration has that one tried again',
+    async () => {
+      await applyMigrations(database.url, folder());
+      // The state such a kill leaves: begun, not finished, and nothing of it there.
+      await database.pool.query(
+        `DROP TABLE next; UPDATE _prisma_migrations SET finished_at = NULL WHERE migration_name = '2_next'`,
+      );
+      expect(await applyMigrations(database.url, folder())).toEqual(['2_next']);
+      expect(await tablesOf(database.pool)).toContain('next');
+    },
+    TIMEOUT_MS,
+  );
+
+  it('right after a migration has it noted as finished, because the note is part of it', async () => {
+    await database.pool.query(
+      `INSERT INTO _prisma_migrations (id, checksum, migration_name) VALUES ('3', 'unknown', '3_more')`,
+    );
+    await database.pool.query(wholeOrNotAtAll('CREATE TABLE more () -- and a remark at the end'));
+    const { rows } = await database.pool.query(
+      `SELECT finished_at IS NOT NULL AS finished FROM _prisma_migrations WHERE migration_name = '3_more'`,
+    );
+    expect(rows).toEqual([{ finished: true }]);
+  });
+});
+
+/** The names of all tables, in order. */
+async function tablesOf(pool: SpecDatabase['pool']): Promise<readonly string[]> {
+  const { rows } = await pool.query<{ name: string }>(
+    `SELECT tablename AS name FROM pg_tables WHERE schemaname = 'public' ORDER BY 1`,
+  );
+  return rows.map(({ name }) => name);
+}

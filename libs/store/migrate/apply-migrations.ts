@@ -1,6 +1,7 @@
 import { Client } from 'pg';
 import { migrationList, prismaFolder } from './migration-list';
 import { withSchemaEngine } from './schema-engine';
+import { forgetUnfinished } from './unfinished-migrations';
 
 /** Any fixed number; it must differ from the one the engine itself locks with (72707369). */
 const ADVISORY_LOCK = 4_780_001;
@@ -12,7 +13,7 @@ export const NO_FILTER = { externalTables: [], externalEnums: [] };
  * Brings the database to the newest migration and answers the names of those just applied (none when it was there).
  * Any number of programs may start at once: an advisory lock lets one migrate while the others wait. What was applied
  * is recorded in Prisma's own table, so `prisma migrate deploy` agrees. Throws when a migration fails; it is then
- * rolled back whole and marked failed.
+ * rolled back whole, and the next start tries it again.
  */
 export async function applyMigrations(
   databaseUrl: string,
@@ -22,6 +23,7 @@ export async function applyMigrations(
   await holder.connect();
   try {
     await holder.query('SELECT pg_advisory_lock($1)', [ADVISORY_LOCK]);
+    await forgetUnfinished(holder);
     const { appliedMigrationNames } = await withSchemaEngine(databaseUrl, (engine) =>
       engine.applyMigrations({ migrationsList: migrationList(folder), filters: NO_FILTER }),
     );

@@ -18,17 +18,17 @@ type OriginalQuery = (this: Inner, query: SqlQuery) => Promise<SqlResultSet>;
 /**
  * Opens the adapter for the migration engine, with two faults of @prisma/adapter-pg 7.10 mended: columns of type
  * "char" are read as text, and a script is sent whole instead of being cut at every ';' (which breaks the body of a
- * function).
+ * function). `script` may put more around each script; all of it runs as one transaction.
  */
-export async function openAdapter(databaseUrl: string): Promise<SqlDriverAdapter> {
+export async function openAdapter(databaseUrl: string, script = (sql: string) => sql): Promise<SqlDriverAdapter> {
   const pool = new Pool({ connectionString: databaseUrl, max: 3 });
   const adapter = (await new PrismaPg(pool, { disposeExternalPool: true }).connect()) as unknown as Inner;
   // Taken without its object on purpose: it is called on one whose performIO is changed.
   const queryRaw: OriginalQuery = Reflect.get(adapter, 'queryRaw');
   adapter.queryRaw = (query) => readingCharAsText(adapter, queryRaw, query);
-  adapter.executeScript = async (script) => {
+  adapter.executeScript = async (sql) => {
     try {
-      await pool.query(script);
+      await pool.query(script(sql));
     } catch (error) {
       adapter.onError(error);
     }
