@@ -1,11 +1,19 @@
 import type { Day, DaySet } from '../day';
 import type { PartKey } from '../part-number';
-import { CAME_WITH_UNIT, columnDay, IntColumn } from './bulk-columns';
+import { CAME_WITH_UNIT, columnDay } from './bulk-columns';
 import { ALLOWED, DISPUTED, NO, REQUIRED } from './part-outcome';
 import { lastAtOrBefore, type PositionBook, type RulebookHistory } from './rulebook-history';
+import { SlotColumns } from './slot-columns';
 import { segmentsOf } from './slot-segments';
 import type { SlotFacts } from './unit-facts';
 import { verdicts } from './verdict';
+
+/** The slots of one line and position: per stretch of its in-force days, by class of unit. */
+interface PlaceSlots {
+  readonly book: PositionBook;
+  readonly today: number;
+  readonly byStretch: Map<number | string, number>[];
+}
 
 /** Columns of installs to judge, one row per index. Days are whole numbers; see OPEN_START and OPEN_END. */
 export interface InstallColumns {
@@ -18,7 +26,7 @@ export interface InstallColumns {
 }
 
 interface Slot {
-  readonly book: PositionBook;
+  readonly place: PlaceSlots;
   readonly facts: SlotFacts;
   /** Per stretch of the book's in-force days, the slot by those papers; -1 until asked for. */
   then: Int32Array | null;
@@ -43,24 +51,25 @@ const CODE_OF_BITS = Uint8Array.from({ length: 32 }, (_, bits) => {
  */
 export class BulkJudge {
   private readonly slots: Slot[] = [];
-  private readonly slotByKey = new Map<PositionBook, Map<string, number>>();
+  private readonly places: PlaceSlots[] = [];
+  private readonly placeByBook = new Map<PositionBook, number>();
   private readonly partNumbers = new Map<PartKey, number>();
-  /** Segments of slot s: `slotAt[s]` up to `slotAt[s + 1]`. Named parts of segment g: `namedAt[g]` up to `namedAt[g + 1]`. */
-  private readonly slotAt = new IntColumn();
-  private readonly cuts = new IntColumn();
-  private readonly others = new IntColumn();
-  private readonly namedAt = new IntColumn();
-  private readonly namedPart = new IntColumn();
-  private readonly namedBits = new IntColumn();
+  private readonly columns = new SlotColumns();
 
   constructor(
     private readonly history: RulebookHistory,
     private readonly today: Day,
     private readonly now: number,
   ) {
-    for (const part of history.parts()) this.partNumbers.set(part, this.partNumbers.size);
-    this.slotAt.push(0);
-    this.namedAt.push(0);
+    const number = (part: PartKey | null): void => {
+      if (part !== null && !this.partNumbers.has(part)) this.partNumbers.set(part, this.partNumbers.size);
+    };
+    for (const { rule } of history.rules) {
+      number(rule.required);
+      rule.allowed.forEach(number);
+      for (const { part } of rule.barred) number(part);
+    }
+    for (const part of history.graph.parts()) number(part);
   }
 
   /** The number of a part; -1 for one that no rule and no supersession names: all such parts are judged alike. */
@@ -68,20 +77,39 @@ export class BulkJudge {
     return this.partNumbers.get(part) ?? -1;
   }
 
-  /** The slot of a unit and position by today's papers. Facts that the rules never ask for make no other slot. */
+  /** The number of a line and position, for those who ask for many slots there. */
+  placeOf(line: string, position: string): number {
+    const book = this.history.book(line, position);
+    let place = this.placeByBook.get(book);
+    if (place === undefined) {
+      const byStretch = book.inForceCuts.map(() => new Map<number | string, number>());
+      place = this.places.push({ book, today: lastAtOrBefore(book.inForceCuts, this.today), byStretch }) - 1;
+      this.placeByBook.set(book, place);
+    }
+    return place;
+  }
+
+  /** The slot of a unit in a place, by today's papers. Facts that the rules never ask for make no other slot. */
+  slotIn(place: number, facts: SlotFacts): number {
+    const slots = this.places[place]!;
+    return this.slotBy(slots, facts, slots.today);
+  }
+
+  /** The same for a place named by its line and position. */
   slotOf(facts: SlotFacts, position: string): number {
-    return this.slotIn(this.history.book(facts.line, position), facts, this.today);
+    return this.slotIn(this.placeOf(facts.line, position), facts);
   }
 
   /** The slot shared by every unit of the line, or -1 when rules ask for the model, an option or the serial. */
   plainSlotOf(line: string, position: string): number {
-    const book = this.history.book(line, position);
-    return book.isPlain ? this.slotIn(book, { line, model: null, options: {}, serial: null }, this.today) : -1;
+    const place = this.placeOf(line, position);
+    const isOne = this.places[place]!.book.classes.isOne;
+    return isOne ? this.slotIn(place, { line, model: null, options: {}, serial: null }) : -1;
   }
 
   /** One verdict. `part` is a part index; the build dates run from `builtFrom` up to, not including, `builtTo`. */
   verdictCode(slot: number, part: number, builtFrom: number, builtTo: number, fittedOn: number): number {
-    const bits = this.bits(slot, part, builtFrom, builtTo);
+    const bits = this.columns.bits(slot, part, builtFrom, builtTo);
     if (bits !== NO) return CODE_OF_BITS[bits]!;
     return this.late(this.thenBits(slot, part, builtFrom, builtTo, fittedOn));
   }
@@ -107,7 +135,7 @@ export class BulkJudge {
 
   private codeOverSet(slot: number, part: number, built: DaySet, fittedOn: number): number {
     let bits = 0;
-    for (const { from, to } of built) bits |= this.bits(slot, part, columnDay(from), columnDay(to));
+    for (const { from, to } of built) bits |= this.columns.bits(slot, part, columnDay(from), columnDay(to));
     if (bits !== NO) return CODE_OF_BITS[bits]!;
     let then = 0;
     for (const { from, to } of built) then |= this.thenBits(slot, part, columnDay(from), columnDay(to), fittedOn);
@@ -118,73 +146,40 @@ export class BulkJudge {
     return CODE_OF_BITS[thenBits]! <= ALLOWED_CODE ? OUTDATED_CODE : WRONG_CODE;
   }
 
-  private bits(slot: number, part: number, from: number, to: number): number {
-    if (from >= to) return 0;
-    const cuts = this.cuts.values;
-    const end = this.slotAt.values[slot + 1]!;
-    let low = this.slotAt.values[slot]!;
-    let high = end - 1;
-    while (low < high) {
-      const middle = (low + high + 1) >> 1;
-      if (cuts[middle]! <= from) low = middle;
-      else high = middle - 1;
-    }
-    let bits = this.segmentBits(low, part);
-    while (++low < end && cuts[low]! < to) bits |= this.segmentBits(low, part);
-    return bits;
-  }
-
-  private segmentBits(segment: number, part: number): number {
-    const named = this.namedPart.values;
-    const end = this.namedAt.values[segment + 1]!;
-    for (let i = this.namedAt.values[segment]!; i < end; i++) if (named[i] === part) return this.namedBits.values[i]!;
-    return this.others.values[segment]!;
-  }
-
   /** By the papers of the fitting day; of each build day, stretch by stretch, when it came with the unit. */
   private thenBits(slot: number, part: number, from: number, to: number, fittedOn: number): number {
-    const { book } = this.slots[slot]!;
-    const cuts = book.inForceCuts;
-    if (fittedOn !== CAME_WITH_UNIT)
-      return this.bits(this.thenSlot(slot, lastAtOrBefore(cuts, fittedOn)), part, from, to);
+    const cuts = this.slots[slot]!.place.book.inForceCuts;
+    if (fittedOn !== CAME_WITH_UNIT) {
+      return this.columns.bits(this.thenSlot(slot, lastAtOrBefore(cuts, fittedOn)), part, from, to);
+    }
     let bits = 0;
     for (let i = lastAtOrBefore(cuts, from); i < cuts.length && columnDay(cuts[i]!) < to; i++) {
       const last = i + 1 < cuts.length ? Math.min(to, cuts[i + 1]!) : to;
-      bits |= this.bits(this.thenSlot(slot, i), part, Math.max(from, columnDay(cuts[i]!)), last);
+      bits |= this.columns.bits(this.thenSlot(slot, i), part, Math.max(from, columnDay(cuts[i]!)), last);
     }
     return bits;
   }
 
   private thenSlot(slot: number, stretch: number): number {
     const one = this.slots[slot]!;
-    one.then ??= new Int32Array(one.book.inForceCuts.length).fill(-1);
-    if (one.then[stretch] === -1) one.then[stretch] = this.slotIn(one.book, one.facts, one.book.inForceCuts[stretch]!);
+    one.then ??= new Int32Array(one.place.book.inForceCuts.length).fill(-1);
+    if (one.then[stretch] === -1) one.then[stretch] = this.slotBy(one.place, one.facts, stretch);
     return one.then[stretch]!;
   }
 
-  private slotIn(book: PositionBook, facts: SlotFacts, inForceOn: Day): number {
-    let slots = this.slotByKey.get(book);
-    if (!slots) this.slotByKey.set(book, (slots = new Map()));
-    const key = `${lastAtOrBefore(book.inForceCuts, inForceOn)} ${book.factsKey(facts)}`;
-    let slot = slots.get(key);
-    if (slot === undefined) slots.set(key, (slot = this.addSlot(book, facts, inForceOn)));
+  private slotBy(place: PlaceSlots, facts: SlotFacts, stretch: number): number {
+    const byClass = place.byStretch[stretch]!;
+    const number = place.book.classes.of(facts);
+    let slot = byClass.get(number);
+    if (slot === undefined) byClass.set(number, (slot = this.addSlot(place, facts, stretch)));
     return slot;
   }
 
-  private addSlot(book: PositionBook, facts: SlotFacts, inForceOn: Day): number {
-    const { graph } = this.history;
-    const variants = book.variantsOf(facts, inForceOn, this.now);
-    for (const { from, others, named } of segmentsOf(variants, graph, this.now)) {
-      this.cuts.push(columnDay(from));
-      this.others.push(others);
-      for (const [part, bits] of named) {
-        this.namedPart.push(this.partNumbers.get(part)!);
-        this.namedBits.push(bits);
-      }
-      this.namedAt.push(this.namedPart.length);
-    }
-    this.slotAt.push(this.cuts.length);
-    this.slots.push({ book, facts, then: null });
-    return this.slots.length - 1;
+  private addSlot(place: PlaceSlots, facts: SlotFacts, stretch: number): number {
+    const { book } = place;
+    const variants = book.variantsOf(facts, book.inForceCuts[stretch]!, this.now);
+    const segments = segmentsOf(variants, this.history.graph, this.now);
+    this.slots.push({ place, facts, then: null });
+    return this.columns.add(segments, (part) => this.partNumbers.get(part)!);
   }
 }

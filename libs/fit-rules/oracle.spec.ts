@@ -30,7 +30,7 @@ describe('the compiled rulebook against the oracle', () => {
         seen.set(expected, (seen.get(expected) ?? 0) + 1);
       }
     }
-    for (const verdict of verdicts) expect(seen.get(verdict)).toBeGreaterThan(CASES / 1_000);
+    for (const verdict of verdicts) expect(seen.get(verdict)).toBeGreaterThan(CASES / 500);
   });
 
   it('agrees on every single build date, every boundary among them, by the papers of every day', () => {

@@ -1,7 +1,7 @@
 import type { PartKey, SupersessionGraph } from '../part-number';
 import type { Saying } from './ruling';
 import type { PartOutcome, ThenVerdict } from './verdict';
-import type { Weighed } from './weigh';
+import type { Weighed } from './weighed';
 
 /** Each outcome of a piece as one bit, so that "every piece" is one comparison. */
 export const REQUIRED = 1;

@@ -3,7 +3,8 @@ import type { OptionCondition, SerialSpan } from './fit-rule';
 import { byText, type PreparedRule } from './prepared-rule';
 import type { PieceWhere } from './ruling';
 import type { UnitFacts } from './unit-facts';
-import { weigh, type Weighed } from './weigh';
+import { weigh } from './weigh';
+import type { Weighed } from './weighed';
 
 /** Stretches of build dates on which the same rules speak: number i runs from `starts[i]` to `starts[i + 1]`. */
 export interface Stretches {
@@ -30,6 +31,7 @@ export class PositionTable {
   readonly options: readonly string[];
   private readonly schemes: ReadonlyMap<string, readonly string[]>;
   private readonly made = new Map<string, Stretches>();
+  private only: readonly Variant[] | null = null;
 
   constructor(private readonly rules: readonly PreparedRule[]) {
     this.options = optionsOf(rules);
@@ -38,6 +40,7 @@ export class PositionTable {
 
   /** Every way the unit can be: one per piece of each axis that is not known. Serials first, then options. */
   variantsOf(unit: Pick<UnitFacts, 'options' | 'serial'>): readonly Variant[] {
+    if (this.options.length === 0 && this.schemes.size === 0) return (this.only ??= [this.plainVariant()]);
     const serials = this.serialPieces(unit.serial);
     const settings = this.settings(unit.options);
     const serialCut = this.schemes.size > 0 && (unit.serial?.key ?? null) === null;
@@ -55,19 +58,9 @@ export class PositionTable {
     );
   }
 
-  /** True when rules ask for the serial. */
-  get asksForSerial(): boolean {
-    return this.schemes.size > 0;
-  }
-
-  /** Names the piece or pieces of the serial axis that the serial can lie in; null when the rules do not ask. */
-  serialKey(serial: UnitFacts['serial']): string | null {
-    if (this.schemes.size === 0) return null;
-    if (serial === null) return '?';
-    if (serial.key === null || !this.schemes.has(serial.scheme))
-      return this.schemes.has(serial.scheme) ? `${serial.scheme} any` : 'another';
-    const piece = this.serialPieces(serial)[0]!;
-    return `${serial.scheme} from ${piece?.from ?? ''}`;
+  private plainVariant(): Variant {
+    const where = { model: null, serial: null, options: [] };
+    return { serial: null, options: [], stretches: stretchesOf(this.rules), where };
   }
 
   private serialPieces(serial: UnitFacts['serial']): readonly SerialPiece[] {
@@ -121,40 +114,46 @@ export function stretchAt({ starts }: Stretches, day: Day): number {
 
 /** Sweeps the build dates once, keeping the rules that speak in their fixed order. */
 export function stretchesOf(rules: readonly PreparedRule[]): Stretches {
-  const proper = rules.filter(({ rule }) => rule.built.from < rule.built.to);
-  const coming = [...proper].sort((a, b) => a.rule.built.from - b.rule.built.from);
-  const starts = cutsOf(proper.map(({ rule }) => rule.built));
+  const coming = rules.filter(({ rule }) => rule.built.from < rule.built.to);
+  const starts = cutsOf(coming.map(({ rule }) => rule.built));
+  coming.sort((a, b) => a.rule.built.from - b.rule.built.from);
   const weighed: Weighed[] = [];
   let [speaking, next]: [PreparedRule[], number] = [[], 0];
   for (const start of starts) {
-    speaking = speaking.filter(({ rule }) => rule.built.to > start);
+    if (speaking.length > 0) speaking = speaking.filter(({ rule }) => rule.built.to > start);
     const before = speaking.length;
     for (; next < coming.length && coming[next]!.rule.built.from <= start; next++) speaking.push(coming[next]!);
-    if (speaking.length > before) speaking.sort((a, b) => a.order - b.order);
+    if (speaking.length > before && speaking.length > 1) speaking.sort((a, b) => a.order - b.order);
     weighed.push(weigh(speaking));
   }
   return { starts, weighed };
 }
 
-/** -Infinity and every finite end of the spans, each once, in order. */
-export function cutsOf(spans: readonly DaySpan[]): Day[] {
+/** -Infinity and every other beginning and finite end of the spans, each once, in order. */
+export function cutsOf(spans: readonly { readonly from: number; readonly to: number }[]): number[] {
   const ends = [-Infinity];
   for (const { from, to } of spans) {
-    ends.push(from);
-    if (to !== Infinity) ends.push(to);
+    if (from !== -Infinity && from !== Infinity) ends.push(from);
+    if (to !== Infinity && to !== -Infinity) ends.push(to);
   }
+  if (ends.length === 1) return ends;
   ends.sort((a, b) => a - b);
-  return ends.filter((end, i) => i === 0 || end !== ends[i - 1]);
+  return ends.filter((end, i) => end !== ends[i - 1]);
 }
 
+const NO_NAMES: readonly string[] = [];
+
 function optionsOf(rules: readonly PreparedRule[]): readonly string[] {
-  const named = new Set<string>();
-  for (const { rule } of rules) for (const { option } of rule.options) named.add(option);
-  return [...named].sort();
+  let named: Set<string> | null = null;
+  for (const { rule } of rules) for (const { option } of rule.options) (named ??= new Set()).add(option);
+  return named === null ? NO_NAMES : [...named].sort();
 }
+
+const NO_SCHEMES: ReadonlyMap<string, readonly string[]> = new Map();
 
 /** Per scheme, in order, the keys at which some rule begins or ends. */
 function schemesOf(rules: readonly PreparedRule[]): ReadonlyMap<string, readonly string[]> {
+  if (rules.every(({ rule }) => rule.serials === null)) return NO_SCHEMES;
   const cuts = new Map<string, Set<string>>();
   for (const { rule } of rules) {
     if (rule.serials === null) continue;

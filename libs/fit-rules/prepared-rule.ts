@@ -1,5 +1,6 @@
 import type { PartKey } from '../part-number';
 import type { FitRule, Rulebook, RuleRef } from './fit-rule';
+import type { Weighed } from './weighed';
 
 /** A rule with what the weighing asks for again and again worked out once. */
 export interface PreparedRule {
@@ -15,6 +16,8 @@ export interface PreparedRule {
   readonly allowed: readonly PartKey[];
   /** What it says, as text: rules that tie and have the same text agree. */
   readonly says: string;
+  /** What it makes of a stretch that no other rule covers; worked out when first met. */
+  alone: Weighed | null;
   /** Place in the order of keys and versions, so that no answer depends on the order the rules came in. */
   order: number;
 }
@@ -37,7 +40,8 @@ export function prepareRules({
       replaces: rule.replaces.length > 0 ? new Set(rule.replaces) : null,
       decides: rule.required !== null || allowed.length > 0,
       allowed,
-      says: `${rule.required ?? ''}|${allowed.join(',')}`,
+      says: allowed.length === 0 ? `${rule.required ?? ''}|` : `${rule.required ?? ''}|${allowed.join(',')}`,
+      alone: null,
       order: 0,
     };
   });

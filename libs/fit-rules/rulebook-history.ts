@@ -1,7 +1,8 @@
 import type { Day } from '../day';
 import { SupersessionGraph, type PartKey } from '../part-number';
 import type { FitRule, Rulebook, RuleRef } from './fit-rule';
-import { PositionTable, type Variant } from './position-table';
+import { FactsClasses } from './facts-classes';
+import { cutsOf, PositionTable, type Variant } from './position-table';
 import { prepareRules, type PreparedRule } from './prepared-rule';
 import type { SlotFacts } from './unit-facts';
 
@@ -12,26 +13,17 @@ export class PositionBook {
   private readonly knownCuts: readonly number[];
   private readonly models: ReadonlySet<string>;
   private readonly tables = new Map<string, PositionTable>();
-  /** The rules of every time together: they ask for whatever any table can ask for. */
-  private readonly whole: PositionTable;
-  /** No rule of any time asks for the model, an option or the serial: every unit of the line is answered alike. */
-  readonly isPlain: boolean;
+  private made: FactsClasses | null = null;
 
   constructor(private readonly rules: readonly PreparedRule[]) {
-    this.inForceCuts = distinct(rules.flatMap(({ rule }) => [rule.inForce.from, rule.inForce.to]));
-    this.knownCuts = distinct(rules.flatMap(({ rule }) => [rule.known.from, rule.known.to]));
-    this.models = new Set(rules.flatMap(({ rule }) => rule.models));
-    this.whole = new PositionTable(rules);
-    this.isPlain = this.models.size === 0 && this.whole.options.length === 0 && !this.whole.asksForSerial;
+    this.inForceCuts = cutsOf(rules.map(({ rule }) => rule.inForce));
+    this.knownCuts = cutsOf(rules.map(({ rule }) => rule.known));
+    this.models = modelsOf(rules);
   }
 
-  /** Text that is the same for two units exactly when no rule of any time can tell them apart, build date aside. */
-  factsKey({ model, options, serial }: SlotFacts): string {
-    if (this.isPlain) return '';
-    const settings = this.whole.options.map((option) =>
-      Object.hasOwn(options, option) ? Number(options[option]) : '?',
-    );
-    return JSON.stringify([this.modelKey(model), settings, this.whole.serialKey(serial)]);
+  /** Units that no rule of any time can tell apart, build date aside. */
+  get classes(): FactsClasses {
+    return (this.made ??= new FactsClasses(this.rules));
   }
 
   /** The rule that a reference names, if it speaks of this line and position at all. */
@@ -39,15 +31,12 @@ export class PositionBook {
     return this.rules.find(({ rule }) => rule.key === ref.key && rule.version === ref.version)?.rule;
   }
 
-  private modelKey(model: string | null): string {
-    return model === null ? '?' : this.models.has(model) ? `=${model}` : 'another';
-  }
-
   /** Every way the unit can be, its build date aside, by the papers of a day, as known at an instant. */
   variantsOf(unit: SlotFacts, inForceOn: Day, knownAt: number): readonly Variant[] {
     if (unit.model !== null) return this.table(unit.model, inForceOn, knownAt).variantsOf(unit);
-    const named = new Set(this.speaking(inForceOn, knownAt).flatMap(({ rule }) => rule.models));
     const others = this.table(null, inForceOn, knownAt).variantsOf(unit);
+    if (this.models === NONE) return others;
+    const named = modelsOf(this.speaking(inForceOn, knownAt));
     if (named.size === 0) return others;
     const ofModel = (only: string) =>
       this.table(only, inForceOn, knownAt)
@@ -62,13 +51,14 @@ export class PositionBook {
     const named = model !== null && this.models.has(model) ? `=${model}` : '';
     const key = `${lastAtOrBefore(this.inForceCuts, inForceOn)} ${lastAtOrBefore(this.knownCuts, knownAt)} ${named}`;
     let table = this.tables.get(key);
-    if (!table) {
-      const speaking = this.speaking(inForceOn, knownAt).filter(
-        ({ rule: { models } }) => models.length === 0 || (model !== null && models.includes(model)),
-      );
-      this.tables.set(key, (table = new PositionTable(speaking)));
-    }
+    if (!table) this.tables.set(key, (table = new PositionTable(this.speakingOf(model, inForceOn, knownAt))));
     return table;
+  }
+
+  private speakingOf(model: string | null, inForceOn: Day, knownAt: number): readonly PreparedRule[] {
+    const speaking = this.speaking(inForceOn, knownAt);
+    if (this.models === NONE) return speaking;
+    return speaking.filter(({ rule: { models } }) => models.length === 0 || (model !== null && models.includes(model)));
   }
 
   private speaking(inForceOn: Day, knownAt: number): readonly PreparedRule[] {
@@ -85,14 +75,17 @@ export class PositionBook {
  */
 export class RulebookHistory {
   readonly graph: SupersessionGraph;
-  private readonly named: ReadonlySet<PartKey>;
+  /** Every rule of every time, in their fixed order. */
+  readonly rules: readonly PreparedRule[];
   private readonly books = new Map<string, Map<string, PositionBook | PreparedRule[]>>();
 
   constructor(rulebook: Rulebook) {
-    this.named = partsNamedIn(rulebook);
     this.graph = new SupersessionGraph(rulebook.supersessions);
-    for (const prepared of prepareRules(rulebook)) {
-      for (const position of new Set(prepared.rule.positions)) this.collect(prepared, position);
+    this.rules = prepareRules(rulebook);
+    for (const prepared of this.rules) {
+      const { positions } = prepared.rule;
+      if (positions.length === 1) this.collect(prepared, positions[0]!);
+      else for (const position of new Set(positions)) this.collect(prepared, position);
     }
   }
 
@@ -107,15 +100,17 @@ export class RulebookHistory {
     return made;
   }
 
-  /** Every part that a rule or a supersession names, each once. */
-  parts(): ReadonlySet<PartKey> {
-    return this.named;
+  /** The same book made for this one look and not kept: a sweep over all of them must not hold them all. */
+  passingBook(line: string, position: string): PositionBook {
+    const found = this.books.get(line)?.get(position);
+    if (found === undefined) return NO_RULES;
+    return found instanceof PositionBook ? found : new PositionBook(found);
   }
 
   private collect(prepared: PreparedRule, position: string): void {
     const { line } = prepared.rule;
-    const positions = this.books.get(line) ?? new Map<string, PositionBook | PreparedRule[]>();
-    this.books.set(line, positions);
+    let positions = this.books.get(line);
+    if (!positions) this.books.set(line, (positions = new Map<string, PositionBook | PreparedRule[]>()));
     const rules = positions.get(position) as PreparedRule[] | undefined;
     if (rules) rules.push(prepared);
     else positions.set(position, [prepared]);
@@ -137,11 +132,15 @@ export function partsNamedIn({ rules, supersessions }: Pick<Rulebook, 'rules' | 
   return named;
 }
 
-const NO_RULES = new PositionBook([]);
+const NONE: ReadonlySet<string> = new Set();
 
-function distinct(ends: number[]): number[] {
-  return [...new Set([-Infinity, ...ends])].filter((end) => end !== Infinity).sort((a, b) => a - b);
+function modelsOf(rules: readonly PreparedRule[]): ReadonlySet<string> {
+  let named: Set<string> | null = null;
+  for (const { rule } of rules) for (const model of rule.models) (named ??= new Set()).add(model);
+  return named ?? NONE;
 }
+
+const NO_RULES = new PositionBook([]);
 
 /** Index of the last cut that is not after the value; the first cut is -Infinity, so there always is one. */
 export function lastAtOrBefore(cuts: readonly number[], value: number): number {

@@ -6,7 +6,7 @@ import { stretchAt, type Stretches } from './position-table';
 import { RulebookHistory } from './rulebook-history';
 import type { Ground, PieceWhere, Ruling, RulingPiece } from './ruling';
 import type { UnitFacts } from './unit-facts';
-import type { Weighed } from './weigh';
+import type { Weighed } from './weighed';
 
 /** The rulebook by the papers in force on one day, as known at one instant. */
 export interface CompiledRulebook {

@@ -2,7 +2,7 @@ import type { Day } from '../day';
 import type { PartKey, SupersessionGraph } from '../part-number';
 import { NO, NOTHING_SAID, outcomeBits, partOutcome } from './part-outcome';
 import { stretchAt, type Variant } from './position-table';
-import type { Weighed } from './weigh';
+import type { Weighed } from './weighed';
 
 /** From this build date on: the bits of every part that is named, and the bits of any other part. */
 export interface SlotSegment {

@@ -1,18 +1,6 @@
-import type { RuleRef } from './fit-rule';
 import type { PreparedRule } from './prepared-rule';
 import type { HeldBar, LiftedBar, Outcome, OverriddenRule, Saying } from './ruling';
-
-/** How the rules that cover one stretch were weighed against each other. */
-export interface Weighed {
-  readonly outcome: Outcome;
-  readonly deciding: readonly RuleRef[];
-  readonly overridden: readonly OverriddenRule[];
-  readonly lifted: readonly LiftedBar[];
-  /** The rules that decide, with their parts; none where nothing is said. */
-  readonly deciders: readonly PreparedRule[];
-  /** Two stretches with the same key have the same outcome. */
-  readonly key: string;
-}
+import type { Weighed } from './weighed';
 
 /**
  * Weighs the rules that cover one stretch, given in their fixed order. Replaced rules are dropped first; of the rest
@@ -20,20 +8,21 @@ export interface Weighed {
  * not dropped hold unless a rule of higher standing requires or allows the very part.
  */
 export function weigh(covering: readonly PreparedRule[]): Weighed {
+  if (covering.length === 0) return NOTHING;
+  if (covering.length > 1) return weighTogether(covering);
+  const only = covering[0]!;
+  return (only.alone ??= weighTogether(covering));
+}
+
+const NOTHING = weighTogether([]);
+
+function weighTogether(covering: readonly PreparedRule[]): Weighed {
   const standing = withoutReplaced(covering);
   const deciders = decidersOf(standing);
   const { barred, lifted } = barsOf(standing);
   const outcome = outcomeOf(deciders, barred);
-  const deciding = deciders.map(({ ref }) => ref);
-  return {
-    outcome,
-    deciding,
-    overridden:
-      standing.length === 1 && covering.length === 1 && deciders.length === 1 ? [] : overriddenOf(covering, deciders),
-    lifted,
-    deciders,
-    key: outcomeKey(outcome),
-  };
+  const overridden = covering.length === deciders.length ? [] : overriddenOf(covering, deciders);
+  return { outcome, deciding: deciders.map(({ ref }) => ref), overridden, lifted, key: outcomeKey(outcome) };
 }
 
 function withoutReplaced(covering: readonly PreparedRule[]): readonly PreparedRule[] {
@@ -88,16 +77,19 @@ function outcomeOf(deciders: readonly PreparedRule[], barred: readonly HeldBar[]
 }
 
 function sayingsOf(deciders: readonly PreparedRule[]): Saying[] {
+  if (deciders.length === 1) return [sayingOf(deciders)];
   const sayings = new Map<string, PreparedRule[]>();
   for (const one of deciders) {
     const same = sayings.get(one.says);
     if (same) same.push(one);
     else sayings.set(one.says, [one]);
   }
-  return [...sayings.keys()].sort().map((says) => {
-    const rules = sayings.get(says)!;
-    return { required: rules[0]!.rule.required, allowed: rules[0]!.allowed, rules: rules.map(({ ref }) => ref) };
-  });
+  return [...sayings.keys()].sort().map((says) => sayingOf(sayings.get(says)!));
+}
+
+function sayingOf(rules: readonly PreparedRule[]): Saying {
+  const { rule, allowed } = rules[0]!;
+  return { required: rule.required, allowed, rules: rules.map(({ ref }) => ref) };
 }
 
 function overriddenOf(covering: readonly PreparedRule[], deciders: readonly PreparedRule[]): OverriddenRule[] {

@@ -62,6 +62,12 @@ export class SupersessionGraph {
     return gone && this.whatStandsInFor(part, knownAt).length === 0;
   }
 
+  /** Every part that a supersession of any time names, each once. */
+  parts(): readonly PartKey[] {
+    const named = this.supersessions.flatMap(({ from, to }) => (to === null ? [from] : [from, to]));
+    return [...new Set(named)];
+  }
+
   /** The supersessions known at the instant, in the order they were given. */
   knownAt(instant: number): readonly Supersession[] {
     return this.supersessions.filter(({ known }) => known.from <= instant && instant < known.to);

@@ -1,11 +1,12 @@
 import type { PartKey, SupersessionGraph } from '../../part-number';
 import type { Rulebook, RuleRef } from '../fit-rule';
 import { filledNaming, type FullNaming, type Naming } from '../naming';
+import type { PreparedRule } from '../prepared-rule';
 import { RulebookHistory } from '../rulebook-history';
 import { coursesOf, type Course } from './courses';
 import { findingSeverities, type AuditContext, type AuditLine, type Finding } from './finding';
 import { placeFindings, type PlaceChecks } from './place-findings';
-import { partFindings, ruleFindings } from './rule-findings';
+import { foundInRule, partFindings, ruleFindings, type RuleFinding } from './rule-findings';
 import { mendOfCode, sayFinding, severityOfCode, type SaidFinding } from './say-finding';
 
 /**
@@ -16,12 +17,12 @@ import { mendOfCode, sayFinding, severityOfCode, type SaidFinding } from './say-
 export function auditRulebook(rulebook: Rulebook, context: AuditContext, naming?: Naming): readonly Finding[] {
   const names = filledNaming(naming);
   const history = new RulebookHistory(rulebook);
-  const decided = new Set<string>();
+  const decided = new Set<RuleRef>();
   const findings: Finding[] = [];
   for (const line of context.lines) {
     const checks = checksFor(line, context, history.graph);
     for (const position of line.positions) {
-      const courses = coursesOf(history.book(line.line, position), line, context);
+      const courses = coursesOf(history.passingBook(line.line, position), line, context);
       noteDeciders(courses, decided);
       for (const one of placeFindings(courses, checks)) {
         const said: SaidFinding = { ...one, line: line.line, position, detail: '' };
@@ -32,7 +33,7 @@ export function auditRulebook(rulebook: Rulebook, context: AuditContext, naming?
   const others = [
     ...ruleFindings(rulebook, context),
     ...partFindings(rulebook.supersessions, context.knownAt),
-    ...neverDeciding(rulebook, context, decided),
+    ...neverDeciding(history.rules, context, decided),
   ];
   findings.push(...others.map((one) => finish({ ...one, where: null }, null, names)));
   return findings.sort(inOrder);
@@ -49,39 +50,32 @@ function checksFor(line: AuditLine, context: AuditContext, graph: SupersessionGr
   };
 }
 
-function noteDeciders(courses: readonly Course[], decided: Set<string>): void {
+function noteDeciders(courses: readonly Course[], decided: Set<RuleRef>): void {
   for (const { stretches } of courses) {
-    for (const { weighed } of stretches) for (const ref of weighed.deciding) decided.add(refText(ref));
+    for (const { weighed } of stretches) for (const ref of weighed.deciding) decided.add(ref);
   }
 }
 
 /** Rules of the lines looked at that require or allow something, are in force and known, and decide nowhere. */
-function neverDeciding(rulebook: Rulebook, context: AuditContext, decided: ReadonlySet<string>) {
-  const lines = new Set(context.lines.map(({ line }) => line));
-  const { inForceOn, knownAt } = context;
-  return rulebook.rules
-    .filter(({ line, required, allowed }) => lines.has(line) && (required !== null || allowed.length > 0))
-    .filter(({ known }) => known.from <= knownAt && knownAt < known.to)
-    .filter(({ inForce }) => inForce.from <= inForceOn && inForceOn < inForce.to)
-    .filter((rule) => !decided.has(refText(rule)))
-    .map(({ key, version, line, positions }) => ({
-      code: 'never-decides' as const,
-      line,
-      position: positions.length === 1 ? positions[0]! : null,
-      rules: [{ key, version }],
-      parts: [],
-      detail: '',
-    }));
+function neverDeciding(
+  rules: readonly PreparedRule[],
+  { lines, inForceOn, knownAt }: AuditContext,
+  decided: ReadonlySet<RuleRef>,
+): readonly RuleFinding[] {
+  const names = new Set(lines.map(({ line }) => line));
+  return rules
+    .filter(({ ref, decides }) => decides && !decided.has(ref))
+    .filter(({ rule: { line, known, inForce } }) => {
+      const speaks = known.from <= knownAt && knownAt < known.to && inForce.from <= inForceOn && inForceOn < inForce.to;
+      return speaks && names.has(line);
+    })
+    .map(({ rule }) => foundInRule('never-decides', rule, [], ''));
 }
 
 function finish(said: SaidFinding, example: Finding['example'], naming: FullNaming): Finding {
   const { code, line, position, where, rules, parts } = said;
   const words = { sentence: sayFinding(said, naming), mend: mendOfCode[code] };
   return { code, severity: severityOfCode[code], line, position, where, rules, parts, example, ...words };
-}
-
-function refText({ key, version }: RuleRef): string {
-  return `${key}\n${version}`;
 }
 
 function inOrder(a: Finding, b: Finding): number {

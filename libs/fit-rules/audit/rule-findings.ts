@@ -16,18 +16,20 @@ export interface RuleFinding {
 
 /** Looks at every rule known at the instant by itself, whatever its in-force span. */
 export function ruleFindings(rulebook: Rulebook, context: AuditContext): readonly RuleFinding[] {
-  const known = rulebook.rules.filter(
-    ({ known: { from, to } }) => from > to || (from <= context.knownAt && context.knownAt < to),
-  );
   const sources = new Set(rulebook.sources.map(({ key }) => key));
-  const keys = new Set(rulebook.rules.map(({ key }) => key));
-  const naming = papersThatName(known);
-  return known.flatMap((rule) => [
-    ...emptySpans(rule),
-    ...sourceTrouble(rule, sources, context),
-    ...rule.replaces.filter((key) => !keys.has(key)).map((key) => found('replaces-nothing', rule, [], key)),
-    ...barsWithoutOther(rule, naming),
-  ]);
+  const known = rulebook.rules.filter(({ known: { from, to } }) => {
+    return from >= to || (from <= context.knownAt && context.knownAt < to);
+  });
+  const found: RuleFinding[] = [];
+  for (const rule of known) {
+    const empty = emptySpanOf(rule);
+    if (empty !== null) found.push(foundInRule('empty-span', rule, [], empty));
+    if (!sources.has(rule.source)) found.push(foundInRule('missing-source', rule, [], rule.source));
+    else if (context.withdrawnSources.has(rule.source)) {
+      found.push(foundInRule('withdrawn-source', rule, [], rule.source));
+    }
+  }
+  return [...found, ...replacesNothing(rulebook, known), ...barsWithoutOther(known)];
 }
 
 /** Rings, forks and dead ends among the supersessions known at the instant. */
@@ -40,47 +42,45 @@ export function partFindings(supersessions: readonly Supersession[], knownAt: nu
   });
 }
 
-function found(code: FindingCode, rule: FitRule, parts: readonly PartKey[], detail: string): RuleFinding {
+/** A finding about one rule; it has a position when the rule has one. */
+export function foundInRule(code: FindingCode, rule: FitRule, parts: readonly PartKey[], detail: string): RuleFinding {
   const rules = [{ key: rule.key, version: rule.version }];
-  return {
-    code,
-    line: rule.line,
-    position: rule.positions.length === 1 ? rule.positions[0]! : null,
-    rules,
-    parts,
-    detail,
-  };
+  const position = rule.positions.length === 1 ? rule.positions[0]! : null;
+  return { code, line: rule.line, position, rules, parts, detail };
 }
 
-function emptySpans(rule: FitRule): RuleFinding[] {
-  const { built, inForce, known, serials } = rule;
-  const empty: string[] = [];
-  if (!(built.from < built.to)) empty.push('build-date span');
-  if (!(inForce.from < inForce.to)) empty.push('in-force span');
-  if (!(known.from < known.to)) empty.push('known span');
-  if (serials !== null && serials.from !== null && serials.to !== null && serials.from >= serials.to)
-    empty.push('serial span');
-  return empty.map((span) => found('empty-span', rule, [], span));
+/** The first span of the rule that ends before it begins, or holds nothing; null when all are sound. */
+function emptySpanOf({ built, inForce, known, serials }: FitRule): string | null {
+  if (!(built.from < built.to)) return 'build-date span';
+  if (!(inForce.from < inForce.to)) return 'in-force span';
+  if (!(known.from < known.to)) return 'known span';
+  const emptySerials = serials !== null && serials.from !== null && serials.to !== null && serials.from >= serials.to;
+  return emptySerials ? 'serial span' : null;
 }
 
-function sourceTrouble(rule: FitRule, sources: ReadonlySet<string>, { withdrawnSources }: AuditContext): RuleFinding[] {
-  if (!sources.has(rule.source)) return [found('missing-source', rule, [], rule.source)];
-  return withdrawnSources.has(rule.source) ? [found('withdrawn-source', rule, [], rule.source)] : [];
+function replacesNothing(rulebook: Rulebook, known: readonly FitRule[]): RuleFinding[] {
+  const replacing = known.filter(({ replaces }) => replaces.length > 0);
+  if (replacing.length === 0) return [];
+  const keys = new Set(rulebook.rules.map(({ key }) => key));
+  return replacing.flatMap((rule) =>
+    rule.replaces.filter((key) => !keys.has(key)).map((key) => foundInRule('replaces-nothing', rule, [], key)),
+  );
 }
 
-/** Per paper, line and position: it names a part to fit there. */
-function papersThatName(rules: readonly FitRule[]): ReadonlySet<string> {
-  const naming = new Set<string>();
-  for (const rule of rules) {
-    if (rule.required === null && rule.allowed.length === 0) continue;
-    for (const position of rule.positions) naming.add(`${rule.source}\n${rule.line}\n${position}`);
+/** Rules that only bar, and whose paper requires and allows nothing in the same position. */
+function barsWithoutOther(known: readonly FitRule[]): RuleFinding[] {
+  const names = ({ required, allowed }: FitRule) => required !== null || allowed.length > 0;
+  const barring = known.filter((rule) => rule.barred.length > 0 && !names(rule));
+  if (barring.length === 0) return [];
+  const papers = new Set(barring.map(({ source }) => source));
+  const named = new Set<string>();
+  for (const rule of known) {
+    if (!papers.has(rule.source) || !names(rule)) continue;
+    for (const position of rule.positions) named.add(JSON.stringify([rule.source, rule.line, position]));
   }
-  return naming;
-}
-
-function barsWithoutOther(rule: FitRule, naming: ReadonlySet<string>): RuleFinding[] {
-  if (rule.barred.length === 0 || rule.required !== null || rule.allowed.length > 0) return [];
-  const bare = rule.positions.filter((position) => !naming.has(`${rule.source}\n${rule.line}\n${position}`));
-  const parts = [...new Set(rule.barred.map(({ part }) => part))].sort();
-  return bare.length === 0 ? [] : [found('bar-names-no-other', rule, parts, bare.join(', '))];
+  return barring.flatMap((rule) => {
+    const bare = rule.positions.filter((one) => !named.has(JSON.stringify([rule.source, rule.line, one])));
+    const parts = [...new Set(rule.barred.map(({ part }) => part))].sort();
+    return bare.length === 0 ? [] : [foundInRule('bar-names-no-other', rule, parts, bare.join(', '))];
+  });
 }

@@ -63,7 +63,8 @@ export class Draw {
 
   rulebook(): Rulebook {
     const sources = Array.from({ length: 4 }, (_, i) => this.source(i));
-    const rules = Array.from({ length: 1 + this.below(7) }, (_, i) => this.rule(i, sources));
+    const drawn = Array.from({ length: 1 + this.below(7) }, (_, i) => this.rule(i, sources));
+    const rules = this.chance(0.3) ? [...drawn, ...this.handover(sources)] : drawn;
     const supersessions = Array.from({ length: this.below(4) }, () => this.supersession());
     return { rules, sources, supersessions, standing: usualStanding };
   }
@@ -132,6 +133,17 @@ export class Draw {
       action: this.pick(actions),
       replaces: this.chance(0.2) ? [`r${this.below(7)}`] : [],
     };
+  }
+
+  /** One paper gives way to another on some day: what was right turns outdated. */
+  private handover(sources: readonly Source[]): FitRule[] {
+    const on = this.below(LAST_DAY);
+    const source = this.pick(sources).key;
+    const wide = { models: [], options: [], serials: null, built: { from: -Infinity, to: Infinity }, source };
+    return [
+      { ...this.rule(8, sources), ...wide, inForce: { from: -Infinity, to: on }, required: this.pick(parts) },
+      { ...this.rule(9, sources), ...wide, inForce: { from: on, to: Infinity }, required: this.pick(parts) },
+    ];
   }
 
   private serials([a, b]: [string, string]): FitRule['serials'] {
