@@ -4,7 +4,7 @@ import { jobId } from './jobs';
 import { repeat, type Running } from './repeat';
 import { JOB_SETTINGS, PREFIX, QUEUE } from './settings';
 
-const LEASE_SECONDS = 30;
+const LEASE_SECONDS = 10;
 const LOOK_EVERY_MS = 1_000;
 const BELLS_A_TURN = 50;
 /** Adding to a queue whose Redis is away never returns; the late add that lands after all queues the same job id. */

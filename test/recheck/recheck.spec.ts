@@ -37,7 +37,9 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
       await new Promise((resolve) => setTimeout(resolve, 25));
     }
   }
-  async function value<T>(outcome: Promise<{ ok: true; value: T } | { ok: false; refusal: { detail: string } }>): Promise<T> {
+  async function value<T>(
+    outcome: Promise<{ ok: true; value: T } | { ok: false; refusal: { detail: string } }>,
+  ): Promise<T> {
     const answer = await outcome;
     if (!answer.ok) throw new Error(answer.refusal.detail);
     return answer.value;
@@ -52,8 +54,21 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
   }
 
   it('calls every owner once, flags the unit in the shop, and takes all of it back on withdrawal', async () => {
-    const out = await shop.unit([[1, 1, 1], [1, 2, 1], [2, 1, 3]], { handedOver: RECENT });
-    const mixed = await shop.unit([[1, 1, 1], [1, 2, 2]], { handedOver: RECENT });
+    const out = await shop.unit(
+      [
+        [1, 1, 1],
+        [1, 2, 1],
+        [2, 1, 3],
+      ],
+      { handedOver: RECENT },
+    );
+    const mixed = await shop.unit(
+      [
+        [1, 1, 1],
+        [1, 2, 2],
+      ],
+      { handedOver: RECENT },
+    );
     const inShop = await shop.unit([[1, 1, 1]], { handedOver: null });
     const longAgo = await shop.unit([[1, 1, 1]], { handedOver: '2022-03-01' });
     const otherYear = await shop.unit([[1, 1, 1]], { handedOver: RECENT, built: ['2019-01-01', '2019-02-01'] });
@@ -63,13 +78,22 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     expect(await shop.callbacks()).toEqual([]);
 
     const span = { from: '2014-01-01', to: '2016-01-01' };
-    const input = bulletin('SB-1', [rule('FR-PIN-2', { built: span, required: 'HOLM/B', action: 'call-back', replaces: ['FR-PIN'] })]);
+    const input = bulletin('SB-1', [
+      rule('FR-PIN-2', { built: span, required: 'HOLM/B', action: 'call-back', replaces: ['FR-PIN'] }),
+    ]);
     const draft = await save(input);
     const foreseen = await value(whatIf(shop.ports, draft));
     const { recheckId } = await value(publishBulletin(shop.ports, manager, { id: draft, version: 1 }));
     const recheck = await finished(recheckId);
 
-    expect(recheck).toMatchObject({ judged: 5, planned: 5, changed: 5, callbacksOpened: 2, flagsRaised: 1, setAside: 0 });
+    expect(recheck).toMatchObject({
+      judged: 5,
+      planned: 5,
+      changed: 5,
+      callbacksOpened: 2,
+      flagsRaised: 1,
+      setAside: 0,
+    });
     expect(foreseen).toMatchObject({ installs: recheck.judged, changed: recheck.changed, callbacks: 2, tickets: 1 });
     expect(await shop.verdicts(out.unitId)).toEqual(['1/1 outdated', '1/2 outdated', '2/1 right']);
     expect(await shop.verdicts(mixed.unitId)).toEqual(['1/1 outdated', '1/2 right']);
@@ -84,7 +108,9 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     const again = await finished((await value(orderRecheck(shop.ports, manager, recheck.scope))).recheckId);
     expect(again).toMatchObject({ changed: 0, callbacksOpened: 0, flagsRaised: 0 });
 
-    const { recheckId: back } = await value(withdrawBulletin(shop.ports, manager, { id: draft, version: 2, reason: 'Misprint' }));
+    const { recheckId: back } = await value(
+      withdrawBulletin(shop.ports, manager, { id: draft, version: 2, reason: 'Misprint' }),
+    );
     expect(await finished(back)).toMatchObject({ changed: 5, callbacksClosed: 2, flagsCleared: 1 });
     expect(await shop.callbacks()).toEqual([`${out.unitId} withdrawn: nothing`, `${mixed.unitId} withdrawn: nothing`]);
     const why = await db.pool.query(`SELECT DISTINCT closed_why FROM callback`);
@@ -99,9 +125,7 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     const blade = { positions: ['blade'], built: span, required: 'HOLM/B' };
     await publish(bulletin('SB-2', [rule('FR-BLADE-2', { ...blade, action: 'call-back' })]));
     expect((await shop.callbacks()).filter((text) => text.startsWith(`${unitId} `))).toEqual([]);
-    await publish(
-      bulletin('SB-3', [rule('FR-BLADE-3', { ...blade, action: 'stop-use', replaces: ['FR-BLADE-2'] })]),
-    );
+    await publish(bulletin('SB-3', [rule('FR-BLADE-3', { ...blade, action: 'stop-use', replaces: ['FR-BLADE-2'] })]));
     expect((await shop.callbacks()).filter((text) => text.startsWith(`${unitId} `))).toEqual([
       `${unitId} open urgent: SB-3 2/1 stop-use`,
     ]);
@@ -109,10 +133,18 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
 
   it('adds a second bulletin to the callback that is open, and leaves a note where next service will do', async () => {
     const built = ['2011-01-01', '2011-02-01'] as const;
-    const { unitId } = await shop.unit([[1, 1, 1], [2, 1, 3]], { handedOver: RECENT, built });
+    const { unitId } = await shop.unit(
+      [
+        [1, 1, 1],
+        [2, 1, 3],
+      ],
+      { handedOver: RECENT, built },
+    );
     const span = { from: '2011-01-01', to: '2012-01-01' };
     await publish(bulletin('SB-4', [rule('FR-4', { built: span, required: 'HOLM/B', action: 'call-back' })]));
-    await publish(bulletin('SB-5', [rule('FR-5', { positions: ['blade'], built: span, required: 'HOLM/B', action: 'call-back' })]));
+    await publish(
+      bulletin('SB-5', [rule('FR-5', { positions: ['blade'], built: span, required: 'HOLM/B', action: 'call-back' })]),
+    );
     expect((await shop.callbacks()).filter((text) => text.startsWith(`${unitId} `))).toEqual([
       `${unitId} open: SB-4 1/1 call-back, SB-5 2/1 call-back`,
     ]);
@@ -129,9 +161,13 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     const span = { from: '2017-01-01', to: '2018-01-01' };
     const { unitId } = await shop.unit([[1, 1, 1]], { handedOver: RECENT, built });
     await publish(bulletin('SB-7', [rule('FR-7', { built: span, required: 'HOLM/B', action: 'call-back' })]));
-    await db.pool.query('UPDATE install SET part_id = 2, verdict = NULL, judgement = NULL WHERE unit_id = $1', [unitId]);
+    await db.pool.query('UPDATE install SET part_id = 2, verdict = NULL, judgement = NULL WHERE unit_id = $1', [
+      unitId,
+    ]);
     await shop.store.transaction((tx) => judgeUnit(tx, shop.clock, unitId));
-    expect((await shop.callbacks()).filter((text) => text.startsWith(`${unitId} `))).toEqual([`${unitId} settled: nothing`]);
+    expect((await shop.callbacks()).filter((text) => text.startsWith(`${unitId} `))).toEqual([
+      `${unitId} settled: nothing`,
+    ]);
     expect(await shop.verdicts(unitId)).toEqual(['1/1 right']);
   });
 

@@ -93,7 +93,10 @@ export class SmallShop {
    */
   async unit(
     holds: readonly (readonly [position: 1 | 2, place: number, part: 1 | 2 | 3])[],
-    { handedOver, built = ['2015-01-01', '2015-06-01'] }: { handedOver: string | null; built?: readonly [string, string] },
+    {
+      handedOver,
+      built = ['2015-01-01', '2015-06-01'],
+    }: { handedOver: string | null; built?: readonly [string, string] },
   ): Promise<{ unitId: number; ticketId: number }> {
     this.units++;
     const [from, to] = built.map(day) as [number, number];
@@ -115,7 +118,15 @@ export class SmallShop {
     );
   }
 
-  async hold(unit: number, ticket: number, position: number, place: number, part: number, from: number, to: number): Promise<void> {
+  async hold(
+    unit: number,
+    ticket: number,
+    position: number,
+    place: number,
+    part: number,
+    from: number,
+    to: number,
+  ): Promise<void> {
     const record = await this.one(
       `INSERT INTO place_record (ticket_id, unit_id, position_id, place, side, part_id) VALUES ($1, $2, $3, $4, 'left', $5) RETURNING id`,
       [ticket, unit, position, place, part],
@@ -125,6 +136,34 @@ export class SmallShop {
        VALUES ($1, $2, $3, $4, $5, 1, $6, $7, $8, $9)`,
       [unit, position, place, record, ticket, part, day('2016-05-01'), from, to],
     );
+  }
+
+  /** Many units at once, each with HOLM/A in both places of the pin, handed over on the day; answers their ids. */
+  async many(count: number, handedOver: string, [since, until]: readonly [string, string]): Promise<readonly number[]> {
+    const { rows } = await this.pool.query<{ id: number }>(
+      `WITH u AS (
+         INSERT INTO unit (owner_id, line_id, model_id, built, built_from, built_to)
+         SELECT 1, 1, 1, int4multirange(int4range($3, $4)), $3, $4 FROM generate_series(1, $1) RETURNING id),
+       t AS (
+         INSERT INTO ticket (number, location_id, unit_id, owner_id, closed_at, handed_over)
+         SELECT 'M-' || u.id, 1, u.id, 1, $2::timestamptz, TRUE FROM u RETURNING id, unit_id),
+       i AS (
+         INSERT INTO install (unit_id, position_id, place, record_id, ticket_id, line_id, part_id, fitted_on, built_from, built_to)
+         SELECT t.unit_id, 1, place, 0, t.id, 1, 1, $5, $3, $4 FROM t, generate_series(1, 2) place)
+       SELECT id FROM u ORDER BY id`,
+      [count, `${handedOver}T12:00:00Z`, day(since), day(until), day('2016-05-01')],
+    );
+    return rows.map(({ id }) => id);
+  }
+
+  /** How often each key of a callback's reason stands; "once" is what every value must be. */
+  async reasonCounts(): Promise<{ readonly reasons: number; readonly units: number; readonly most: number }> {
+    const { rows } = await this.pool.query<{ reasons: number; units: number; most: number }>(
+      `SELECT COALESCE(sum(n), 0)::int AS reasons, count(DISTINCT unit_id)::int AS units, COALESCE(max(n), 0)::int AS most
+       FROM (SELECT c.unit_id, r.source_id, r.position_id, r.place, count(*) AS n
+             FROM callback c JOIN callback_reason r ON r.callback_id = c.id GROUP BY 1, 2, 3, 4) one`,
+    );
+    return rows[0]!;
   }
 
   /** The open and closed callbacks with their live reasons, as `unit: source position/place action`. */
@@ -162,7 +201,11 @@ export class SmallShop {
 }
 
 /** A bulletin's fields for saving, with these rules. */
-export function bulletin(number: string, opens: readonly FitRuleFile[], ends: readonly { rule: string; on: string }[] = []) {
+export function bulletin(
+  number: string,
+  opens: readonly FitRuleFile[],
+  ends: readonly { rule: string; on: string }[] = [],
+) {
   return {
     kind: 'service-bulletin' as const,
     publisher: 'Holmgard',

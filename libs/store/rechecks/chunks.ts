@@ -38,14 +38,19 @@ export async function chunkFailed(db: Db, recheckId: number, n: number, problem:
   return rows[0] ?? null;
 }
 
-/** The same units again, one chunk each, so that only the one that cannot be judged stays behind. */
+/** Into how many pieces a chunk falls that cannot be judged whole: a hundred units are down to one after two splits. */
+const PIECES = 10;
+
+/** The same units again in smaller chunks, so that in the end only the one that cannot be judged stays behind. */
 export async function splitChunk(db: Db, { recheckId, n, fromUnit, toUnit }: ChunkRow): Promise<void> {
   await db.$executeRaw`DELETE FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
   await db.$executeRaw`
     INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit)
-    SELECT ${recheckId}::int, last.n + row_number() OVER (ORDER BY u.unit_id), u.unit_id, u.unit_id
-    FROM (SELECT DISTINCT unit_id FROM install WHERE unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int) u,
-         (SELECT GREATEST(${n}::int, COALESCE(max(n), 0)) AS n FROM recheck_chunk WHERE recheck_id = ${recheckId}::int) last`;
+    SELECT ${recheckId}::int, last.n + piece, min(unit_id), max(unit_id)
+    FROM (SELECT unit_id, ntile(${PIECES}::int) OVER (ORDER BY unit_id) AS piece
+          FROM (SELECT DISTINCT unit_id FROM install WHERE unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int) u) p,
+         (SELECT GREATEST(${n}::int, COALESCE(max(n), 0)) AS n FROM recheck_chunk WHERE recheck_id = ${recheckId}::int) last
+    GROUP BY last.n, piece`;
 }
 
 export async function setChunkAside(db: Db, recheckId: number, n: number): Promise<void> {

@@ -6,7 +6,7 @@ import type { ChunkName } from './judge-chunk';
 export const MOST_TRIES = 3;
 
 /**
- * Counts a failed try. A chunk that has used its tries is split into single units; a single unit that has used them is
+ * Counts a failed try. A chunk that has used its tries is split, down to single units; a single unit that has used them is
  * set aside with its problem, and the rest go on.
  */
 export async function noteFailure(store: Store, { recheckId, n }: ChunkName, error: unknown): Promise<void> {

@@ -62,7 +62,7 @@ export interface RecheckStore {
   chunkDone(id: number, n: number, counts: AppliedCounts & { judged: number }): Promise<void>;
   /** Counts a try that failed; answers the chunk as it stands then, or null when it is no longer waiting. */
   chunkFailed(id: number, n: number, problem: string): Promise<ChunkRow | null>;
-  /** Puts one chunk of one unit each in the place of a chunk of several. */
+  /** Puts several smaller chunks in the place of one of several units. */
   splitChunk(chunk: ChunkRow): Promise<void>;
   setChunkAside(id: number, n: number): Promise<void>;
   /** Marks the recheck as done when no chunk waits any more; true when this call did. */
