@@ -100,6 +100,14 @@ describe('what would settle a ruling', () => {
     ]);
   });
 
+  it('is the conflict itself when the evidence leaves no day', () => {
+    expect(ask([], ['2012-05-01'])).toEqual({
+      needed: true,
+      kinds: [],
+      sentence: 'No possible build day is left: the evidence conflicts, and that has to be settled first.',
+    });
+  });
+
   it('is said to be unknown when no kind is left to read', () => {
     expect(ask(between('2010-01-01', '2015-07-01'), ['2012-05-01'], []).sentence).toBe(
       'No evidence known for this maker would settle it; ask the maker.',

@@ -11,6 +11,8 @@ import { typicalEvidence } from './typical-evidence';
 const TRIALS = 240;
 const RANK = { sure: 0, likely: 1, possible: 2 } as const;
 
+const NO_DAY_LEFT = 'No possible build day is left: the evidence conflicts, and that has to be settled first.';
+
 export interface SettlingQuestion {
   /** The possible build days, cut where the outcome of the ruling changes. */
   readonly cuts: readonly OutcomeCut[];
@@ -35,11 +37,14 @@ export function cutAt(days: DaySet, boundaries: readonly Day[]): OutcomeCut[] {
  * Which evidence would leave one outcome: kinds that surely would come first, then the likely, then the possible,
  * and among equals the one that is cheapest to read. When every possible day has the same outcome none is needed.
  *
+ * With no possible day left the conflict comes first, and no further evidence is named.
+ *
  * How surely is found by trial: for possible build days spread over the cuts, the reading a unit of that day would
  * typically bear is made and combined with what is known. Every reading that day could give must leave one outcome.
  */
 export function whatWouldSettle(question: SettlingQuestion): Settling {
   const cuts = question.cuts.filter((cut) => cut.days.length > 0);
+  if (cuts.length === 0) return { needed: true, kinds: [], sentence: NO_DAY_LEFT };
   if (new Set(cuts.map((cut) => cut.outcome)).size <= 1)
     return {
       needed: false,

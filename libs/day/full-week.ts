@@ -9,7 +9,7 @@ import { isoWeekdayOf } from './iso-week';
 export function fullWeekStart(year: number, week: number): Day | null {
   if (!Number.isInteger(week) || week < 1) return null;
   const newYear = dayOf(year, 1, 1);
-  const firstSunday = newYear + ((7 - isoWeekdayOf(newYear)) % 7);
+  const firstSunday = newYear + 7 - isoWeekdayOf(newYear);
   const start = firstSunday + 7 * (week - 1);
   return start < dayOf(year + 1, 1, 1) ? start : null;
 }
