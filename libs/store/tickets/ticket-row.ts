@@ -19,15 +19,22 @@ export async function readTicketRow(db: Db, id: number): Promise<TicketRow | nul
   return rows[0] ?? null;
 }
 
-/** The number is the id, so that no two tickets can share one and no counter has to be kept. */
+/** Held while a number is given out, so that numbers follow each other. Any fixed number. */
+const NUMBER_LOCK = 4_780_020;
+
+/** Numbers run within a year: `26-0671` follows `26-0670`. */
 export const insertTicket =
   (db: Db): TicketStore['insert'] =>
   async (ticket) => {
+    await db.$queryRaw`SELECT 1 AS held FROM pg_advisory_xact_lock(${NUMBER_LOCK}::bigint)`;
+    const prefix = `${String(ticket.year % 100).padStart(2, '0')}-`;
     const rows = await db.$queryRaw<{ id: number }[]>`
-      INSERT INTO ticket (id, number, location_id, unit_id, owner_id, bench_id, complaint, promised_on, opened_at)
-      SELECT n, 'T-' || lpad(n::text, 6, '0'), ${ticket.locationId}, ${ticket.unitId}, ${ticket.ownerId},
-             ${ticket.benchId}, ${ticket.complaint}, ${ticket.promisedOn}::date, ${new Date(ticket.at)}
-      FROM nextval(pg_get_serial_sequence('ticket', 'id')) AS n
+      INSERT INTO ticket (number, location_id, unit_id, owner_id, bench_id, complaint, promised_on, opened_at)
+      SELECT ${prefix} || lpad((coalesce(max(substr(last.number, 4)::int), 0) + 1)::text, 4, '0'),
+             ${ticket.locationId}, ${ticket.unitId}, ${ticket.ownerId}, ${ticket.benchId}::int, ${ticket.complaint},
+             ${ticket.promisedOn}::date, ${new Date(ticket.at)}
+      FROM (SELECT number FROM ticket ORDER BY id DESC LIMIT 1) last
+      WHERE starts_with(last.number, ${prefix}) AND substr(last.number, 4) ~ '^[0-9]{1,8}$'
       ON CONFLICT (unit_id) WHERE closed_at IS NULL DO NOTHING
       RETURNING id`;
     return rows[0]?.id ?? null;

@@ -6,7 +6,7 @@ export interface AuthorisationRow {
   readonly how: 'in-person' | 'phone' | 'email' | 'signature';
   readonly amountMinor: number;
   readonly at: string;
-  readonly recordedBy: string | null;
+  readonly recordedBy?: string | null;
 }
 
 /** The ticket's own columns. Days are `YYYY-MM-DD`, instants ISO 8601. */
@@ -143,6 +143,8 @@ export interface TicketStore {
     complaint: string;
     promisedOn: string | null;
     at: number;
+    /** The year of the ticket's number. */
+    year: number;
   }): Promise<number | null>;
   byId(id: number): Promise<TicketRow | null>;
   /** Sets the columns and raises the version when it is still `version`; false when it is not. */

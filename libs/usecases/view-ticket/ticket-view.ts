@@ -1,7 +1,7 @@
 import type { PickView, PlaceView, TicketView } from '../../contracts';
 import { missingFor, SAFETY_POINTS } from '../../ticket';
 import { placeName, toPosition } from '../browse-catalogue/index';
-import type { BeforeRow, EarlierTicketRow, EventRow, PickRow, PlaceRecordRow, PositionRow } from '../ports/index';
+import type { AuthorisationRow, BeforeRow, EarlierTicketRow, EventRow, PickRow, PlaceRecordRow, PositionRow } from '../ports/index';
 import { partRefOf, rulingView, verdictView } from '../rule-on-unit/index';
 import { unitView } from '../view-unit/index';
 import { flagView } from './flag-view';
@@ -33,7 +33,7 @@ export function ticketView(whole: WholeTicket, around: Around): TicketView {
     labour: { minutes: ticket.labourMinutes, minor: ticket.labourMinor },
     totalMinor: ticket.labourMinor + sumOf(picks.filter(({ state }) => state !== 'returned')),
     currency: around.currency,
-    authorisation: ticket.authorisation,
+    authorisation: ticket.authorisation && authorisationView(ticket.authorisation),
     safety: SAFETY_POINTS.map((point) => ({ ...point, ticked: ticket.safetyChecks.includes(point.id) })),
     flags: whole.flags.map(flagView),
     missing: missingFor(gateFacts(whole)).map(({ stage, points }) => ({ stage, points: [...points] })),
@@ -59,6 +59,10 @@ function columnsOf({ ticket }: WholeTicket) {
     promisedOn: ticket.promisedOn,
     openedAt: ticket.openedAt,
   };
+}
+
+function authorisationView({ by, how, amountMinor, at, recordedBy }: AuthorisationRow) {
+  return { by, how, amountMinor, at, recordedBy: recordedBy ?? null };
 }
 
 const sumOf = (picks: readonly PickView[]): number => picks.reduce((sum, { priceMinor }) => sum + priceMinor, 0);

@@ -1,5 +1,6 @@
 import { Catch, HttpException, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { ZodSerializationException } from 'nestjs-zod';
 import type { Problem } from '../../../../libs/contracts';
 import { PasswordsBusyError } from '../../../../libs/store';
 import { ProblemError } from './problem-error';
@@ -13,10 +14,18 @@ export class ProblemFilter implements ExceptionFilter {
     const http = host.switchToHttp();
     const problem = problemOf(error);
     const { method, url } = http.getRequest<FastifyRequest>();
-    if (problem.status >= 500) this.log.error(`${method} ${url}`, error instanceof Error ? error.stack : String(error));
+    if (problem.status >= 500) this.log.error(`${method} ${url}${issuesOf(error)}`, stackOf(error));
     if (problem.status === 401 || problem.status === 403) this.log.warn(`${method} ${url}: ${problem.type}`);
     sendProblem(http.getResponse<FastifyReply>(), problem);
   }
+}
+
+const stackOf = (error: unknown): string | undefined => (error instanceof Error ? error.stack : String(error));
+
+/** An answer that breaks its own contract says in which field. */
+function issuesOf(error: unknown): string {
+  if (!(error instanceof ZodSerializationException)) return '';
+  return `: ${String(error.getZodError())}`;
 }
 
 export function sendProblem(reply: FastifyReply, { status, type, message, more, headers }: ProblemError): void {
