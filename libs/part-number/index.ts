@@ -2,3 +2,4 @@ export * from './number-rules';
 export * from './read-part-number';
 export * from './supersession';
 export * from './supersession-graph';
+export * from './supersession-findings';

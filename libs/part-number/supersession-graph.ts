@@ -1,5 +1,5 @@
 import type { PartKey } from './number-rules';
-import type { StandIn, Supersession, SupersessionFinding } from './supersession';
+import type { StandIn, Supersession } from './supersession';
 
 interface Step {
   readonly to: PartKey;
@@ -94,76 +94,6 @@ export class SupersessionGraph {
   }
 }
 
-/**
- * What a person has to mend in the supersessions known at the instant: rings of one-way steps, parts that give way to
- * several, parts both dead and replaced. Both-way pairs are one part for this purpose.
- */
-export function supersessionFindings(
-  supersessions: readonly Supersession[],
-  knownAt: number,
-): readonly SupersessionFinding[] {
-  const known = supersessions.filter((one) => one.known.from <= knownAt && knownAt < one.known.to);
-  const steps = new Map<PartKey, Set<PartKey>>();
-  for (const { from, to, direction } of known) {
-    if (direction === 'one-way' && to !== null) (steps.get(from) ?? setIn(steps, from)).add(to);
-  }
-  return [...cyclesIn(steps), ...forksIn(steps), ...deadAndReplaced(known)];
-}
-
-function forksIn(steps: Map<PartKey, Set<PartKey>>): SupersessionFinding[] {
-  return [...steps]
-    .filter(([, to]) => to.size > 1)
-    .map(([from, to]) => ({ code: 'fork' as const, from, to: [...to].sort() }))
-    .sort((a, b) => (a.from < b.from ? -1 : 1));
-}
-
-function deadAndReplaced(known: readonly Supersession[]): SupersessionFinding[] {
-  const dead = new Set(known.filter(({ direction }) => direction === 'dead').map(({ from }) => from));
-  return [...dead].sort().flatMap((part) => {
-    const to = known.flatMap((one) => (one.from === part && one.to !== null ? [one.to] : []));
-    return to.length === 0 ? [] : [{ code: 'dead-and-replaced' as const, part, to: [...new Set(to)].sort() }];
-  });
-}
-
-/** Rings are the strongly connected groups of more than one part, and parts that give way to themselves (Tarjan 1972). */
-function cyclesIn(steps: Map<PartKey, Set<PartKey>>): SupersessionFinding[] {
-  const rings: PartKey[][] = [];
-  const order = new Map<PartKey, number>();
-  const low = new Map<PartKey, number>();
-  const open: PartKey[] = [];
-  const isOpen = new Set<PartKey>();
-  for (const root of [...steps.keys()].sort()) {
-    if (order.has(root)) continue;
-    const work: { part: PartKey; next: Iterator<PartKey> }[] = [];
-    const enter = (part: PartKey): void => {
-      order.set(part, order.size);
-      low.set(part, order.get(part)!);
-      open.push(part);
-      isOpen.add(part);
-      work.push({ part, next: (steps.get(part) ?? new Set<PartKey>()).values() });
-    };
-    enter(root);
-    while (work.length > 0) {
-      const { part, next } = work[work.length - 1]!;
-      const step = next.next();
-      if (!step.done) {
-        if (!order.has(step.value)) enter(step.value);
-        else if (isOpen.has(step.value)) low.set(part, Math.min(low.get(part)!, order.get(step.value)!));
-        continue;
-      }
-      work.pop();
-      const above = work[work.length - 1];
-      if (above) low.set(above.part, Math.min(low.get(above.part)!, low.get(part)!));
-      if (low.get(part) === order.get(part)) {
-        const ring = open.splice(open.indexOf(part));
-        for (const one of ring) isOpen.delete(one);
-        if (ring.length > 1 || steps.get(part)?.has(part)) rings.push(ring.sort());
-      }
-    }
-  }
-  return rings.sort((a, b) => (a[0]! < b[0]! ? -1 : 1)).map((parts) => ({ code: 'cycle', parts }));
-}
-
 /** Breadth first from the part; the map says from where each part was first reached. */
 function walk(
   start: PartKey,
@@ -193,10 +123,4 @@ function append<K, V>(map: Map<K, V[]>, key: K, value: V): void {
   const list = map.get(key);
   if (list) list.push(value);
   else map.set(key, [value]);
-}
-
-function setIn<K, V>(map: Map<K, Set<V>>, key: K): Set<V> {
-  const made = new Set<V>();
-  map.set(key, made);
-  return made;
 }
