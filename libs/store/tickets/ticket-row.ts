@@ -27,7 +27,7 @@ export const insertTicket =
   (db: Db): TicketStore['insert'] =>
   async (ticket) => {
     await db.$queryRaw`SELECT 1 AS held FROM pg_advisory_xact_lock(${NUMBER_LOCK}::bigint)`;
-    const prefix = `${String(ticket.year % 100).padStart(2, '0')}-`;
+    const prefix = `${new Date(ticket.at).toISOString().slice(2, 4)}-`;
     const rows = await db.$queryRaw<{ id: number }[]>`
       INSERT INTO ticket (number, location_id, unit_id, owner_id, bench_id, complaint, promised_on, opened_at)
       SELECT ${prefix} || lpad((coalesce(max(substr(last.number, 4)::int), 0) + 1)::text, 4, '0'),

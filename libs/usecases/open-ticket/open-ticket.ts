@@ -1,6 +1,6 @@
 import { prepareShop } from '../../build-date';
 import type { OpenTicket, TicketView } from '../../contracts';
-import { civilDateOf, formatDay } from '../../day';
+import { formatDay } from '../../day';
 import type { Actor } from '../actor';
 import { inferUnit, evidenceOf } from '../build-days/index';
 import { resolveIdentity } from '../identify-unit/index';
@@ -73,7 +73,6 @@ async function insertTicket(
     complaint,
     promisedOn,
     at: clock.now(),
-    year: civilDateOf(clock.today()).year,
   });
   if (id === null) {
     const open = await tx.units.openTicket(unitId);

@@ -134,7 +134,7 @@ export interface SearchTerms {
 export type SearchRow = TicketCard & { readonly closedOn: string | null; readonly matched: string };
 
 export interface TicketStore {
-  /** The new ticket's id; null when the unit has an open ticket already. */
+  /** The new ticket's id, its number running within the year of `at`; null when the unit has an open ticket already. */
   insert(ticket: {
     locationId: number;
     unitId: number;
@@ -143,8 +143,6 @@ export interface TicketStore {
     complaint: string;
     promisedOn: string | null;
     at: number;
-    /** The year of the ticket's number. */
-    year: number;
   }): Promise<number | null>;
   byId(id: number): Promise<TicketRow | null>;
   /** Sets the columns and raises the version when it is still `version`; false when it is not. */
