@@ -7,9 +7,9 @@ import { civilDateOf, dayOf, type Day } from '../day';
 export interface Calendar {
   readonly today: Day;
   /** A day of the year that lies `years` (1 or more) before this one. */
-  ago(years: number, month: number, dayOfMonth?: number): Day;
+  readonly ago: (years: number, month: number, dayOfMonth?: number) => Day;
   /** The day that lies the given number of days back; negative numbers lie ahead. */
-  back(days: number): Day;
+  readonly back: (days: number) => Day;
 }
 
 /** Makes the calendar for a day. */

@@ -11,3 +11,4 @@ export { makeDemoShop } from './make-demo-shop';
 export { KEPT_BULLETIN } from './rulebook/drafts';
 export { makeChance, type Chance } from './prng';
 export { demoRulebookFile } from './rulebook-file';
+export { people as demoPeople } from './shop/people';

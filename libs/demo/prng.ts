@@ -1,15 +1,15 @@
 /** A source of chance that gives the same run for the same seed, on every machine. */
 export interface Chance {
   /** A number from 0 up to, not including, 1. */
-  next(): number;
+  readonly next: () => number;
   /** A whole number from `low` to `high`, both included. */
-  whole(low: number, high: number): number;
+  readonly whole: (low: number, high: number) => number;
   /** True in the given share of cases, 0 to 1. */
-  happens(share: number): boolean;
+  readonly happens: (share: number) => boolean;
   /** One of the list, each as likely as the next; the list must not be empty. */
-  oneOf<T>(list: readonly T[]): T;
+  readonly oneOf: <T>(list: readonly T[]) => T;
   /** One of the list, each as likely as its weight says. */
-  weighted<T>(list: readonly (readonly [T, number])[]): T;
+  readonly weighted: <T>(list: readonly (readonly [T, number])[]) => T;
 }
 
 /**

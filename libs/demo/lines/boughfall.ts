@@ -25,7 +25,7 @@ export function boughfall(calendar: Calendar): LineRoom {
       bulletin: paper('service-bulletin', 'BF-TM-22', 'Shaft bolts of the drive line', ago(5, 9, 25)),
       advice: paper('makers-advice', 'reply 88', 'Tarnvelde on infeed chains', ago(2, 2, 11), { receivedAfter: 3 }),
     },
-    positions: [...driveLine(calendar), ...drum(calendar)],
+    positions: [...driveLine(calendar), ...gearBox(calendar), ...drum(calendar), ...infeed(calendar)],
   };
 }
 
@@ -80,6 +80,11 @@ function driveLine({ ago }: Calendar): PositionRoom[] {
         says('list', '620.022.02', { models: ['BF 150'] }),
       ],
     },
+  ];
+}
+
+function gearBox({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'GBX-SEAL',
       name: 'Gear box seal',
@@ -140,6 +145,11 @@ function drum({ ago }: Calendar): PositionRoom[] {
         says('revised', '630.120.02', { allows: ['630.120.01'], replaces: [2] }),
       ],
     },
+  ];
+}
+
+function infeed({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'INF-CHN',
       name: 'Infeed chain',

@@ -33,7 +33,7 @@ export function driftbreak(calendar: Calendar): LineRoom {
         receivedAfter: 0,
       }),
     },
-    positions: [...auger(calendar), ...drive(calendar), ...frame(calendar)],
+    positions: [...auger(calendar), ...housing(calendar), ...scraper(), ...drive(calendar), ...frame(calendar)],
   };
 }
 
@@ -77,6 +77,11 @@ function auger({ ago }: Calendar): PositionRoom[] {
         }),
       ],
     },
+  ];
+}
+
+function housing({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'IMP-PIN',
       name: 'Impeller shear pin',
@@ -117,6 +122,11 @@ function auger({ ago }: Calendar): PositionRoom[] {
         says('list', '31-0428', { fitted: 'heavy-housing' }),
       ],
     },
+  ];
+}
+
+function scraper(): PositionRoom[] {
+  return [
     {
       code: 'SCR-BAR',
       name: 'Scraper bar',

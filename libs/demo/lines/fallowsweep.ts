@@ -26,7 +26,7 @@ export function fallowsweep(calendar: Calendar): LineRoom {
         effective: ago(8, 9, 1),
       }),
     },
-    positions: [...driveLine(calendar), ...deck(calendar)],
+    positions: [...driveLine(calendar), ...clutch(calendar), ...deck(calendar), ...runningGear(calendar)],
   };
 }
 
@@ -68,6 +68,11 @@ function driveLine({ ago }: Calendar): PositionRoom[] {
         says('revised', null, { bars: [['720.012.88', 'breaks-later', 'never in this yoke']], action: 'stop-use' }),
       ],
     },
+  ];
+}
+
+function clutch({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'SLP-LIN',
       name: 'Slip clutch lining',
@@ -143,6 +148,11 @@ function deck({ ago }: Calendar): PositionRoom[] {
         says('bulletin', '730.020.03', { built: [ago(9, 1), null], replaces: [2] }),
       ],
     },
+  ];
+}
+
+function runningGear({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'SKD-SHOE',
       name: 'Skid shoe',

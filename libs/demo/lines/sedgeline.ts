@@ -27,7 +27,7 @@ export function sedgeline(calendar: Calendar): LineRoom {
       }),
       advice: paper('makers-advice', 'mail of May', 'Quilmoor on the knife head', ago(3, 5, 27), { receivedAfter: 1 }),
     },
-    positions: [...bar(calendar), ...drive(calendar)],
+    positions: [...bar(calendar), ...knifeHead(calendar), ...drive(calendar)],
   };
 }
 
@@ -61,6 +61,11 @@ function bar({ ago }: Calendar): PositionRoom[] {
         says('revised', 'G411-020A', { built: [ago(7, 1), null], replaces: [2] }),
       ],
     },
+  ];
+}
+
+function knifeHead({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'HD-BALL',
       name: 'Knife head ball',

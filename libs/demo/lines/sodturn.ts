@@ -27,7 +27,7 @@ export function sodturn(calendar: Calendar): LineRoom {
         receivedAfter: 0,
       }),
     },
-    positions: [...tines(calendar), ...drive(calendar)],
+    positions: [...tines(calendar), ...tineShaft(calendar), ...drive(), ...gears(calendar)],
   };
 }
 
@@ -68,6 +68,11 @@ function tines({ ago }: Calendar): PositionRoom[] {
         }),
       ],
     },
+  ];
+}
+
+function tineShaft({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'TINE-SET',
       name: 'Bolo tine',
@@ -106,7 +111,7 @@ function tines({ ago }: Calendar): PositionRoom[] {
   ];
 }
 
-function drive({ ago }: Calendar): PositionRoom[] {
+function drive(): PositionRoom[] {
   const joint = {
     shaftRadiusMm: 9.5,
     planes: 2 as const,
@@ -134,6 +139,11 @@ function drive({ ago }: Calendar): PositionRoom[] {
         says('finding', null, { bars: [['G520-061', 'breaks-later', 'wears the hub oval']], action: 'next-service' }),
       ],
     },
+  ];
+}
+
+function gears({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'DRV-BLT',
       name: 'Drive belt',

@@ -26,7 +26,7 @@ export function stavewright(calendar: Calendar): LineRoom {
         receivedAfter: 12,
       }),
     },
-    positions: [...hydraulics(calendar), ...beam(calendar)],
+    positions: [...hydraulics(calendar), ...pump(calendar), ...beam(calendar)],
   };
 }
 
@@ -72,6 +72,11 @@ function hydraulics({ ago }: Calendar): PositionRoom[] {
         says('revised', '50-4012', { models: ['SW-22'], built: [ago(7, 1), null], replaces: [1] }),
       ],
     },
+  ];
+}
+
+function pump({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'PMP-CPL',
       name: 'Pump coupling insert',

@@ -32,7 +32,7 @@ export function twigmaw(calendar: Calendar): LineRoom {
         receivedAfter: 0,
       }),
     },
-    positions: [...rotor(calendar), ...feed(calendar), ...drive(calendar)],
+    positions: [...rotor(calendar), ...feed(calendar), ...infeed(calendar), ...drive(calendar)],
   };
 }
 
@@ -133,6 +133,11 @@ function feed({ ago }: Calendar): PositionRoom[] {
         says('finding', null, { bars: [['G320-088', 'breaks-later', 'found three bent shafts']] }),
       ],
     },
+  ];
+}
+
+function infeed({ ago }: Calendar): PositionRoom[] {
+  return [
     {
       code: 'FEED-SPR',
       name: 'Feed roller spring',

@@ -47,6 +47,13 @@ export function serialSchemes(calendar: Calendar): readonly SerialScheme[] {
         { kind: 'sequence', length: 4 },
       ],
     ),
+    ...tarnvelde(calendar),
+  ];
+}
+
+function tarnvelde(calendar: Calendar): SerialScheme[] {
+  const { ago } = calendar;
+  return [
     scheme(
       'TARNVE',
       'TARNVE-A',

@@ -1,6 +1,5 @@
 import { formatDay } from '../../day';
 import type { FitRuleFile } from '../../fit-rules';
-import type { Calendar } from '../calendar';
 import type { DemoSource } from '../demo-shop';
 import { paper, says, type LineRoom, type Paper, type Saying } from '../lines/line-room';
 import { sourceFileOf } from './papers-of-line';

@@ -77,11 +77,6 @@ describe('seedShop', () => {
   });
 
   it('has a few open flags, a handful of open callbacks, and more that are settled', async () => {
-    const state = await rows(
-      `SELECT 'flag' AS what, state, count(*)::int AS n FROM flag GROUP BY 2
-       UNION ALL SELECT 'callback', state, count(*)::int FROM callback GROUP BY 2
-       UNION ALL SELECT 'note', '', count(*)::int FROM unit_note ORDER BY 1, 2`,
-    );
     expect(await count(`flag WHERE state = 'open'`)).toBeGreaterThan(3);
     expect(await count(`callback WHERE state = 'open'`)).toBe(6);
     expect(await count(`callback WHERE state = 'settled'`)).toBeGreaterThan(6);
