@@ -22,7 +22,10 @@ export interface GatePoint {
  */
 export const GATES: Readonly<Record<Stage, readonly GatePoint[]>> = {
   intake: [
-    { code: 'line-unknown', asks: (facts) => unless(facts.lineKnown, 'Record which product line the unit belongs to.') },
+    {
+      code: 'line-unknown',
+      asks: (facts) => unless(facts.lineKnown, 'Record which product line the unit belongs to.'),
+    },
     {
       code: 'serial-not-recorded',
       asks: (facts) => unless(facts.serialRecorded, 'Record the serial number, or why there is none to read.'),
@@ -78,7 +81,9 @@ function partsNotRight(facts: TicketFacts) {
     const bad = picksFor(facts, position.code).filter((pick) => !mayBeFitted(pick));
     if (bad.length === 0) return [];
     const parts = names([...new Set(bad.map((pick) => pick.part))]);
-    return [ofPosition(position, `${position.name}: ${parts} is neither right nor allowed; return it, or ask a manager.`)];
+    return [
+      ofPosition(position, `${position.name}: ${parts} is neither right nor allowed; return it, or ask a manager.`),
+    ];
   });
 }
 

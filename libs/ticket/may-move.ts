@@ -5,7 +5,10 @@ import type { TicketFacts } from './ticket-facts';
 
 /** Why something may not be done to a ticket now. */
 export type NotNow =
-  | { readonly code: 'closed' | 'on-hold' | 'no-such-step' | 'reason-missing' | 'not-on-hold'; readonly sentence: string }
+  | {
+      readonly code: 'closed' | 'on-hold' | 'no-such-step' | 'reason-missing' | 'not-on-hold';
+      readonly sentence: string;
+    }
   | { readonly code: 'gate-closed'; readonly sentence: string; readonly missing: readonly MissingPoint[] };
 
 /** An answer to "may I?": null means yes. */

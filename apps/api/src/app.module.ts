@@ -20,7 +20,19 @@ import type { ApiOptions } from './tokens';
 import { UnitsModule } from './units/units.module';
 
 /** One module per noun of the trade. */
-const NOUNS: Type[] = [SessionModule, CatalogueModule, OwnersModule, UnitsModule, TicketsModule, BoardModule, FlagsModule, BulletinsModule, RechecksModule, CallbacksModule, LiveModule];
+const NOUNS: Type[] = [
+  SessionModule,
+  CatalogueModule,
+  OwnersModule,
+  UnitsModule,
+  TicketsModule,
+  BoardModule,
+  FlagsModule,
+  BulletinsModule,
+  RechecksModule,
+  CallbacksModule,
+  LiveModule,
+];
 
 @Module({})
 export class AppModule {

@@ -12,7 +12,8 @@ export function readBoard(db: Db, { locationId, bench, flagged, q }: BoardFilter
     Prisma.sql`t.closed_at IS NULL AND t.location_id = ${locationId}`,
     bench === undefined ? null : Prisma.sql`t.bench_id = ${bench}`,
     flagged ? Prisma.sql`EXISTS (SELECT FROM flag f WHERE f.ticket_id = t.id AND f.state = 'open')` : null,
-    like && Prisma.sql`(o.name ILIKE ${like} OR t.number ILIKE ${like} OR u.serial ILIKE ${like}
+    like &&
+      Prisma.sql`(o.name ILIKE ${like} OR t.number ILIKE ${like} OR u.serial ILIKE ${like}
                         OR l.name ILIKE ${like} OR m.name ILIKE ${like})`,
   ].filter((one) => one !== null);
   return db.$queryRaw<TicketCard[]>`

@@ -48,8 +48,7 @@ const COLUMNS: { [Key in keyof TicketPatch]-?: (value: never) => Prisma.Sql } = 
   promisedOn: (value: string | null) => Prisma.sql`promised_on = ${value}::date`,
   holdReason: (value: string | null) => Prisma.sql`hold_reason = ${value}::text`,
   cancelReason: (value: string | null) => Prisma.sql`cancel_reason = ${value}::text`,
-  closedAt: (value: number | null) =>
-    Prisma.sql`closed_at = ${value === null ? null : new Date(value)}::timestamptz`,
+  closedAt: (value: number | null) => Prisma.sql`closed_at = ${value === null ? null : new Date(value)}::timestamptz`,
   handedOver: (value: boolean) => Prisma.sql`handed_over = ${value}`,
   labourMinutes: (value: number) => Prisma.sql`labour_minutes = ${value}`,
   labourMinor: (value: number) => Prisma.sql`labour_minor = ${value}`,

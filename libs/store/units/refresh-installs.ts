@@ -3,20 +3,24 @@ import type { Db } from '../db';
 /**
  * Brings what the unit holds in step with its newest records, in one statement. The newest record of a place is that
  * of the latest ticket, what was left there before what was found; a place left out says nothing, a missing part
- * leaves the place empty. A row whose part, candidates or fitting day changed loses its verdict, since that was given
+ * leaves the place empty, and so does one that sheared so that nothing of it tells what it was. A row whose part, candidates or fitting day changed loses its verdict, since that was given
  * to something else.
  */
 export async function refreshInstalls(db: Db, unitId: number): Promise<void> {
   await db.$executeRaw`
     WITH newest AS (
       SELECT DISTINCT ON (r.position_id, r.place)
-             r.id, r.ticket_id, r.position_id, r.place, r.part_id, r.candidates, r.condition,
+             r.id, r.ticket_id, r.position_id, r.place, r.part_id, r.candidates, r.condition, r.marks,
              (r.fitted_on - DATE '1970-01-01') AS fitted_on
       FROM place_record r JOIN ticket t ON t.id = r.ticket_id
       WHERE r.unit_id = ${unitId} AND r.left_out_why IS NULL
       ORDER BY r.position_id, r.place, t.opened_at DESC, t.id DESC, (r.side = 'left') DESC
     ),
-    holds AS (SELECT * FROM newest WHERE condition IS DISTINCT FROM 'missing'),
+    holds AS (
+      SELECT * FROM newest
+      WHERE condition IS DISTINCT FROM 'missing'
+        AND (part_id IS NOT NULL OR marks IS NOT NULL OR cardinality(candidates) > 0)
+    ),
     gone AS (
       DELETE FROM install i
       WHERE i.unit_id = ${unitId}

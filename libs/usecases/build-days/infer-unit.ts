@@ -49,4 +49,3 @@ function serialKeyOf(
   if (!first || keys.some(({ scheme }) => scheme !== first.scheme)) return null;
   return { scheme: first.scheme, key: keys.length === 1 ? first.key : null };
 }
-

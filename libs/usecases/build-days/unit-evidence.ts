@@ -18,7 +18,10 @@ export function evidenceOf(unit: EvidencedUnit, rows: readonly EvidenceRow[]): E
     const read = EvidenceSchema.safeParse({ ...row.data, kind: row.kind, id: String(row.id), ...asideOf(row) });
     return read.success ? [read.data] : [];
   });
-  return [...impliedEvidence(unit).filter((implied) => !recorded.some((piece) => saysTheSame(piece, implied))), ...recorded];
+  return [
+    ...impliedEvidence(unit).filter((implied) => !recorded.some((piece) => saysTheSame(piece, implied))),
+    ...recorded,
+  ];
 }
 
 /** The pieces that follow from the unit's identity. */

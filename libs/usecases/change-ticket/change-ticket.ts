@@ -40,17 +40,19 @@ export async function changeTicket(
   { id, version }: OnTicket,
   plan: Plan,
 ): Promise<Outcome<TicketView>> {
-  const refusal = await ports.store.transaction(async (tx) => {
-    const whole = await loadTicket(tx, ports.clock, id, actor.locationId);
-    if (!whole) return noSuchTicket(id);
-    if (whole.ticket.version !== version) return stale(whole.ticket.number);
-    const stopped = mayWork({ onHold: false, closed: closedHow(whole) });
-    if (stopped) return refused('wrong-stage', stopped.sentence);
-    const planned = await plan(whole, tx);
-    if (!planned.ok) throw new LeaveWithRefusal(planned.refusal);
-    await write(tx, whole, version, planned.value);
-    return null;
-  }).catch(asRefusal);
+  const refusal = await ports.store
+    .transaction(async (tx) => {
+      const whole = await loadTicket(tx, ports.clock, id, actor.locationId);
+      if (!whole) return noSuchTicket(id);
+      if (whole.ticket.version !== version) return stale(whole.ticket.number);
+      const stopped = mayWork({ onHold: false, closed: closedHow(whole) });
+      if (stopped) return refused('wrong-stage', stopped.sentence);
+      const planned = await plan(whole, tx);
+      if (!planned.ok) throw new LeaveWithRefusal(planned.refusal);
+      await write(tx, whole, version, planned.value);
+      return null;
+    })
+    .catch(asRefusal);
   if (refusal && !refusal.ok) return withPresent(ports, actor, id, refusal);
   return viewTicket(ports, actor, id);
 }

@@ -22,7 +22,8 @@ export async function decideFlag(ports: Ports, actor: Actor, input: Input): Prom
   const outcome = await store.transaction(async (tx) => {
     const flag = await tx.flags.byId(input.id);
     const ticket = flag && (await tx.tickets.byId(flag.ticket.id));
-    if (!flag || !ticket || ticket.locationId !== actor.locationId) return refused('not-found', `There is no flag ${input.id}.`);
+    if (!flag || !ticket || ticket.locationId !== actor.locationId)
+      return refused('not-found', `There is no flag ${input.id}.`);
     if (flag.version !== input.version) return stale(flag);
     const wrong = whyNot(flag, input, ticket.closedAt !== null, clock.today());
     if (wrong) return wrong;
@@ -34,7 +35,8 @@ export async function decideFlag(ports: Ports, actor: Actor, input: Input): Prom
       personId: actor.id,
       revision,
     };
-    if (!(await tx.flags.decide(flag.id, input.version, decision))) return stale((await tx.flags.byId(flag.id)) ?? flag);
+    if (!(await tx.flags.decide(flag.id, input.version, decision)))
+      return stale((await tx.flags.byId(flag.id)) ?? flag);
     await follow(ports, tx, actor, flag, input);
     return done(null);
   });
@@ -61,7 +63,11 @@ async function follow({ clock }: Ports, tx: Tables, actor: Actor, flag: FlagRow,
   const ticket = (await tx.tickets.byId(id))!;
   const changed = await tx.tickets.change(id, ticket.version, back ? { stage: back } : {});
   if (!changed) throw new Error(`ticket ${number} changed while a decision on it was written`);
-  const moved = { kind: 'moved-back', data: { from: ticket.stage, to: back, reason: input.reason }, personId: actor.id };
+  const moved = {
+    kind: 'moved-back',
+    data: { from: ticket.stage, to: back, reason: input.reason },
+    personId: actor.id,
+  };
   await tx.tickets.addEvents(id, back ? [decided, moved] : [decided]);
   if (input.decision === 'callback') {
     const { unitId, positionId, part } = flag;

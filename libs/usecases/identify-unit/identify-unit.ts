@@ -24,6 +24,10 @@ export function identifyUnit(
       });
     }
     await tx.units.setIdentity(unit.id, columns);
-    return done({ kind: 'identity', data: { lineCode: identity.lineCode, serial: identity.serial }, personId: actor.id });
+    return done({
+      kind: 'identity',
+      data: { lineCode: identity.lineCode, serial: identity.serial },
+      personId: actor.id,
+    });
   });
 }

@@ -79,7 +79,11 @@ function readEvidenceOf({ evidence }: LookUpRequest, line: LineRow): Outcome<Evi
 
 function factsOf(
   { lineCode, modelNumber, options }: LookUpRequest,
-  { built, serialScheme, serialKey }: { built: UnitFacts['built']; serialScheme: string | null; serialKey: string | null },
+  {
+    built,
+    serialScheme,
+    serialKey,
+  }: { built: UnitFacts['built']; serialScheme: string | null; serialKey: string | null },
 ): UnitFacts {
   const serial = serialScheme === null ? null : { scheme: serialScheme, key: serialKey };
   return { line: lineCode, model: modelNumber, options, serial, built };

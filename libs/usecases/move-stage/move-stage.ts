@@ -37,7 +37,12 @@ function asRefusal(notNow: NotNow): Outcome<never> {
   return refused(CODES[notNow.code], notNow.sentence, notNow.code === 'reason-missing' ? { field: 'reason' } : {});
 }
 
-function step(actor: Actor, { ticket }: WholeTicket, to: Exclude<Destination, 'handed-over'>, reason?: string): TicketChange {
+function step(
+  actor: Actor,
+  { ticket }: WholeTicket,
+  to: Exclude<Destination, 'handed-over'>,
+  reason?: string,
+): TicketChange {
   const back = to === stageBefore(ticket.stage);
   return {
     patch: { stage: to },

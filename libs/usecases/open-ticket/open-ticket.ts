@@ -26,7 +26,8 @@ export async function openTicket(ports: Ports, actor: Actor, input: OpenTicket):
 
 async function knownUnit(tx: Tables, unitId: number, actor: Actor) {
   const unit = await tx.units.byId(unitId);
-  if (!unit || !(await tx.units.isAt(unitId, actor.locationId))) return bad('unitId', `There is no unit ${unitId} here.`);
+  if (!unit || !(await tx.units.isAt(unitId, actor.locationId)))
+    return bad('unitId', `There is no unit ${unitId} here.`);
   return done({ unitId, ownerId: unit.owner.id });
 }
 

@@ -50,7 +50,9 @@ function positionFor(whole: WholeTicket, { position: code, purpose, quantity }: 
     return refused('wrong-stage', 'Parts are picked once the inspection is done.');
   }
   if (code === null) {
-    return purpose === 'spare' ? done(null) : refused('bad-input', 'A part to be fitted needs its position.', { field: 'position' });
+    return purpose === 'spare'
+      ? done(null)
+      : refused('bad-input', 'A part to be fitted needs its position.', { field: 'position' });
   }
   const position = whole.positions.get(code);
   if (!position) return refused('bad-input', `The unit has no position '${code}'.`, { field: 'position' });
@@ -76,8 +78,10 @@ function exceptionFor(
 ): Outcome<string | null> {
   const judgement = position && judgePart(whole, position.code, part.key);
   if (!judgement || judgement.verdict === 'right' || judgement.verdict === 'allowed') return done(null);
-  if (exceptionReason === null) return refused('conflict', needsManager(judgement, whole), { field: 'exceptionReason' });
-  if (!may(actor.role, 'except-part')) return refused('not-allowed', 'Only a manager may except a part that is neither right nor allowed.');
+  if (exceptionReason === null)
+    return refused('conflict', needsManager(judgement, whole), { field: 'exceptionReason' });
+  if (!may(actor.role, 'except-part'))
+    return refused('not-allowed', 'Only a manager may except a part that is neither right nor allowed.');
   return done(exceptionReason);
 }
 
@@ -85,7 +89,12 @@ function needsManager(judgement: Judgement, whole: WholeTicket): string {
   return `${sayVerdict(judgement, namingOf(whole)).technician} A manager can except it with a reason.`;
 }
 
-function eventData(part: PartRow, { quantity, purpose }: PickPart, position: PositionRow | null, reason: string | null) {
+function eventData(
+  part: PartRow,
+  { quantity, purpose }: PickPart,
+  position: PositionRow | null,
+  reason: string | null,
+) {
   const whereTo = position ? ` for ${position.name}` : '';
   return {
     part: part.number,

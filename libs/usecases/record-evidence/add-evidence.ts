@@ -15,12 +15,18 @@ export function addEvidence(
   { evidence, ...on }: OnUnit & NewEvidence,
 ): Promise<Outcome<UnitView>> {
   return changeUnit(ports, actor, on, async (whole, tx) => {
-    const { id: _id, setAside: _aside, ...data } = evidence as NewEvidence['evidence'] & { id?: unknown; setAside?: unknown };
+    const {
+      id: _id,
+      setAside: _aside,
+      ...data
+    } = evidence as NewEvidence['evidence'] & { id?: unknown; setAside?: unknown };
     const named = data.kind === 'serial-scheme' ? { ...data, ...makerOf(whole.unit) } : data;
     const read = EvidenceSchema.safeParse({ ...named, id: 'new' });
     if (!read.success) {
       const issue = read.error.issues[0]!;
-      return refused('bad-input', `evidence.${issue.path.join('.')}: ${issue.message}.`, { field: issue.path.join('.') });
+      return refused('bad-input', `evidence.${issue.path.join('.')}: ${issue.message}.`, {
+        field: issue.path.join('.'),
+      });
     }
     if (whole.evidence.length >= MOST_PIECES) {
       return refused('conflict', `A unit keeps at most ${MOST_PIECES} pieces of evidence; set one aside first.`);

@@ -9,18 +9,26 @@ export type PlaceInput = RecordPlaces['places'][number];
 export function checkPlace({ positions, unit }: WholeUnit, input: PlaceInput): Outcome<PositionRow> {
   const position = positions.get(input.position);
   if (!position) {
-    return bad('position', `${unit.line?.name ?? 'A unit whose line is not known'} has no position '${input.position}'.`);
+    return bad(
+      'position',
+      `${unit.line?.name ?? 'A unit whose line is not known'} has no position '${input.position}'.`,
+    );
   }
   if (input.place > position.places) {
     return bad('place', `${position.name} has ${position.places} place(s), and no place ${input.place}.`);
   }
   const says = saysWhat(input);
-  if (input.leftOutWhy !== null && says.part) return bad('leftOutWhy', `${position.name}: a part and a reason to leave the place out do not go together.`);
-  if (input.condition === 'missing' && says.part) return bad('condition', `${position.name}: a missing part has neither number nor marks.`);
+  if (input.leftOutWhy !== null && says.part)
+    return bad('leftOutWhy', `${position.name}: a part and a reason to leave the place out do not go together.`);
+  if (input.condition === 'missing' && says.part)
+    return bad('condition', `${position.name}: a missing part has neither number nor marks.`);
   if (says.part || input.leftOutWhy !== null || input.condition === 'missing' || input.condition === 'sheared') {
     return done(position);
   }
-  return bad('partText', `${position.name}: record the part number or the marks, say that it is missing or sheared, or why the place is left out.`);
+  return bad(
+    'partText',
+    `${position.name}: record the part number or the marks, say that it is missing or sheared, or why the place is left out.`,
+  );
 }
 
 /** The first place that is named twice, or null. */

@@ -28,9 +28,15 @@ function pickedFor({ picks }: WholeTicket, position: PositionRow): number[] {
     .map(({ partId }) => partId);
 }
 
-function mismatch(whole: WholeTicket, position: PositionRow, left: PlaceRecordRow, picked: readonly number[]): Mismatch {
+function mismatch(
+  whole: WholeTicket,
+  position: PositionRow,
+  left: PlaceRecordRow,
+  picked: readonly number[],
+): Mismatch {
   const number = (id: number) => whole.partsById.get(id)!.number;
-  const wanted = picked.length === 0 ? 'none was picked' : `picked was ${[...new Set(picked)].map(number).join(' or ')}`;
+  const wanted =
+    picked.length === 0 ? 'none was picked' : `picked was ${[...new Set(picked)].map(number).join(' or ')}`;
   return {
     positionId: position.id,
     place: left.place,

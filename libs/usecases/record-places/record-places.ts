@@ -36,8 +36,10 @@ export function recordPlaces(
 function whyNotNow({ ticket }: WholeTicket, side: 'found' | 'left'): string | null {
   if (ticket.stage === 'handover') return 'The unit is ready for handover; go back a stage to change what is recorded.';
   if (side === 'found') return null;
-  if (ticket.stage !== 'repair') return `What was left is recorded in repair, and the ticket is in ${STAGE_WORDS[ticket.stage]}.`;
-  if (safetyStillOpen(ticket.safetyChecks).length > 0) return 'Tick the safety points first, then record what was left.';
+  if (ticket.stage !== 'repair')
+    return `What was left is recorded in repair, and the ticket is in ${STAGE_WORDS[ticket.stage]}.`;
+  if (safetyStillOpen(ticket.safetyChecks).length > 0)
+    return 'Tick the safety points first, then record what was left.';
   return null;
 }
 
@@ -62,7 +64,9 @@ async function keep(
 
 /** Which picks are in the machine now; a place recorded again with another part puts its pick back on the bench. */
 export function pickStates(whole: WholeTicket): { id: number; state: PickRow['state'] }[] {
-  const toFit = whole.picks.filter(({ purpose, state }) => purpose === 'fit' && (state === 'picked' || state === 'fitted'));
+  const toFit = whole.picks.filter(
+    ({ purpose, state }) => purpose === 'fit' && (state === 'picked' || state === 'fitted'),
+  );
   const left = whole.records.flatMap(({ side, positionId, partId }) => {
     const position = positionById(whole, positionId);
     return side === 'left' && partId !== null && position ? [{ position: position.code, part: String(partId) }] : [];

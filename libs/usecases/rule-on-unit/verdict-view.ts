@@ -35,11 +35,19 @@ export function verdictView(judgement: Judgement, names: Names): VerdictView {
 
 /** The part that is required wherever something decides, when that is one part; null otherwise. */
 export function requiredPart({ ruling }: Pick<Judgement, 'ruling'>): string | null {
-  const required = ruling.pieces.flatMap(({ outcome }) => (outcome.kind === 'decided' ? [outcome.saying.required] : []));
+  const required = ruling.pieces.flatMap(({ outcome }) =>
+    outcome.kind === 'decided' ? [outcome.saying.required] : [],
+  );
   return new Set(required).size === 1 ? required[0]! : null;
 }
 
-function sayBuilt({ built, serials }: { built: Parameters<typeof saySpan>[0]; serials: Parameters<typeof saySerials>[0] | null }) {
+function sayBuilt({
+  built,
+  serials,
+}: {
+  built: Parameters<typeof saySpan>[0];
+  serials: Parameters<typeof saySerials>[0] | null;
+}) {
   return serials === null ? saySpan(built) : `${saySpan(built)}, ${saySerials(serials)}`;
 }
 

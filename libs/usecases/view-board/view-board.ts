@@ -24,11 +24,7 @@ export async function viewBoard(
 const MOST_HITS = 50;
 
 /** Tickets of the person's location by whatever was typed: number, serial, owner, phone, part number in any writing. */
-export async function searchTickets(
-  { store }: Pick<Ports, 'store'>,
-  actor: Actor,
-  text: string,
-): Promise<SearchHits> {
+export async function searchTickets({ store }: Pick<Ports, 'store'>, actor: Actor, text: string): Promise<SearchHits> {
   if (text.trim().length < 2) return [];
   return [...(await store.tickets.search(await termsOf(store, text), actor.locationId, MOST_HITS))];
 }

@@ -21,8 +21,7 @@ export function flagView(flag: FlagRow): FlagView {
     strength: reason.strength,
     state: flag.state,
     openedAt: flag.openedAt,
-    decision:
-      decisionWhy === null ? null : { by: decidedBy, at: decidedAt, why: decisionWhy, until: acceptedUntil },
+    decision: decisionWhy === null ? null : { by: decidedBy, at: decidedAt, why: decisionWhy, until: acceptedUntil },
     version: flag.version,
   };
 }

@@ -37,9 +37,7 @@ export function recordAt(
   place: number,
   side: 'found' | 'left',
 ): PlaceRecordRow | null {
-  return (
-    whole.records.find((one) => one.positionId === positionId && one.place === place && one.side === side) ?? null
-  );
+  return whole.records.find((one) => one.positionId === positionId && one.place === place && one.side === side) ?? null;
 }
 
 function placesOf(whole: WholeTicket, position: PositionRow): PlaceFacts[] {
@@ -57,7 +55,8 @@ function placesOf(whole: WholeTicket, position: PositionRow): PlaceFacts[] {
 }
 
 function accepts(whole: WholeTicket, flag: FlagRow, positionId: number, place: number, found: PlaceRecordRow | null) {
-  const here = flag.positionId === positionId && flag.place === place && (flag.part?.id ?? null) === (found?.partId ?? null);
+  const here =
+    flag.positionId === positionId && flag.place === place && (flag.part?.id ?? null) === (found?.partId ?? null);
   return here && flag.state === 'accepted' && !hasLapsed(whole, flag);
 }
 

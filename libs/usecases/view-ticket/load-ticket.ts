@@ -39,7 +39,9 @@ export async function loadTicket(
 }
 
 function partIdsOf(records: readonly PlaceRecordRow[], picks: readonly PickRow[]): number[] {
-  const recorded = records.flatMap(({ partId, candidates }) => (partId === null ? candidates : [partId, ...candidates]));
+  const recorded = records.flatMap(({ partId, candidates }) =>
+    partId === null ? candidates : [partId, ...candidates],
+  );
   return [...recorded, ...picks.map(({ partId }) => partId)];
 }
 
@@ -59,6 +61,7 @@ async function readParts(tables: Tables, ids: readonly number[], keys: readonly 
 export function judgeRecord(whole: WholeTicket, record: PlaceRecordRow): Judgement | null {
   const position = positionById(whole, record.positionId);
   if (!whole.facts || !position || record.leftOutWhy !== null || record.condition === 'missing') return null;
+  if (record.partId === null && record.marks === null && record.candidates.length === 0) return null;
   const ids = record.partId === null ? record.candidates : [record.partId];
   return whole.rulebook.judge.judge({
     unit: whole.facts,

@@ -1,7 +1,15 @@
 import type { PickView, PlaceView, TicketView } from '../../contracts';
 import { missingFor, SAFETY_POINTS } from '../../ticket';
 import { placeName, toPosition } from '../browse-catalogue/index';
-import type { AuthorisationRow, BeforeRow, EarlierTicketRow, EventRow, PickRow, PlaceRecordRow, PositionRow } from '../ports/index';
+import type {
+  AuthorisationRow,
+  BeforeRow,
+  EarlierTicketRow,
+  EventRow,
+  PickRow,
+  PlaceRecordRow,
+  PositionRow,
+} from '../ports/index';
 import { partRefOf, rulingView, verdictView } from '../rule-on-unit/index';
 import { unitView } from '../view-unit/index';
 import { flagView } from './flag-view';
@@ -77,9 +85,7 @@ function placeViews(whole: WholeTicket, position: PositionRow, before: readonly 
       placeName: placeName(position, place),
       found: sideView(whole, recordAt(whole, position.id, place, 'found')),
       left: sideView(whole, recordAt(whole, position.id, place, 'left')),
-      before: earlier
-        ? { part: partById(whole, earlier.partId), ticket: earlier.ticket, on: earlier.on }
-        : null,
+      before: earlier ? { part: partById(whole, earlier.partId), ticket: earlier.ticket, on: earlier.on } : null,
     };
   });
 }

@@ -5,7 +5,11 @@ import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 
 /** Changes what the tag says: complaint, bench, promised day. */
-export function changeTag(ports: Ports, actor: Actor, { id, version, ...tag }: OnTicket & ChangeTag): Promise<Outcome<TicketView>> {
+export function changeTag(
+  ports: Ports,
+  actor: Actor,
+  { id, version, ...tag }: OnTicket & ChangeTag,
+): Promise<Outcome<TicketView>> {
   return changeTicket(ports, actor, { id, version }, async (_whole, tx) => {
     const { benchId } = tag;
     if (typeof benchId === 'number' && !(await tx.catalogue.benches()).some((bench) => bench.id === benchId)) {

@@ -5,7 +5,11 @@ import { done, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 
 /** Sets the time worked and its price. */
-export function setLabour(ports: Ports, actor: Actor, { minutes, minor, ...on }: OnTicket & SetLabour): Promise<Outcome<TicketView>> {
+export function setLabour(
+  ports: Ports,
+  actor: Actor,
+  { minutes, minor, ...on }: OnTicket & SetLabour,
+): Promise<Outcome<TicketView>> {
   return changeTicket(ports, actor, on, () =>
     done({
       patch: { labourMinutes: minutes, labourMinor: minor },

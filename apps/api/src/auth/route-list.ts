@@ -20,7 +20,8 @@ export function routeList(app: INestApplication): readonly RouteEntry[] {
     const prototype = metatype.prototype as Record<string, unknown>;
     return Object.getOwnPropertyNames(prototype).flatMap((name) => {
       const handler = prototype[name];
-      if (name === 'constructor' || typeof handler !== 'function' || !Reflect.hasMetadata(PATH_METADATA, handler)) return [];
+      if (name === 'constructor' || typeof handler !== 'function' || !Reflect.hasMetadata(PATH_METADATA, handler))
+        return [];
       const path = [base, textOf(Reflect.getMetadata(PATH_METADATA, handler))].filter(Boolean).join('/');
       return [
         {

@@ -42,9 +42,15 @@ export function sendProblem(reply: FastifyReply, { status, type, message, more, 
 export function problemOf(error: unknown): ProblemError {
   if (error instanceof ProblemError) return error;
   if (error instanceof PasswordsBusyError) {
-    return new ProblemError(429, 'busy', 'Too many people sign in right now; try again in a few seconds.', {}, {
-      'retry-after': '3',
-    });
+    return new ProblemError(
+      429,
+      'busy',
+      'Too many people sign in right now; try again in a few seconds.',
+      {},
+      {
+        'retry-after': '3',
+      },
+    );
   }
   const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
   if (status === 404) return new ProblemError(404, 'not-found', 'There is nothing under this address.');
@@ -53,15 +59,23 @@ export function problemOf(error: unknown): ProblemError {
 }
 
 const UNREADABLE = /22021|22P05/;
-const AWAY = /ECONNREFUSED|ECONNRESET|ENOTFOUND|57P01|57P03|08006|P1001|P1017|P2024|P2028|Connection terminated|not to be reached/;
+const AWAY =
+  /ECONNREFUSED|ECONNRESET|ENOTFOUND|57P01|57P03|08006|P1001|P1017|P2024|P2028|Connection terminated|not to be reached/;
 
 function databaseProblem(error: unknown): ProblemError | null {
   const text = `${messageOf(error)} ${JSON.stringify(error, Object.getOwnPropertyNames(error ?? {})).slice(0, 4_000)}`;
-  if (UNREADABLE.test(text)) return new ProblemError(400, 'bad-input', 'The text holds a character that cannot be kept.');
+  if (UNREADABLE.test(text))
+    return new ProblemError(400, 'bad-input', 'The text holds a character that cannot be kept.');
   if (!AWAY.test(text)) return null;
-  return new ProblemError(503, 'database-away', 'The database does not answer; try again in a moment.', {}, {
-    'retry-after': '5',
-  });
+  return new ProblemError(
+    503,
+    'database-away',
+    'The database does not answer; try again in a moment.',
+    {},
+    {
+      'retry-after': '5',
+    },
+  );
 }
 
 function statusOf(error: unknown): number | null {

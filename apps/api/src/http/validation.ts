@@ -8,7 +8,9 @@ export const ValidationPipe = createZodValidationPipe({
     const issue = (error as ZodError).issues[0];
     const field = issue?.path.join('.') ?? '';
     const words = issue?.message ?? 'not accepted';
-    return new ProblemError(400, 'bad-input', field === '' ? sentence(words) : `${field}: ${sentence(words)}`, { field });
+    return new ProblemError(400, 'bad-input', field === '' ? sentence(words) : `${field}: ${sentence(words)}`, {
+      field,
+    });
   },
 });
 

@@ -87,7 +87,13 @@ function refuseSignIn(detail: string): never {
 
 function tooManyTries(wait: number): ProblemError {
   const seconds = Math.ceil(wait / 1_000);
-  return new ProblemError(429, 'too-many-tries', `Too many tries; try again in ${seconds} s.`, {}, {
-    'retry-after': String(seconds),
-  });
+  return new ProblemError(
+    429,
+    'too-many-tries',
+    `Too many tries; try again in ${seconds} s.`,
+    {},
+    {
+      'retry-after': String(seconds),
+    },
+  );
 }
