@@ -137,4 +137,5 @@ export type WhatIf = z.infer<typeof whatIf>;
 
 /** POST /api/bulletins/:id/publish answers at once; the recheck goes on by itself. */
 export const published = z.object({ bulletin: bulletinRow, recheck: recheckView });
+export type Published = z.infer<typeof published>;
 export const withdrawBulletin = z.object({ reason });

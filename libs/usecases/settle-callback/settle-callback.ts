@@ -1,7 +1,9 @@
 import type { CallbackView, SettleCallback } from '../../contracts';
+import { civilDateOf } from '../../day';
 import type { Actor } from '../actor';
 import { takeOpen } from '../attempt-callback/take-open';
 import type { Clock } from '../clock';
+import { judgeUnit } from '../judge-installs';
 import { callbackView } from '../list-callbacks/list-callbacks';
 import { done, refused, type Outcome } from '../outcome';
 import type { CallbackHead } from '../ports/callback-store';
@@ -40,17 +42,21 @@ export async function settleCallback(
 
 async function ticketFor(tx: Tables, clock: Clock, actor: Actor, head: CallbackHead, reason: string): Promise<number> {
   const { unitId, ownerId } = head;
+  const complaint = `Callback: ${reason}`;
+  await tx.units.lock(unitId);
   const opened = await tx.tickets.insert({
     locationId: actor.locationId,
     unitId,
     ownerId,
     benchId: null,
-    complaint: `Callback: ${reason}`,
+    complaint,
     promisedOn: null,
     at: clock.now(),
+    year: civilDateOf(clock.today()).year,
   });
   if (opened !== null) {
-    await tx.tickets.addEvents(opened, [{ kind: 'opened', data: { callback: head.id }, personId: actor.id }]);
+    await tx.tickets.addEvents(opened, [{ kind: 'opened', data: { complaint }, personId: actor.id }]);
+    await judgeUnit(tx, clock, unitId);
     await tx.live.tell('ticket', opened);
     return opened;
   }
