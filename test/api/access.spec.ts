@@ -1,0 +1,225 @@
+import { may, ROLES, type Me, type Permission, type Problem, type Role } from '../../libs/contracts';
+import { withDatabase } from '../../libs/testing';
+import { ApiShop, Caller, PASSWORD } from './api-shop';
+
+const db = withDatabase();
+let shop: ApiShop;
+
+beforeAll(async () => {
+  shop = await ApiShop.open(db);
+  for (const role of ROLES) await shop.as(role);
+}, 300_000);
+
+/** The route with ids that name nothing: whoever gets past the guard is told so, and nothing is changed. */
+const pathOf = (path: string): string => path.replace(/:\w+/g, '2000000000');
+
+describe('every route', () => {
+  it('is open to nobody who is not signed in, save to sign in and out and to see the demo people', async () => {
+    const open = shop.api.routes.filter(({ permission }) => permission === 'open');
+    expect(open.map(({ method, path }) => `${method} ${path}`).sort()).toEqual([
+      'DELETE /session',
+      'GET /session/demo',
+      'POST /session',
+    ]);
+    const anonymous = shop.anonymous();
+    for (const { method, path, permission } of shop.api.routes) {
+      if (permission === 'open') continue;
+      const { status } = await anonymous.ask(method, pathOf(path));
+      expect(`${method} ${path} ${status}`).toBe(`${method} ${path} 401`);
+    }
+  });
+
+  it.each(ROLES)('lets a %s do what the policy says, and nothing else', async (role: Role) => {
+    const caller = await shop.as(role);
+    for (const { method, path, permission } of shop.api.routes) {
+      if (permission === 'open' || permission === 'signed-in' || permission === undefined) continue;
+      const { status } = await caller.ask(method, pathOf(path));
+      const let_in = status !== 401 && status !== 403;
+      expect(`${method} ${path}: ${let_in}`).toBe(`${method} ${path}: ${may(role, permission as Permission)}`);
+      expect(status).not.toBe(500);
+    }
+  });
+});
+
+describe('a sign-in', () => {
+  it('answers who it is, with a cookie that no script can read and no other site can send', async () => {
+    const answer = await shop.signIn('Manager', PASSWORD);
+    const me = answer.body as Me;
+    expect(me).toMatchObject({ login: 'manager', role: 'manager', location: { code: 'MAIN' } });
+    expect(me.permissions).toContain('decide-flags');
+    const cookie = answer.headers.get('set-cookie')!;
+    expect(cookie).toMatch(/^revright=[\w-]{43}; Path=\/; HttpOnly; SameSite=Strict$/);
+  });
+
+  it('is refused alike for an unknown login, a wrong password and a person who has left', async () => {
+    await db.pool.query(
+      `INSERT INTO person (login, name, role, location_id, password_hash, active)
+       SELECT 'gone', 'Gone', 'manager', 1, password_hash, false FROM person WHERE login = 'manager'`,
+    );
+    const answers = await Promise.all([
+      shop.signIn('nobody', PASSWORD),
+      shop.signIn('manager', 'not it'),
+      shop.signIn('gone', PASSWORD),
+    ]);
+    expect(answers.map(({ status }) => status)).toEqual([401, 401, 401]);
+    expect(new Set(answers.map(({ body }) => JSON.stringify(body))).size).toBe(1);
+  });
+
+  it('keeps only the hash of its token in the database', async () => {
+    const token = (await shop.as('counter')).cookie.split('=')[1]!;
+    const { rows } = await db.pool.query<{ token_hash: string }>('SELECT token_hash FROM session');
+    expect(rows.length).toBeGreaterThan(0);
+    for (const { token_hash } of rows) {
+      expect(token_hash).toMatch(/^[0-9a-f]{64}$/);
+      expect(token_hash).not.toContain(token);
+    }
+  });
+
+  it('ends with signing out: the cookie opens nothing any more', async () => {
+    const cookie = (await shop.signIn('counter', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!;
+    const caller = new Caller(shop.api.url, cookie);
+    expect((await caller.get('/session')).status).toBe(200);
+    expect((await caller.ask('DELETE', '/session')).status).toBe(204);
+    expect((await caller.get('/session')).status).toBe(401);
+  });
+
+  it('ends after half an hour without a request, and after eight hours whatever happens', async () => {
+    const begin = shop.clock.nowMs;
+    const minutes = (n: number) => (shop.clock.nowMs = begin + n * 60_000);
+    const fresh = async () => {
+      minutes(0);
+      return new Caller(
+        shop.api.url,
+        (await shop.signIn('technician', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!,
+      );
+    };
+    const idle = await fresh();
+    minutes(30);
+    expect((await idle.get('/session')).status).toBe(401);
+    const busy = await fresh();
+    for (let at = 20; at < 480; at += 20) {
+      minutes(at);
+      expect((await busy.get('/session')).status).toBe(200);
+    }
+    minutes(480);
+    expect((await busy.get('/session')).status).toBe(401);
+    minutes(0);
+  });
+
+  it('follows a changed role and a person who leaves at the next request', async () => {
+    await db.pool.query(
+      `INSERT INTO person (login, name, role, location_id, password_hash)
+       SELECT 'temp', 'Temp', 'manager', 1, password_hash FROM person WHERE login = 'manager'`,
+    );
+    const caller = new Caller(
+      shop.api.url,
+      (await shop.signIn('temp', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!,
+    );
+    const decide = () => caller.ask('POST', '/flags/2000000000/decide');
+    expect((await decide()).status).not.toBe(403);
+    await db.pool.query(`UPDATE person SET role = 'technician' WHERE login = 'temp'`);
+    expect((await decide()).status).toBe(403);
+    await db.pool.query(`UPDATE person SET active = false WHERE login = 'temp'`);
+    expect((await decide()).status).toBe(401);
+  });
+
+  it('slows guessing down after five wrong passwords, for that account alone', async () => {
+    await db.pool.query(
+      `INSERT INTO person (login, name, role, location_id, password_hash)
+       SELECT 'guessed', 'Guessed', 'counter', 1, password_hash FROM person WHERE login = 'manager'`,
+    );
+    shop.clock.nowMs += 120_000;
+    for (let n = 0; n < 5; n++) expect((await shop.signIn('guessed', 'wrong')).status).toBe(401);
+    const braked = await shop.signIn('guessed', PASSWORD);
+    expect([braked.status, braked.headers.get('retry-after')]).toEqual([429, '1']);
+    expect((await shop.signIn('counter', PASSWORD)).status).toBe(200);
+    shop.clock.nowMs += 1_000;
+    expect((await shop.signIn('guessed', PASSWORD)).status).toBe(200);
+  });
+
+  it.each([
+    ['a made-up token', 'revright=AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA'],
+    ['an empty token', 'revright='],
+    ['a very long token', `revright=${'x'.repeat(3_000)}`],
+    ['two tokens', 'revright=a; revright=b'],
+    ['the name for https', '__Host-revright=abc'],
+  ])('is not had with %s', async (_, cookie) => {
+    expect((await new Caller(shop.api.url, cookie).get('/session')).status).toBe(401);
+  });
+});
+
+describe('a change asked for by another site', () => {
+  it.each([
+    [{ 'sec-fetch-site': 'cross-site' }],
+    [{ 'sec-fetch-site': 'same-site' }],
+    [{ origin: 'https://elsewhere.example' }],
+    [{ origin: 'null' }],
+  ])('is refused by %j, cookie or not', async (headers) => {
+    const manager = await shop.as('manager');
+    const answer = await manager.ask<Problem>(
+      'POST',
+      '/look-up',
+      { lineCode: 'SNOW-2' },
+      headers as Record<string, string>,
+    );
+    expect([answer.status, answer.body.type]).toEqual([403, 'other-site']);
+  });
+
+  it.each([[{ 'sec-fetch-site': 'same-origin' }], [{}]])('is none when it comes with %j', async (headers) => {
+    const manager = await shop.as('manager');
+    expect(
+      (await manager.ask('POST', '/look-up', { lineCode: 'SNOW-2' }, headers as Record<string, string>)).status,
+    ).toBe(200);
+  });
+});
+
+describe('what the API gives away', () => {
+  it('is told to browsers to be used by this page alone', async () => {
+    const { headers } = await shop.anonymous().get('/session');
+    expect(headers.get('content-security-policy')).toContain("script-src 'self'");
+    expect(headers.get('content-security-policy')).toContain("frame-ancestors 'none'");
+    expect(headers.get('x-content-type-options')).toBe('nosniff');
+    expect(headers.get('cache-control')).toBe('no-store');
+    expect(headers.get('x-powered-by')).toBeNull();
+  });
+
+  it('holds nothing of another location', async () => {
+    const ticket = await shop.newTicket('17030001');
+    await db.pool.query(
+      `INSERT INTO person (login, name, role, location_id, password_hash)
+       SELECT 'far', 'Far', 'manager', 2, password_hash FROM person WHERE login = 'manager'`,
+    );
+    const far = new Caller(
+      shop.api.url,
+      (await shop.signIn('far', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!,
+    );
+    expect((await far.get(`/tickets/${ticket.id}`)).status).toBe(404);
+    expect((await far.change('PATCH', `/tickets/${ticket.id}`, ticket.version, { complaint: 'x' })).status).toBe(404);
+    expect((await far.ask('POST', '/tickets', { unitId: ticket.unit.id })).status).toBe(400);
+    expect((await far.get<unknown[]>('/search?q=17030001')).body).toEqual([]);
+  });
+
+  it.each([
+    ['text that is no JSON', '{', 400],
+    ['a list where an object belongs', '[]', 400],
+    ['a character that cannot be kept', '{"lineCode":"a\\u0000b"}', 400],
+    ['a prototype', '{"__proto__":{"lineCode":"SNOW-2"}}', 400],
+  ])('is one clear refusal for %s', async (_, body, status) => {
+    const manager = await shop.as('manager');
+    const response = await fetch(`${shop.api.url}/api/look-up`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', cookie: manager.cookie },
+      body,
+    });
+    expect(response.status).toBe(status);
+    expect(response.headers.get('content-type')).toContain('application/problem+json');
+  });
+
+  it('describes every route in one OpenAPI document', async () => {
+    const { body } = await shop.anonymous().get<{ paths: Record<string, Record<string, unknown>> }>('/openapi.json');
+    for (const { method, path } of shop.api.routes) {
+      const described = body.paths[`/api${path.replace(/:(\w+)/g, '{$1}')}`];
+      expect(`${method} ${path} ${described?.[method.toLowerCase()] !== undefined}`).toBe(`${method} ${path} true`);
+    }
+  });
+});
