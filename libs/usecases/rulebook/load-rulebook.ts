@@ -1,5 +1,9 @@
 import type { Day } from '../../day';
-import { createJudge, namingFor, readRulebook, type Naming,
+import {
+  createJudge,
+  namingFor,
+  readRulebook,
+  type Naming,
   type FitRule,
   type Judge,
   type Rulebook,
