@@ -18,14 +18,15 @@ export function forgetDraft(key: string): void {
 
 /** As useState, and kept on the device under `key`, so that a reload or a dead network loses nothing typed. */
 export function useDraft<T>(key: string, initial: T): [T, Dispatch<SetStateAction<T>>, () => void] {
+  const [start] = useState(initial);
   const [value, setValue] = useState<T>(() => readDraft(key, initial));
   useEffect(() => {
-    if (value === initial) return;
+    if (value === start) return;
     localStorage.setItem(PREFIX + key, JSON.stringify(value));
-  }, [key, value, initial]);
+  }, [key, value, start]);
   const forget = () => {
     forgetDraft(key);
-    setValue(initial);
+    setValue(start);
   };
   return [value, setValue, forget];
 }

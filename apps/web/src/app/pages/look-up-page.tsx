@@ -5,7 +5,7 @@ import { EvidenceFields } from '../../components/evidence-fields';
 import { QueryView } from '../../components/query-view';
 import { Section } from '../../components/section';
 import { LookUpForm } from '../../features/look-up/look-up-form';
-import { lookUpQuery } from '../../features/look-up/look-up-query';
+import { lookUpQuery } from '../../lib/look-up-query';
 import { LookUpResult } from '../../features/look-up/look-up-result';
 import { linesQuery } from '../../lib/catalogue-queries';
 

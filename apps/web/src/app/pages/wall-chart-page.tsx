@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { Caution } from '../../components/caution';
 import { QueryView } from '../../components/query-view';
-import { lookUpQuery } from '../../features/look-up/look-up-query';
+import { lookUpQuery } from '../../lib/look-up-query';
 import { WallChart } from '../../features/look-up/wall-chart';
 import { sayDayText } from '../../lib/say';
 
