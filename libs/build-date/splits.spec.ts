@@ -41,6 +41,10 @@ describe('a gap in the answer', () => {
       { from: 0, to: 10 },
       { from: 20, to: 30 },
     ]);
-    expect(splitsOf(days, [left, neither]).map(({ by }) => by)).toEqual([['left']]);
+    const part = piece('part', [
+      [0, 12],
+      [18, 30],
+    ]);
+    expect(splitsOf(days, [part, left, neither]).map(({ by }) => by)).toEqual([['left']]);
   });
 });
