@@ -1,6 +1,6 @@
 import { handlersByJob, jobId, runJob, UnknownJob, type Handler } from './jobs';
 
-const nothing = async (): Promise<void> => undefined;
+const nothing = (): Promise<void> => Promise.resolve();
 const all: readonly Handler[] = [
   { job: 'plan-chunks', run: nothing },
   { job: 'judge-chunk', run: nothing },

@@ -2,8 +2,8 @@ import type { Verdict } from '../../fit-rules';
 import type { HeldInstall, HeldUnit, InstallChoice, JudgementRecord } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import { readDaySet } from '../units/day-set-text';
 import { chosen } from './choice-sql';
-import { daySetFromText } from './day-set-text';
 
 interface Row {
   readonly unitId: number;
@@ -96,6 +96,6 @@ function unitOf(row: Row): HeldUnit {
     id: row.unitId,
     ownerId: row.ownerId,
     openTicketId: row.openTicketId,
-    facts: { line, model: row.model ?? '', options, serial, built: daySetFromText(row.built) },
+    facts: { line, model: row.model ?? '', options, serial, built: readDaySet(row.built) },
   };
 }

@@ -1,6 +1,6 @@
 import type { RecheckRow } from '../../usecases';
 import type { Db } from '../db';
-import { Prisma } from '../generated/client';
+import { type Prisma } from '../generated/client';
 
 type Row = Omit<RecheckRow, 'createdAt' | 'startedAt' | 'finishedAt' | 'now'> & {
   readonly createdAt: Date;

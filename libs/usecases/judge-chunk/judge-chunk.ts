@@ -1,16 +1,11 @@
 import { judgeInstall, lookBackFrom, planConsequences, type JudgedInstall } from '../judge-installs';
 import type { HeldInstall, InstallChoice } from '../ports/install-store';
-import type { ChunkRow, RecheckRow } from '../ports/recheck-store';
+import type { ChunkName, ChunkRow, RecheckRow } from '../ports/recheck-store';
 import { StoreOutage, type Tables } from '../ports/store';
 import { CHUNKS_AT_ONCE } from '../plan-chunks/plan-chunks';
 import { loadRulebook, type LoadedRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { noteFailure } from './note-failure';
-
-export interface ChunkName {
-  readonly recheckId: number;
-  readonly n: number;
-}
 
 /**
  * Judges one chunk: what it holds, what follows, and "chunk done" in one transaction. Safe to run any number of times

@@ -1,6 +1,6 @@
 import { CHUNKS_AT_ONCE } from '../plan-chunks/plan-chunks';
+import type { ChunkName } from '../ports/recheck-store';
 import type { Store } from '../ports/store';
-import type { ChunkName } from './judge-chunk';
 
 /** How often the judging of a chunk is tried. */
 export const MOST_TRIES = 3;

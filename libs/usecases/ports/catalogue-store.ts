@@ -53,7 +53,24 @@ export interface PartRow {
   readonly priceMinor: number | null;
 }
 
+/** What the catalogue tells about strength and names, for judging without asking again. */
+export interface CatalogueShapes {
+  /** By part key; only parts that are fasteners of known shape. */
+  readonly fasteners: ReadonlyMap<string, FastenerSpec>;
+  /** By line code and position code, as {@link jointKey} puts them together; only positions that take one. */
+  readonly joints: ReadonlyMap<string, ShearJoint>;
+  /** The number as the maker prints it, by part key. */
+  readonly numbers: ReadonlyMap<string, string>;
+}
+
+/** How a position of a line is named in {@link CatalogueShapes}. */
+export const jointKey = (line: string, position: string): string => JSON.stringify([line, position]);
+
+/** A catalogue that knows no shape and no number. */
+export const NO_SHAPES: CatalogueShapes = { fasteners: new Map(), joints: new Map(), numbers: new Map() };
+
 export interface CatalogueStore {
+  shapes(): Promise<CatalogueShapes>;
   benches(): Promise<readonly BenchRow[]>;
   makers(): Promise<readonly MakerRow[]>;
   lines(): Promise<readonly LineRow[]>;

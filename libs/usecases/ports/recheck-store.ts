@@ -37,9 +37,12 @@ export interface RecheckRow {
   readonly now: number;
 }
 
-export interface ChunkRow {
+export interface ChunkName {
   readonly recheckId: number;
   readonly n: number;
+}
+
+export interface ChunkRow extends ChunkName {
   readonly fromUnit: number;
   readonly toUnit: number;
   readonly tries: number;

@@ -1,5 +1,4 @@
 import type { CallbackView, SettleCallback } from '../../contracts';
-import { civilDateOf } from '../../day';
 import type { Actor } from '../actor';
 import { takeOpen } from '../attempt-callback/take-open';
 import type { Clock } from '../clock';
@@ -52,7 +51,6 @@ async function ticketFor(tx: Tables, clock: Clock, actor: Actor, head: CallbackH
     complaint,
     promisedOn: null,
     at: clock.now(),
-    year: civilDateOf(clock.today()).year,
   });
   if (opened !== null) {
     await tx.tickets.addEvents(opened, [{ kind: 'opened', data: { complaint }, personId: actor.id }]);
