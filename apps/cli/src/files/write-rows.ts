@@ -25,5 +25,5 @@ export function jsonLinesText(rows: readonly OutRow[]): string {
 function cellText(value: unknown): string {
   if (value === null || value === undefined) return '';
   if (typeof value === 'string') return value;
-  return typeof value === 'object' ? JSON.stringify(value) : String(value);
+  return typeof value === 'number' || typeof value === 'boolean' ? String(value) : JSON.stringify(value);
 }
