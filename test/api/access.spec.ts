@@ -14,10 +14,11 @@ beforeAll(async () => {
 const pathOf = (path: string): string => path.replace(/:\w+/g, '2000000000');
 
 describe('every route', () => {
-  it('is open to nobody who is not signed in, save to sign in and out and to see the demo people', async () => {
+  it('is open to nobody who is not signed in, save to sign in and out, to see the demo people and whether it runs', async () => {
     const open = shop.api.routes.filter(({ permission }) => permission === 'open');
     expect(open.map(({ method, path }) => `${method} ${path}`).sort()).toEqual([
       'DELETE /session',
+      'GET /health',
       'GET /session/demo',
       'POST /session',
     ]);

@@ -10,6 +10,7 @@ import { FlagsModule } from './flags/flags.module';
 import { ProblemFilter } from './http/problem.filter';
 import { ValidationPipe } from './http/validation';
 import { VersionTagInterceptor } from './http/version-tag.interceptor';
+import { HealthModule } from './health/health.module';
 import { LiveModule } from './live/live.module';
 import { OwnersModule } from './owners/owners.module';
 import { PortsModule } from './ports.module';
@@ -32,6 +33,7 @@ const NOUNS: Type[] = [
   RechecksModule,
   CallbacksModule,
   LiveModule,
+  HealthModule,
 ];
 
 @Module({})

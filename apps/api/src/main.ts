@@ -1,15 +1,18 @@
 import { readConfig } from '../../../libs/config';
-import { openStore } from '../../../libs/store';
+import { applyMigrations, checkServer, openStore, serverProblemSentence } from '../../../libs/store';
 import { startApi } from './start-api';
 
 const say = (text: string) => process.stderr.write(`${text}\n`);
 
-/** The API alone, on the database that DATABASE_URL names. */
+/** The API alone, on the database that DATABASE_URL names; brings that database up to date first. */
 async function main(): Promise<void> {
   const read = readConfig(process.env);
   if (!read.ok) return fail(read.problems.join('\n'));
   const { config } = read;
   if (!config.databaseUrl) return fail('DATABASE_URL is not set, but the API alone needs the address of a PostgreSQL.');
+  const problem = await checkServer(config.databaseUrl);
+  if (problem) return fail(serverProblemSentence(problem));
+  await applyMigrations(config.databaseUrl);
   const store = openStore({ url: config.databaseUrl });
   const api = await startApi({ config, store });
   say(`The API answers at ${api.url}`);

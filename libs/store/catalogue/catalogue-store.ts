@@ -1,6 +1,7 @@
 import type { BenchRow, CatalogueStore, LineRow, MakerRow, PartRow, PositionRow } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import { readShapes } from './read-shapes';
 import { readShopData } from './read-shop-data';
 
 const PART = Prisma.sql`
@@ -38,6 +39,7 @@ export function catalogueStore(db: Db): CatalogueStore {
       return rows[0]!;
     },
     shopData: () => readShopData(db),
+    shapes: () => readShapes(db),
   };
 }
 

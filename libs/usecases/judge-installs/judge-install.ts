@@ -2,6 +2,7 @@ import { CAME_WITH_UNIT, sayVerdict, severityOf, verdicts, type Judgement, type 
 import type { HeldInstall } from '../ports/install-store';
 import type { LoadedRulebook } from '../rulebook';
 import type { JudgementRecord } from './judgement-record';
+import { strengthOf } from './strength-of';
 
 /** An install with its verdict of now. `record` is null where the verdict is good and stayed as it was. */
 export interface JudgedInstall {
@@ -34,11 +35,13 @@ export function recordOf(judgement: Judgement, rulebook: LoadedRulebook): Judgem
     const { source, action } = rulebook.ruleOf(ref)!;
     return { key: ref.key, version: ref.version, source, action };
   });
+  const required = requiredPart(judgement);
+  const strength = strengthOf(judgement, required, rulebook.shapes);
   return {
     action: judgement.action,
     rules,
     source: only(rules.map((rule) => rule.source)),
-    required: requiredPart(judgement),
+    required,
     barredWhy: judgement.bars[0] ? judgement.bars[0].note || judgement.bars[0].reason : null,
     then: only(judgement.candidates.map((one) => one.then)),
     couldHaveKnown: judgement.couldHaveKnown,
@@ -48,8 +51,9 @@ export function recordOf(judgement: Judgement, rulebook: LoadedRulebook): Judgem
       verdict: judgement.verdict,
       action: judgement.action,
       barReasons: judgement.bars.map((bar) => bar.reason),
-      strength: null,
+      strength: strength?.ratio ?? null,
     }),
+    strength: strength?.sentence ?? null,
   };
 }
 

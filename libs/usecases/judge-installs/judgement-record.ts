@@ -17,4 +17,6 @@ export interface JudgementRecord {
   /** What the owner is told. */
   readonly owner: string;
   readonly severity: Severity;
+  /** How a shear fastener compares with the required one, in one sentence; null where that is not known. */
+  readonly strength?: string | null;
 }

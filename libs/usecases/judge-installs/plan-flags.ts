@@ -69,7 +69,7 @@ function wantedFlag({ install, verdict, record }: JudgedInstall): FlagRaise | nu
       barredWhy: record.barredWhy,
       action: record.action,
       sentence: record.technician,
-      strength: null,
+      strength: record.strength ?? null,
     },
   };
 }

@@ -12,6 +12,7 @@ import {
 } from '../../fit-rules';
 import { splitPartKey } from '../../part-number';
 import type { Clock } from '../clock';
+import { NO_SHAPES, type CatalogueShapes } from '../ports/catalogue-store';
 import type { RevisionMark } from '../ports/rulebook-store';
 import type { Tables } from '../ports/store';
 
@@ -26,6 +27,8 @@ export interface LoadedRulebook {
   readonly sources: ReadonlyMap<string, Source>;
   /** Rules by their papers, parts by their numbers. */
   readonly naming: Naming;
+  /** How strong parts are and what their makers print on them, as of the loading. */
+  readonly shapes: CatalogueShapes;
   ruleOf(ref: RuleRef): FitRule | undefined;
 }
 
@@ -43,7 +46,7 @@ export async function loadRulebook(tables: Tables, clock: Clock): Promise<Loaded
   const name = `${mark.stamp} ${today}`;
   const found = kept.get(name);
   if (found) return found;
-  const loaded = makeRulebook(await readStored(tables), mark, today);
+  const loaded = makeRulebook(await readStored(tables), mark, today, await tables.catalogue.shapes());
   if (mark.revision > 0) keep(name, loaded);
   return loaded;
 }
@@ -53,6 +56,7 @@ export function makeRulebook(
   rulebook: Rulebook,
   { revision, now }: Pick<RevisionMark, 'revision' | 'now'>,
   today: Day,
+  shapes: CatalogueShapes = NO_SHAPES,
 ): LoadedRulebook {
   const rules = new Map(rulebook.rules.map((rule) => [`${rule.key} ${rule.version}`, rule]));
   return {
@@ -61,7 +65,8 @@ export function makeRulebook(
     now,
     rulebook,
     judge: createJudge(rulebook, { today, now }),
-    naming: namingFor(rulebook, { part: (key) => splitPartKey(key).canonical }),
+    naming: namingFor(rulebook, { part: (key) => shapes.numbers.get(key) ?? splitPartKey(key).canonical }),
+    shapes,
     sources: new Map(rulebook.sources.map((source) => [source.key, source])),
     ruleOf: ({ key, version }) => rules.get(`${key} ${version}`),
   };
