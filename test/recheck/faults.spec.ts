@@ -186,7 +186,14 @@ describe('nothing is lost and nothing happens twice', () => {
   it('judges a part recorded while a bulletin is being published by the new papers all the same', async () => {
     const { units, id } = await scene(60);
     await work(undefined);
-    await db.pool.query('UPDATE ticket SET closed_at = NULL, handed_over = FALSE WHERE unit_id = ANY($1)', [units]);
+    await db.pool.query('DELETE FROM install WHERE unit_id = ANY($1)', [units]);
+    const opened = await db.pool.query<{ id: number; unit: number }>(
+      `UPDATE ticket SET closed_at = NULL, handed_over = FALSE WHERE unit_id = ANY($1) RETURNING id, unit_id AS unit`,
+      [units],
+    );
+    const ticketOf = new Map(opened.rows.map((ticket) => [ticket.unit, ticket.id]));
+    const nothingElse = { partText: null, pack: null, marks: null, candidates: [], condition: null, leftOutWhy: null };
+    const pin = { positionId: 1, place: 1, side: 'found' as const, partId: 1, fittedOn: '2016-05-01', ...nothingElse };
     let published = false;
     let begun = 0;
     let overlapping = 0;
@@ -194,6 +201,8 @@ describe('nothing is lost and nothing happens twice', () => {
       shop.store.transaction(async (tx) => {
         const before = !published;
         begun++;
+        await tx.tickets.putRecords(ticketOf.get(unitId)!, unitId, [pin], manager.id);
+        await tx.units.refreshInstalls(unitId);
         await judgeUnit(tx, shop.clock, unitId);
         await new Promise((resolve) => setTimeout(resolve, 50));
         if (before && published) overlapping++;
