@@ -2,7 +2,7 @@ import { sayDay, saySpan, type DaySpan } from '../day';
 import type { FitRule, Rulebook, RuleRef } from './fit-rule';
 import { listed, namingFor, sayBarReason, saySource, type FullNaming, type Naming } from './naming';
 import type { Ground, LostBecause } from './ruling';
-import { capital, sayRuling, saySaying, saySerials, sayWhere } from './say-ruling';
+import { capital, sayPlace, sayRuling, saySaying, saySerials } from './say-ruling';
 import { sayVerdict } from './say-verdict';
 import type { Judgement, PartJudgement, ThenVerdict } from './verdict';
 
@@ -22,7 +22,7 @@ export function explain(
     sayVerdict(judgement, names).technician,
     ...sayRuling(ruling, names),
     ...ruling.pieces.flatMap((piece) =>
-      piece.grounds.flatMap((ground) => sayGround(ground, names, sayWhere(piece.where))),
+      piece.grounds.flatMap((ground) => sayGround(ground, names, sayPlace({ ...piece.where, built: [ground.built] }))),
     ),
     ...candidates.flatMap((one) => sayThen(one, judgement, names)),
     ...rulesLookedAt(judgement).map((ref) => sayRule(ref, rulebook, names)),
@@ -37,14 +37,14 @@ function sayQuestion({ question, ruling }: Judgement, naming: FullNaming): strin
   return `Asked: ${what} at ${naming.position(position)} of a ${unit.line}, ${model}, ${fitted}; by the papers in force on ${sayDay(ruling.inForceOn)}, as known at ${sayInstant(ruling.knownAt)}.`;
 }
 
-function sayGround({ built, deciding, overridden, lifted }: Ground, naming: FullNaming, where: string): string[] {
+function sayGround({ deciding, overridden, lifted }: Ground, naming: FullNaming, where: string): string[] {
   if (overridden.length === 0 && lifted.length === 0) return [];
   const decided = deciding.length === 0 ? 'no rule decides' : `${listed(deciding.map(sayRef))} decides`;
   const lost = overridden.map(({ rule, because }) => `${sayRef(rule)} (${naming.rule(rule)}) ${sayLost(because)}`);
   const bars = lifted.map(
     ({ part, rule, by }) => `the bar of ${sayRef(rule)} on ${naming.part(part)} is lifted by ${sayRef(by)}`,
   );
-  return [`Weighed for units built ${saySpan(built)} (${where}): ${[decided, ...lost, ...bars].join('; ')}.`];
+  return [`Weighed for units ${where}: ${[decided, ...lost, ...bars].join('; ')}.`];
 }
 
 function sayLost(because: LostBecause): string {

@@ -43,14 +43,19 @@ export function sayBoundary(boundary: Boundary): string {
   }
 }
 
+/** Where a piece lies, as the beginning of a sentence. */
+export function sayWhere(where: PieceWhere): string {
+  return capital(sayPlace(where));
+}
+
 /** Where a piece lies, in words. */
-export function sayWhere({ built, model, serial, options }: PieceWhere): string {
+export function sayPlace({ built, model, serial, options }: PieceWhere): string {
   const words = [`built ${saySet(built)}`];
   if (model !== null) words.push(model === 'another-model' ? 'of another model' : `model ${model.only}`);
   if (serial === 'another-scheme') words.push('with no serial of the schemes named');
   else if (serial !== null) words.push(saySerials(serial));
   for (const { option, fitted } of options) words.push(fitted ? `with ${option}` : `without ${option}`);
-  return capital(words.join(', '));
+  return words.join(', ');
 }
 
 /** A serial span in words; its end is not included. */

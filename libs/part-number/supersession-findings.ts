@@ -16,7 +16,11 @@ export function supersessionFindings(
 
 function cyclesIn(known: readonly Supersession[]): SupersessionFinding[] {
   const steps = new Map<PartKey, PartKey[]>();
-  const add = (from: PartKey, to: PartKey): void => void steps.set(from, [...(steps.get(from) ?? []), to]);
+  const add = (from: PartKey, to: PartKey): void => {
+    const own = steps.get(from);
+    if (own) own.push(to);
+    else steps.set(from, [to]);
+  };
   for (const { from, to, direction } of known) {
     if (to === null || direction === 'dead') continue;
     add(from, to);

@@ -2,7 +2,7 @@ import { sayDay } from '../../day';
 import { listed, type FullNaming } from '../naming';
 import type { PieceWhere } from '../ruling';
 import type { RuleRef } from '../fit-rule';
-import { sayWhere } from '../say-ruling';
+import { sayPlace } from '../say-ruling';
 import type { FindingCode, FindingSeverity } from './finding';
 import type { PartKey } from '../../part-number';
 
@@ -59,7 +59,7 @@ export interface SaidFinding {
 export function sayFinding(finding: SaidFinding, naming: FullNaming): string {
   const { line, position, where } = finding;
   const place = [line, position === null ? null : naming.position(position)].filter((name) => name !== null);
-  const units = where === null ? [] : [sayWhere(where).toLowerCase()];
+  const units = where === null ? [] : [sayPlace(where)];
   const lead = [...place, ...units.slice(0, finding.code === 'untellable-boundary' ? 0 : 1)].join(', ');
   return lead === '' ? body(finding, naming) : `${lead}: ${body(finding, naming)}`;
 }

@@ -106,7 +106,7 @@ export class Draw {
       kind: this.pick(sourceKinds),
       publisher: 'Holm',
       number: `N${i}`,
-      title: '',
+      title: `paper ${i}`,
       issued: this.below(3),
       effective: null,
       received: 0,
@@ -115,7 +115,7 @@ export class Draw {
 
   private rule(i: number, sources: readonly Source[]): FitRule {
     const [a, b] = [this.pick(CUT_KEYS), this.pick(CUT_KEYS)];
-    return {
+    const drawn: FitRule = {
       key: `r${i}`,
       version: 1,
       line: 'l1',
@@ -133,6 +133,9 @@ export class Draw {
       action: this.pick(actions),
       replaces: this.chance(0.2) ? [`r${this.below(7)}`] : [],
     };
+    const { required, allowed, barred, replaces } = drawn;
+    const silent = required === null && allowed.length + barred.length + replaces.length === 0;
+    return silent ? { ...drawn, required: this.pick(parts) } : drawn;
   }
 
   /** One paper gives way to another on some day: what was right turns outdated. */
