@@ -92,6 +92,13 @@ describe('what follows when a part turns outdated', () => {
     },
   );
 
+  it('leaves no note beside a call: the strongest action goes for the whole place', () => {
+    const one = judged(held(), 'outdated', 'call-back');
+    const rules = [...one.record!.rules, { key: 'FR-2', version: 1, source: 'SB-2', action: 'next-service' as const }];
+    const plan = planConsequences([{ ...one, record: { ...one.record!, rules } }], NOTHING, recheck);
+    expect([plan.reasons.length, plan.notes.length]).toEqual([1, 0]);
+  });
+
   it('calls on the first day of the look-back window, not on the day before it, save for a stop use', () => {
     const calls = (closedOn: number, action: Action) =>
       planConsequences([judged(held({ closedOn }), 'outdated', action)], NOTHING, recheck).reasons.length;

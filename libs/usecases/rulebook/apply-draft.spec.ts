@@ -93,5 +93,7 @@ describe('what a recheck reads', () => {
     const draft = { opens, ends: [{ rule: 'FR-1', on: '2026-12-01' }] };
     expect(scopeOn('2026-11-20', draft).areas).toEqual([]);
     expect(scopeOn('2026-12-01', draft).areas).toHaveLength(1);
+    expect(scopeOn('2026-11-30', { opens, ends: [] }).areas).toEqual([]);
+    expect(scopeOn('2026-12-01', { opens, ends: [] }).areas).toHaveLength(1);
   });
 });
