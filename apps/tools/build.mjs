@@ -5,7 +5,7 @@ import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { generateClient } from './generate-client.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -54,9 +54,12 @@ function fingerprint(paths) {
 const stampFile = (part) => join(dist, `${part}.stamp`);
 const isCurrent = (part, print) => existsSync(stampFile(part)) && readFileSync(stampFile(part), 'utf8') === print;
 
+/** The package names no path of its program to others, only the program itself. */
+const VITE = join(dirname(require.resolve('vite/package.json')), 'bin', 'vite.js');
+
 /** Runs a tool of node_modules; its own text is shown, and a failure ends the build. */
 function run(script, args) {
-  const { status } = spawnSync(process.execPath, [require.resolve(script), ...args], { cwd: root, stdio: 'inherit' });
+  const { status } = spawnSync(process.execPath, [script, ...args], { cwd: root, stdio: 'inherit' });
   if (status !== 0) process.exit(1);
 }
 
@@ -65,10 +68,10 @@ const PARTS = {
     sources: SERVER,
     build: () => {
       generateClient();
-      run('typescript/bin/tsc', ['-p', 'apps/tools/tsconfig.build.json']);
+      run(require.resolve('typescript/bin/tsc'), ['-p', 'apps/tools/tsconfig.build.json']);
     },
   },
-  web: { sources: WEB, build: () => run('vite/bin/vite.js', ['build', 'apps/web', '--logLevel', 'warn']) },
+  web: { sources: WEB, build: () => run(VITE, ['build', 'apps/web', '--logLevel', 'warn']) },
 };
 
 const ifChanged = process.argv.includes('--if-changed');

@@ -11,6 +11,8 @@ const TOUCHES: Record<string, readonly string[]> = {
   bulletin: ['bulletins', 'bulletin', 'look-up', 'flags'],
   recheck: ['bulletin', 'bulletins', 'callbacks', 'flags', 'board', 'ticket', 'rechecks'],
   callback: ['callbacks'],
+  // the server's own call to look, in case a hint was lost
+  look: ['board', 'ticket', 'flags', 'bulletin', 'bulletins', 'callbacks'],
 };
 
 /** The first words of the query keys that are old after an event of that kind. */
