@@ -63,7 +63,8 @@ export async function* judgedRows(
       }
       const result = judge.result(install);
       tally.add(result.verdict as Verdict);
-      judged.push({ ...row.values, ...result });
+      // The row is ours alone and done with: adding to it is several times cheaper than copying it.
+      judged.push(Object.assign(row.values, result));
     }
     yield judged;
   }

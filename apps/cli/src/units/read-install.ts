@@ -40,11 +40,11 @@ export function questionOf({ unit, position, parts, fittedOn }: Install): PartQu
 export function readPosition(values: Values, line: string, book: Book, problems: Problems): string | null {
   const position = textOfValue(values, 'position', problems);
   const positions = book.lines.get(line)?.positions;
+  if (position !== null && (!positions || positions.has(position))) return position;
   const names = positions ? someOf(positions.keys()) : '';
-  if (position === null)
-    return problems.add('position', `nothing stands here; give the position${names && `, one of ${names}`}.`);
-  if (!positions || positions.has(position)) return position;
-  return problems.add('position', `"${position}" is no position of ${line}; it has ${names}.`);
+  return position === null
+    ? problems.add('position', `nothing stands here; give the position${names && `, one of ${names}`}.`)
+    : problems.add('position', `"${position}" is no position of ${line}; it has ${names}.`);
 }
 
 /** One part, or every part it can be, joined by `|` (in JSON also a list); blank when it cannot be told. */

@@ -69,7 +69,8 @@ export function optionsOfValues(values: Values, problems: Problems): Record<stri
   if (typeof given === 'object' && given !== null && !Array.isArray(given)) return optionsOfObject(given, problems);
   const text = textOfValue(values, 'options', problems);
   const options: Record<string, boolean> = {};
-  for (const one of text?.split('|') ?? []) {
+  if (text === null) return options;
+  for (const one of text.split('|')) {
     const [code = '', word = ''] = one.split('=').map((part) => part.trim());
     if (YES.includes(word.toLowerCase())) options[code] = true;
     else if (NO.includes(word.toLowerCase())) options[code] = false;
