@@ -13,3 +13,5 @@ export * from './recheck-scope';
 export * from './rulebook-file';
 export * from './read-rulebook-document';
 export * from './rulebook-json-schema';
+export * from './shop-data';
+export * from './settings';

@@ -38,6 +38,9 @@ export const POLICY = {
   'withdraw-bulletins': MANAGER,
   'see-rechecks': ALL,
   'order-recheck': MANAGER,
+  /** Serial schemes and editions of standards: what build dates are read by. */
+  'see-shop-data': ALL,
+  'edit-shop-data': ['manager', 'administrator'],
   'see-callbacks': DESK,
   'work-callbacks': COUNTER,
   'settle-callbacks': COUNTER,

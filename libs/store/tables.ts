@@ -12,6 +12,7 @@ import { sessionStore } from './people/session-store';
 import { settingStore } from './people/setting-store';
 import { recheckStore } from './rechecks/recheck-store';
 import { rulebookStore } from './rulebook/rulebook-store';
+import { shopDataStore } from './shop-data/shop-data-store';
 import { ticketStore } from './tickets/ticket-store';
 import { unitStore } from './units/unit-store';
 
@@ -21,6 +22,7 @@ export function tablesOn(db: Db): Tables {
     sessions: sessionStore(db),
     settings: settingStore(db),
     catalogue: catalogueStore(db),
+    shopData: shopDataStore(db),
     owners: ownerStore(db),
     units: unitStore(db),
     tickets: ticketStore(db),

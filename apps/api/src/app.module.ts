@@ -16,6 +16,8 @@ import { OwnersModule } from './owners/owners.module';
 import { PortsModule } from './ports.module';
 import { RechecksModule } from './rechecks/rechecks.module';
 import { SessionModule } from './session/session.module';
+import { ShopDataModule } from './shop-data/shop-data.module';
+import { SettingsModule } from './settings/settings.module';
 import { TicketsModule } from './tickets/tickets.module';
 import type { ApiOptions } from './tokens';
 import { UnitsModule } from './units/units.module';
@@ -26,6 +28,7 @@ const NOUNS: Type[] = [
   CatalogueModule,
   OwnersModule,
   UnitsModule,
+  ShopDataModule,
   TicketsModule,
   BoardModule,
   FlagsModule,
@@ -33,6 +36,7 @@ const NOUNS: Type[] = [
   RechecksModule,
   CallbacksModule,
   LiveModule,
+  SettingsModule,
   HealthModule,
 ];
 

@@ -48,7 +48,10 @@ export async function splitChunk(db: Db, { recheckId, n, fromUnit, toUnit }: Chu
     INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit)
     SELECT ${recheckId}::int, last.n + piece, min(unit_id), max(unit_id)
     FROM (SELECT unit_id, ntile(${PIECES}::int) OVER (ORDER BY unit_id) AS piece
-          FROM (SELECT DISTINCT unit_id FROM install WHERE unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int) u) p,
+          FROM (SELECT unit_id FROM install WHERE unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int
+                UNION
+                SELECT u.id FROM unit u JOIN recheck r ON r.id = ${recheckId}::int AND r.scope ? 'recompute'
+                WHERE u.id BETWEEN ${fromUnit}::int AND ${toUnit}::int) u) p,
          (SELECT GREATEST(${n}::int, COALESCE(max(n), 0)) AS n FROM recheck_chunk WHERE recheck_id = ${recheckId}::int) last
     GROUP BY last.n, piece`;
 }

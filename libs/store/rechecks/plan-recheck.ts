@@ -1,15 +1,25 @@
-import type { RecheckScope } from '../../contracts';
+import type { RecheckScope, RecomputeScope } from '../../contracts';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { areaTable, IN_AREA, inReach } from '../installs/choice-sql';
+import { isTouched } from '../units/recompute-many';
 
 /** The chosen units and how many installs of each are to be judged, as a table `reach(unit_id, installs)`. */
 export function reachTable(scope: RecheckScope, lookBackFrom: number | null): Prisma.Sql {
+  if (scope.recompute) return touchedTable(scope.recompute);
   const from = scope.everything ? Prisma.sql`install i` : Prisma.sql`area JOIN install i ON ${IN_AREA}`;
   const area = scope.everything ? Prisma.empty : Prisma.sql`${areaTable(scope)}, `;
   return Prisma.sql`${area} reach AS MATERIALIZED (
     SELECT i.unit_id, count(DISTINCT (i.position_id, i.place))::int AS installs
     FROM ${from} WHERE ${inReach(lookBackFrom)} GROUP BY i.unit_id
+  )`;
+}
+
+/** Units whose build days are worked out again; one that holds nothing yet is among them. */
+function touchedTable(scope: RecomputeScope): Prisma.Sql {
+  return Prisma.sql`reach AS MATERIALIZED (
+    SELECT u.id AS unit_id, (SELECT count(*)::int FROM install i WHERE i.unit_id = u.id) AS installs
+    FROM unit u WHERE ${isTouched(scope)}
   )`;
 }
 

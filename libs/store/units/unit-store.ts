@@ -2,6 +2,7 @@ import type { EvidenceRow, UnitStore } from '../../usecases';
 import type { Db } from '../db';
 import { envelopeColumns, writeDaySet } from './day-set-text';
 import { readUnit } from './read-unit';
+import { recomputeActions } from './recompute-many';
 import { refreshInstalls } from './refresh-installs';
 
 /** Upper case, letters and digits only: the form serials are searched in. */
@@ -51,6 +52,7 @@ export function unitStore(db: Db): UnitStore {
       await db.$executeRaw`UPDATE install SET built_from = ${from}, built_to = ${to} WHERE unit_id = ${id}`;
     },
     ...evidenceActions(db),
+    ...recomputeActions(db),
     ...questions(db),
   };
 }

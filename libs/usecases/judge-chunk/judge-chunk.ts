@@ -3,6 +3,7 @@ import type { HeldInstall, InstallChoice } from '../ports/install-store';
 import type { ChunkName, ChunkRow, RecheckRow } from '../ports/recheck-store';
 import { StoreOutage, type Tables } from '../ports/store';
 import { CHUNKS_AT_ONCE } from '../plan-chunks/plan-chunks';
+import { recomputeUnits } from '../recompute-units';
 import { loadRulebook, type LoadedRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { noteFailure } from './note-failure';
@@ -30,8 +31,9 @@ async function judgeTaken(tx: Tables, recheck: RecheckRow, chunk: ChunkRow, rule
   const windowFrom = await lookBackFrom(tx, rulebook.today);
   const { scope } = recheck;
   const { fromUnit, toUnit } = chunk;
-  const choice: InstallChoice = { scope, fromUnit, toUnit, lookBackFrom: scope.ignoresLookBack ? null : windowFrom };
-  const unitIds = await tx.installs.lockUnits(choice);
+  const { unitIds, choice } = scope.recompute
+    ? whole(await recomputeUnits(tx, rulebook.today, scope.recompute, chunk))
+    : await locked(tx, { scope, fromUnit, toUnit, lookBackFrom: scope.ignoresLookBack ? null : windowFrom });
   const held = await tx.installs.held(choice);
   const plan = planConsequences(
     held.map((install) => judgeHeld(install, rulebook)),
@@ -43,6 +45,17 @@ async function judgeTaken(tx: Tables, recheck: RecheckRow, chunk: ChunkRow, rule
   await tx.rechecks.ring(recheck.id, CHUNKS_AT_ONCE);
   await tx.rechecks.finishIfAllDone(recheck.id);
   await tx.live.tell('recheck', recheck.id);
+}
+
+interface Chosen {
+  readonly unitIds: readonly number[];
+  readonly choice: InstallChoice;
+}
+
+const whole = (unitIds: readonly number[]): Chosen => ({ unitIds, choice: { unitIds } });
+
+async function locked(tx: Tables, choice: InstallChoice): Promise<Chosen> {
+  return { unitIds: await tx.installs.lockUnits(choice), choice };
 }
 
 function judgeHeld(install: HeldInstall, rulebook: LoadedRulebook): JudgedInstall {
@@ -61,5 +74,6 @@ function becauseOf({ cause, bulletin }: RecheckRow): string {
   if (cause === 'withdraw') return `Bulletin ${bulletin ?? ''} was withdrawn.`;
   if (cause === 'publish' || cause === 'correct') return `Bulletin ${bulletin ?? ''} was published.`;
   if (cause === 'in-force') return 'Papers dated ahead reached their day.';
+  if (cause === 'evidence') return 'What build dates are read by was changed.';
   return 'It was judged again.';
 }

@@ -1,8 +1,7 @@
-import { prepareShop } from '../../build-date';
 import type { OpenTicket, TicketView } from '../../contracts';
 import { formatDay } from '../../day';
 import type { Actor } from '../actor';
-import { inferUnit, evidenceOf } from '../build-days/index';
+import { evidenceOf, inferUnit, preparedShop } from '../build-days/index';
 import { resolveIdentity } from '../identify-unit/index';
 import { judgeUnit } from '../judge-installs';
 import { done, refused, type Outcome } from '../outcome';
@@ -13,6 +12,8 @@ import { viewTicket } from '../view-ticket/index';
 /** Opens a ticket for a unit that came in: owner and unit each known by id or new, in one transaction. */
 export async function openTicket(ports: Ports, actor: Actor, input: OpenTicket): Promise<Outcome<TicketView>> {
   const opened = await ports.store.transaction(async (tx) => {
+    // Serial schemes do not change between reading a new unit's build days and keeping them.
+    await tx.rulebook.share();
     const known = input.unitId === undefined ? null : await knownUnit(tx, input.unitId, actor);
     if (known && !known.ok) return known;
     const owner = await ownerOf(tx, actor, input, known?.value.ownerId);
@@ -47,7 +48,7 @@ async function newUnit({ clock }: Ports, tx: Tables, actor: Actor, { unit }: Ope
   const { columns, line } = resolved.value;
   const firstSeen: EvidenceRow = { id: 0, kind: 'first-seen', data: { on: formatDay(clock.today()) }, setAside: null };
   const about = { serial: columns.serial, line, maker: line?.maker ?? null };
-  const shop = prepareShop(await tx.catalogue.shopData());
+  const shop = await preparedShop(tx);
   const { columns: built } = inferUnit(about, evidenceOf(about, [firstSeen]), shop, clock.today());
   const unitId = await tx.units.insert({ ...columns, ...built, ownerId });
   await tx.units.insertEvidence(unitId, firstSeen.kind, firstSeen.data, actor.id);

@@ -12,3 +12,4 @@ export * from './callback-store';
 export * from './outbox-store';
 export * from './live-store';
 export * from './hints';
+export * from './shop-data-store';

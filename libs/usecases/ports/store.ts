@@ -8,6 +8,7 @@ import type { OutboxStore } from './outbox-store';
 import type { RecheckStore } from './recheck-store';
 import type { RulebookStore } from './rulebook-store';
 import type { SessionStore, SettingStore } from './session-store';
+import type { ShopDataStore } from './shop-data-store';
 import type { FlagStore, TicketStore } from './ticket-store';
 import type { OwnerStore, UnitStore } from './unit-store';
 
@@ -18,6 +19,7 @@ export interface Tables {
   readonly sessions: SessionStore;
   readonly settings: SettingStore;
   readonly catalogue: CatalogueStore;
+  readonly shopData: ShopDataStore;
   readonly owners: OwnerStore;
   readonly units: UnitStore;
   readonly tickets: TicketStore;

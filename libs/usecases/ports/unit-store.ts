@@ -1,4 +1,4 @@
-import type { NewOwner, Owner, UnitRow as OwnedUnit } from '../../contracts';
+import type { NewOwner, Owner, RecomputeScope, UnitRow as OwnedUnit } from '../../contracts';
 import type { DaySet } from '../../day';
 
 export interface OwnerStore {
@@ -59,6 +59,11 @@ export interface BuiltColumns {
   readonly serialKey: string | null;
 }
 
+/** What a unit's possible build days rest on, without its shop data. */
+export interface EvidencedRow extends Pick<UnitRow, 'id' | 'serial' | 'line' | 'maker'> {
+  readonly evidence: readonly EvidenceRow[];
+}
+
 export interface UnitStore {
   byId(id: number): Promise<UnitRow | null>;
   /** Holds the unit's row until the transaction ends, so that two judgements of one unit do not cross. */
@@ -70,6 +75,12 @@ export interface UnitStore {
   /** Also keeps the envelope on the unit's installs in step. */
   setBuilt(id: number, built: BuiltColumns): Promise<void>;
   evidence(id: number): Promise<readonly EvidenceRow[]>;
+  /** Locks the units of the scope with ids from `fromUnit` to `toUnit` (both included) in order of id. */
+  lockTouched(scope: RecomputeScope, fromUnit: number, toUnit: number): Promise<readonly number[]>;
+  /** With their evidence, in one statement. */
+  evidenced(ids: readonly number[]): Promise<readonly EvidencedRow[]>;
+  /** Writes those that differ from what is kept, and their envelopes on installs, with one statement. */
+  setBuiltMany(built: readonly (BuiltColumns & { readonly id: number })[]): Promise<void>;
   insertEvidence(unitId: number, kind: string, data: Record<string, unknown>, personId: number): Promise<number>;
   /** `why` null takes the piece up again. */
   setAside(evidenceId: number, why: string | null, personId: number): Promise<void>;

@@ -1,0 +1,9 @@
+-- AlterTable
+ALTER TABLE "serial_scheme" ADD COLUMN     "updated_at" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+ADD COLUMN     "updated_by" INTEGER,
+ADD COLUMN     "version" INTEGER NOT NULL DEFAULT 1;
+
+-- AlterTable
+ALTER TABLE "standard_edition" ADD COLUMN     "updated_at" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+ADD COLUMN     "updated_by" INTEGER,
+ADD COLUMN     "version" INTEGER NOT NULL DEFAULT 1;
