@@ -1,5 +1,5 @@
-import { readConfig } from '../../../libs/config';
-import { runSolo, type SoloParts } from './run-solo';
+import { readConfig, type Config } from '../../../libs/config';
+import { runSolo, type OpenParts, type Solo } from './run-solo';
 
 const say = (sentence: string): void => void process.stdout.write(`${sentence}\n`);
 
@@ -13,7 +13,10 @@ function giveUp(...sentences: readonly string[]): never {
  * The life of the program: reads the environment, starts, says where, and stops cleanly at Ctrl-C or SIGTERM; a
  * second signal ends it at once (the next start recovers). `greet` says how to sign in.
  */
-export async function keepRunning(parts: SoloParts, greet: (address: string) => readonly string[]): Promise<void> {
+export async function keepRunning(
+  openParts: OpenParts,
+  greet: (solo: Solo, config: Config) => readonly string[],
+): Promise<void> {
   const read = readConfig(process.env);
   if (!read.ok) giveUp(...read.problems);
   let stop = (): Promise<void> => Promise.resolve();
@@ -29,12 +32,12 @@ export async function keepRunning(parts: SoloParts, greet: (address: string) => 
       );
   };
   process.on('SIGINT', onSignal).on('SIGTERM', onSignal);
-  const starting = runSolo(read.config, parts, say);
+  const starting = runSolo(read.config, openParts, say);
   const result = await starting;
   if (!result.ok) giveUp(result.problem);
   stop = () => result.solo.stop();
   if (asked) return;
-  for (const sentence of greet(result.solo.address)) say(sentence);
+  for (const sentence of greet(result.solo, read.config)) say(sentence);
   const lost = await result.solo.lost;
   if (asked) return;
   await stop();

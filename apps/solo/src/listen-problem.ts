@@ -1,3 +1,4 @@
+import { createServer } from 'node:net';
 import { type Config } from '../../../libs/config';
 
 /** The sentence for an address that cannot be listened on; undefined for any other error. */
@@ -12,5 +13,22 @@ export function listenProblem(error: unknown, { host, port }: Config): string | 
       return `HOST is '${host}', which is no address of this machine; use 127.0.0.1, or 0.0.0.0 for all of them.`;
     default:
       return undefined;
+  }
+}
+
+/**
+ * Tries the address for a moment; the sentence when it cannot be listened on. Asked before anything is filled or
+ * started that would only have to be closed again.
+ */
+export async function addressProblem(config: Config): Promise<string | undefined> {
+  const trial = createServer();
+  try {
+    await new Promise<void>((done, failed) => trial.once('error', failed).listen(config.port, config.host, done));
+    await new Promise((done) => trial.close(done));
+    return undefined;
+  } catch (error) {
+    const problem = listenProblem(error, config);
+    if (problem === undefined) throw error;
+    return problem;
   }
 }

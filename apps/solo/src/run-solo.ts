@@ -1,7 +1,8 @@
 import { type Config } from '../../../libs/config';
 import { embeddedProblemSentence, startEmbedded } from '../../../libs/store/embedded';
 import { applyMigrations, checkServer, serverProblemSentence } from '../../../libs/store/migrate';
-import { listenProblem } from './listen-problem';
+import { RedisRefused } from '../../../libs/queue';
+import { addressProblem, listenProblem } from './listen-problem';
 
 /** The configuration with the database found. */
 export type RunningConfig = Config & { readonly databaseUrl: string };
@@ -11,14 +12,17 @@ export interface Running {
   close(): Promise<void>;
 }
 
-/** The parts that solo wires together; it has no logic of its own. */
-export interface SoloParts {
+/** The parts that solo wires together on a migrated database; it has no logic of its own. */
+export interface SoloParts extends Running {
   /** Fills an empty database with the demo shop; does nothing when it holds anything. */
-  seedIfEmpty(config: RunningConfig): Promise<void>;
-  startWorker(config: RunningConfig): Promise<Running>;
+  seedIfEmpty(): Promise<void>;
+  startWorker(): Promise<Running>;
   /** Listens when it resolves. */
-  startApi(config: RunningConfig): Promise<Running & { readonly address: string }>;
+  startApi(): Promise<Running & { readonly url: string }>;
 }
+
+export type OpenParts = (config: RunningConfig, say: Say) => SoloParts;
+export type Say = (sentence: string) => void;
 
 export interface Solo {
   readonly address: string;
@@ -34,7 +38,7 @@ export type SoloResult = { readonly ok: true; readonly solo: Solo } | { readonly
  * Starts everything in order: database, migrations, demo shop, worker, page. What was started is closed again when a
  * later step fails. An expected failure is answered as one sentence; `say` gets what is worth knowing meanwhile.
  */
-export async function runSolo(config: Config, parts: SoloParts, say: (sentence: string) => void): Promise<SoloResult> {
+export async function runSolo(config: Config, openParts: OpenParts, say: Say): Promise<SoloResult> {
   const started: (() => Promise<void>)[] = [];
   let stopping: Promise<void> | undefined;
   const stop = (): Promise<void> => (stopping ??= closeAll(started));
@@ -43,19 +47,26 @@ export async function runSolo(config: Config, parts: SoloParts, say: (sentence: 
   started.push(database.stop);
   if (database.notice) say(database.notice);
   try {
+    const taken = await addressProblem(config);
+    if (taken !== undefined) {
+      await stop();
+      return { ok: false, problem: taken };
+    }
     const running = { ...config, databaseUrl: database.url };
     const applied = await applyMigrations(running.databaseUrl);
     if (applied.length > 0) say(`Database brought up to date (${applied.length} migrations).`);
-    if (config.demo) await parts.seedIfEmpty(running);
-    const worker = await parts.startWorker(running);
+    const parts = openParts(running, say);
+    started.push(() => parts.close());
+    if (config.demo) await parts.seedIfEmpty();
+    const worker = await parts.startWorker();
     started.push(() => worker.close());
-    const api = await parts.startApi(running);
+    const api = await parts.startApi();
     started.push(() => api.close());
     const lost = database.ended.then(() => 'The database has ended by itself; its log is in the data folder.');
-    return { ok: true, solo: { address: api.address, lost, stop } };
+    return { ok: true, solo: { address: api.url, lost, stop } };
   } catch (error) {
     await stop();
-    const problem = listenProblem(error, config);
+    const problem = error instanceof RedisRefused ? error.message : listenProblem(error, config);
     if (problem) return { ok: false, problem };
     throw error;
   }

@@ -90,6 +90,8 @@ function running(
   let stopping: Promise<void> | undefined;
   const stop = async (): Promise<void> => {
     if (child.exitCode === null && child.signalCode === null) {
+      // Now it is a reason to stay: our process must not run out of work before it has heard of the end.
+      child.ref();
       await Promise.all([stopProcess(pid), ended]);
     }
     release();

@@ -1,0 +1,26 @@
+import { pino } from 'pino';
+import { dayOfInstant } from '../../../libs/day';
+import { makeDemoShop } from '../../../libs/demo';
+import { openStore, seedIfEmpty } from '../../../libs/store';
+import { startApi } from '../../api/src/start-api';
+import { startWorker } from '../../worker/src/start-worker';
+import { type RunningConfig, type Say, type SoloParts } from './run-solo';
+
+/** The demo shop is the same at every first start, but for the day it stands at. */
+const DEMO_SEED = 1;
+
+/** The API and the worker on one store. */
+export function shopParts(config: RunningConfig, say: Say): SoloParts {
+  const log = pino({ level: config.logLevel }, pino.destination(2));
+  const store = openStore({ url: config.databaseUrl, poolSize: config.workerConcurrency + 10 });
+  const makeShop = () => {
+    say('Filling the empty database with the demo shop; this takes a moment.');
+    return makeDemoShop(DEMO_SEED, dayOfInstant(new Date(), config.timeZone));
+  };
+  return {
+    seedIfEmpty: async () => void (await seedIfEmpty(store, makeShop)),
+    startWorker: () => startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') }),
+    startApi: () => startApi({ config, store }),
+    close: () => store.close(),
+  };
+}
