@@ -1,5 +1,4 @@
 import type { Day } from '../day';
-import type { PartKey } from '../part-number';
 import { BulkJudge } from './bulk-judge';
 import type { Rulebook } from './fit-rule';
 import { judgeFully } from './judge-fully';

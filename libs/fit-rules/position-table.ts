@@ -1,4 +1,4 @@
-import type { Day, DaySpan } from '../day';
+import type { Day } from '../day';
 import type { OptionCondition, SerialSpan } from './fit-rule';
 import { byText, type PreparedRule } from './prepared-rule';
 import type { PieceWhere } from './ruling';

@@ -1,4 +1,5 @@
-import { severityOf, type SeverityGrounds } from './severity';
+import { FASTENER_SEVERITIES } from '../fastener';
+import { severities, severityOf, type SeverityGrounds } from './severity';
 
 const wrong: SeverityGrounds = { verdict: 'wrong', action: 'nothing', barReasons: [], strength: null };
 
@@ -10,12 +11,22 @@ describe('the severity of a flag', () => {
   });
 
   it('a part that lets go later than the required one is worse than one that lets go sooner', () => {
-    expect(severityOf({ ...wrong, strength: { low: 1.6, high: 1.6 } })).toBe('serious');
-    expect(severityOf({ ...wrong, strength: { low: 0.5, high: 0.6 } })).toBe('caution');
+    expect(severityOf({ ...wrong, strength: 'drive-line-at-risk' })).toBe('serious');
+    expect(severityOf({ ...wrong, strength: 'nuisance' })).toBe('caution');
   });
 
   it('a part that may let go later is taken as one that does', () => {
-    expect(severityOf({ ...wrong, strength: { low: 0.8, high: 1.3 } })).toBe('serious');
+    expect(severityOf({ ...wrong, strength: 'not-told' })).toBe(severityOf({ ...wrong, strength: 'drive-line-at-risk' }));
+  });
+
+  it('a part that holds beyond what the drive line is rated for asks for action at once', () => {
+    expect(severityOf({ ...wrong, strength: 'above-rating' })).toBe('urgent');
+  });
+
+  it('never falls as the strength computation says worse, whatever the rule asks for', () => {
+    const scale = FASTENER_SEVERITIES.map((strength) => severities.indexOf(severityOf({ ...wrong, strength })));
+    expect(scale).toEqual([...scale].sort((a, b) => a - b));
+    expect(severityOf({ ...wrong, action: 'call-back', strength: 'nuisance' })).toBe('serious');
   });
 
   it('outdated with no action is a note, wrong is at least a caution, a dispute is a caution', () => {

@@ -1,3 +1,4 @@
+import type { FastenerSeverity } from '../fastener';
 import type { Action, BarReason } from './fit-rule';
 import type { Verdict } from './verdict';
 
@@ -12,8 +13,8 @@ export interface SeverityGrounds {
   readonly action: Action;
   /** Reasons of the bars that hold on the part. */
   readonly barReasons: readonly BarReason[];
-  /** Torque at which the fitted part lets go over that of the required one, as a range; null when it is not known. */
-  readonly strength: { readonly low: number; readonly high: number } | null;
+  /** What the strength computation says of a shear fastener; null where it says nothing. */
+  readonly strength: FastenerSeverity | null;
 }
 
 const OF_ACTION: Readonly<Record<Action, Severity>> = {
@@ -31,6 +32,15 @@ const OF_BAR: Readonly<Record<BarReason, Severity>> = {
   other: 'caution',
 };
 
+/** One that may let go later is taken as one that does; one that holds beyond the drive line's rating guards nothing. */
+const OF_STRENGTH: Readonly<Record<FastenerSeverity, Severity>> = {
+  none: 'note',
+  nuisance: 'caution',
+  'not-told': 'serious',
+  'drive-line-at-risk': 'serious',
+  'above-rating': 'urgent',
+};
+
 /**
  * The severity of a flag: the worst of what the action, the bars and the strength say. A part that lets go later than
  * the required one puts the drive line at risk and is worse than one that lets go sooner. Right and allowed parts,
@@ -39,14 +49,9 @@ const OF_BAR: Readonly<Record<BarReason, Severity>> = {
 export function severityOf({ verdict, action, barReasons, strength }: SeverityGrounds): Severity {
   if (verdict === 'disputed') return 'caution';
   if (verdict !== 'wrong' && verdict !== 'outdated') return 'note';
-  const all = [OF_ACTION[action], ...barReasons.map((reason) => OF_BAR[reason]), strengthSeverity(strength)];
+  const all = [OF_ACTION[action], ...barReasons.map((reason) => OF_BAR[reason])];
+  if (strength !== null) all.push(OF_STRENGTH[strength]);
   // A part that was never right here is a mistake of somebody's, however harmless.
   if (verdict === 'wrong') all.push('caution');
   return severities[Math.max(...all.map((one) => severities.indexOf(one)))]!;
-}
-
-function strengthSeverity(strength: SeverityGrounds['strength']): Severity {
-  if (strength === null) return 'note';
-  if (strength.high > 1) return 'serious';
-  return strength.high < 1 ? 'caution' : 'note';
 }

@@ -173,7 +173,7 @@ export const benches = {
         goal: null,
         holds: true,
       },
-      ...(await against(ours, work, await zenContender(work, ZEN_ROWS), ZEN_ROWS, TIMES_ZEN)),
+      ...(await against(ours, work, zenContender(work, ZEN_ROWS), ZEN_ROWS, TIMES_ZEN)),
       ...(await against(ours, work, jsonRulesContender(work, JSON_RULES_ROWS), JSON_RULES_ROWS, TIMES_JSON_RULES)),
       ...auditLine(),
     ];

@@ -65,7 +65,8 @@ function serialFor(
   another: string | null | undefined,
 ): UnitFacts['serial'] | undefined {
   if (serial === null) return null;
-  if (serial === 'another-scheme') return another == null ? another : { scheme: another, key: '0' };
+  if (serial === 'another-scheme')
+    return another === null || another === undefined ? another : { scheme: another, key: '0' };
   if (line.schemes.length > 0 && !line.schemes.includes(serial.scheme)) return undefined;
   return { scheme: serial.scheme, key: serial.from ?? '' };
 }

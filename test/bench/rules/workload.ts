@@ -196,7 +196,7 @@ function installs(
     unitBuilt[i] = built;
     unitLine[i] = Math.floor(next() * LINES);
     return {
-      line: lineName(unitLine[i]!),
+      line: lineName(unitLine[i]),
       model: next() < 0.5 ? 'model-0' : 'model-1',
       options: { clutch: next() < 0.5 },
       serial: { scheme: 'six', key: serialKey(Math.floor(next() * SERIALS)) },
@@ -209,8 +209,8 @@ function installs(
   const part = Array.from({ length: rows }, (_, i) => {
     unit[i] = Math.floor(i / POSITIONS);
     position[i] = i % POSITIONS;
-    fittedOn[i] = next() < 0.3 ? CAME_WITH_UNIT : unitBuilt[unit[i]!]! + Math.floor(next() * 4_000);
-    return partFor(rules, unitLine[unit[i]!]!, position[i]!, units[unit[i]!]!, unitBuilt[unit[i]!]!, next);
+    fittedOn[i] = next() < 0.3 ? CAME_WITH_UNIT : unitBuilt[unit[i]]! + Math.floor(next() * 4_000);
+    return partFor(rules, unitLine[unit[i]]!, position[i], units[unit[i]]!, unitBuilt[unit[i]]!, next);
   });
   return { units, unitBuilt, unitLine, unit, position, part, fittedOn };
 }
