@@ -2,7 +2,15 @@ import { startWorker } from '../../apps/worker/src/start-worker';
 import { formatDay } from '../../libs/day';
 import type { Running } from '../../libs/queue';
 import { withDatabase, withRedis } from '../../libs/testing';
-import { judgeUnit, orderRecheck, publishBulletin, saveBulletin, whatIf, withdrawBulletin } from '../../libs/usecases';
+import {
+  changeSettings,
+  judgeUnit,
+  orderRecheck,
+  publishBulletin,
+  saveBulletin,
+  whatIf,
+  withdrawBulletin,
+} from '../../libs/usecases';
 import { bulletin, manager, rule, SmallShop, TODAY } from './small-shop';
 
 const RECENT = formatDay(TODAY - 100);
@@ -193,6 +201,33 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     expect((await shop.callbacks()).filter((text) => text.startsWith(`${unitId} `))).toEqual([
       `${unitId} open: SB-8 1/1 call-back`,
     ]);
+  });
+
+  it('judges everything again when the shop changes how papers stand, or how far back it calls', async () => {
+    const built = ['2025-01-01', '2025-02-01'] as const;
+    const { unitId } = await shop.unit([[1, 1, 1]], { handedOver: '2021-05-01', built });
+    const later = rule('FR-10', {
+      built: { from: '2025-01-01', to: '2026-01-01' },
+      required: 'HOLM/B',
+      action: 'call-back',
+    });
+    await publish(bulletin('SB-10', [later]));
+    const state = async () => ({
+      verdicts: await shop.verdicts(unitId),
+      calls: (await shop.callbacks()).filter((text) => text.startsWith(`${unitId} `)),
+    });
+    expect(await state()).toEqual({ verdicts: ['1/1 none'], calls: [] });
+
+    await value(changeSettings(shop.ports, manager, { lookBackMonths: 120 }));
+    await finished((await shop.store.rechecks.newest(1))[0]!.id);
+    const called = { verdicts: ['1/1 outdated'], calls: [`${unitId} open: SB-10 1/1 call-back`] };
+    expect(await state()).toEqual(called);
+
+    const listsFirst = { 'parts-list': 90, 'service-bulletin': 60 };
+    const rest = { 'makers-advice': 50, 'revised-parts-list': 40, 'owners-manual': 20, 'shop-finding': 10 };
+    await value(changeSettings(shop.ports, manager, { standing: { ...listsFirst, ...rest } }));
+    await finished((await shop.store.rechecks.newest(1))[0]!.id);
+    expect(await state()).toEqual({ verdicts: ['1/1 right'], calls: [`${unitId} withdrawn: nothing`] });
   });
 
   it('refuses a draft that cannot be published, naming field, value and rule', async () => {

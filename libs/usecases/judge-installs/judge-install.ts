@@ -1,24 +1,27 @@
+import type { StrengthView } from '../../contracts';
 import { CAME_WITH_UNIT, sayVerdict, severityOf, verdicts, type Judgement, type Verdict } from '../../fit-rules';
 import type { HeldInstall } from '../ports/install-store';
 import type { LoadedRulebook } from '../rulebook';
-import type { JudgementRecord } from './judgement-record';
-import { strengthOf } from './strength-of';
+import type { JudgementRecord, KeptStrength } from './judgement-record';
 
 /** An install with its verdict of now. `record` is null where the verdict is good and stayed as it was. */
 export interface JudgedInstall {
   readonly install: HeldInstall;
   readonly verdict: Verdict;
   readonly record: JudgementRecord | null;
+  /** How a shear fastener that is not the required one compares with it; null where there is nothing to compare. */
+  readonly strength: StrengthView | null;
 }
 
 /** Judges one install: by numbers first, with reasons only where something follows from them. */
 export function judgeInstall(install: HeldInstall, rulebook: LoadedRulebook): JudgedInstall {
   const verdict = quickVerdict(install, rulebook);
   const good = verdict === 'right' || verdict === 'allowed';
-  if (good && verdict === install.verdict) return { install, verdict, record: null };
+  if (good && verdict === install.verdict) return { install, verdict, record: null, strength: null };
   const { unit, position, parts, fittedOn } = install;
   const judgement = rulebook.judge.judge({ unit: unit.facts, position, parts, fittedOn });
-  return { install, verdict: judgement.verdict, record: recordOf(judgement, rulebook) };
+  const strength = strengthOf(judgement, rulebook);
+  return { install, verdict: judgement.verdict, record: recordOf(judgement, rulebook), strength };
 }
 
 function quickVerdict({ unit, position, parts, fittedOn }: HeldInstall, { judge }: LoadedRulebook): Verdict {
@@ -36,7 +39,7 @@ export function recordOf(judgement: Judgement, rulebook: LoadedRulebook): Judgem
     return { key: ref.key, version: ref.version, source, action };
   });
   const required = requiredPart(judgement);
-  const strength = strengthOf(judgement, required, rulebook.shapes);
+  const strength = strengthOf(judgement, rulebook);
   return {
     action: judgement.action,
     rules,
@@ -51,10 +54,22 @@ export function recordOf(judgement: Judgement, rulebook: LoadedRulebook): Judgem
       verdict: judgement.verdict,
       action: judgement.action,
       barReasons: judgement.bars.map((bar) => bar.reason),
-      strength: strength?.ratio ?? null,
+      strength: strength?.fitted ? strength.severity : null,
     }),
-    strength: strength?.sentence ?? null,
+    strength: strength && keptOf(strength),
   };
+}
+
+/** The strength behind a verdict on one known part where one part is required. */
+export function strengthOf(judgement: Judgement, { strengths }: LoadedRulebook): StrengthView | null {
+  const { unit, position, parts } = judgement.question;
+  const required = requiredPart(judgement);
+  if (required === null || parts.length !== 1) return null;
+  return strengths.compare(unit.line, position, parts[0]!, required);
+}
+
+function keptOf({ sentences, caution: _, ...figures }: StrengthView): KeptStrength {
+  return { ...figures, sentence: sentences[0]! };
 }
 
 function requiredPart({ ruling }: Judgement): string | null {

@@ -1,4 +1,8 @@
+import type { StrengthView } from '../../contracts';
 import type { Action, RuleRef, Severity, ThenVerdict } from '../../fit-rules';
+
+/** The strength figures of a shear fastener that is not the required one, with the answer in one sentence. */
+export type KeptStrength = Omit<StrengthView, 'sentences' | 'caution'> & { readonly sentence: string };
 
 /** What an install keeps of its last judgement: enough to tell why, without judging again. */
 export interface JudgementRecord {
@@ -17,6 +21,6 @@ export interface JudgementRecord {
   /** What the owner is told. */
   readonly owner: string;
   readonly severity: Severity;
-  /** How a shear fastener compares with the required one, in one sentence; null where that is not known. */
-  readonly strength?: string | null;
+  /** How a shear fastener compares with the required one; null where there is nothing to compare. */
+  readonly strength: KeptStrength | null;
 }

@@ -48,12 +48,14 @@ function record(action: Action, source = 'SB-1'): JudgementRecord {
     technician: 'Fit B.',
     owner: 'Another pin is right now.',
     severity: 'serious',
+    strength: null,
   };
 }
 
 const judged = (install: HeldInstall, verdict: Verdict, action: Action = 'nothing'): JudgedInstall => ({
   install,
   verdict,
+  strength: null,
   record: verdict === install.verdict && (verdict === 'right' || verdict === 'allowed') ? null : record(action),
 });
 

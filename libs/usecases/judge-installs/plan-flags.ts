@@ -49,7 +49,7 @@ function answers(flag: StandingFlag, wanted: FlagRaise, { today }: Circumstances
   return flag.state !== 'accepted' || flag.acceptedUntil === null || flag.acceptedUntil >= today;
 }
 
-function wantedFlag({ install, verdict, record }: JudgedInstall): FlagRaise | null {
+function wantedFlag({ install, verdict, record, strength }: JudgedInstall): FlagRaise | null {
   const ticketId = install.unit.openTicketId;
   if (ticketId === null || !isDoubtful(verdict) || record === null) return null;
   const { unit, positionId, place, partId } = install;
@@ -69,7 +69,7 @@ function wantedFlag({ install, verdict, record }: JudgedInstall): FlagRaise | nu
       barredWhy: record.barredWhy,
       action: record.action,
       sentence: record.technician,
-      strength: record.strength ?? null,
+      strength,
     },
   };
 }

@@ -1,0 +1,30 @@
+import { Body, Controller, Get, Inject, Patch } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import { changeSettings as changeSettingsSchema, shopSettings } from '../../../../libs/contracts';
+import { changeSettings, viewSettings, type Actor, type Ports } from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { PORTS } from '../tokens';
+
+class ShopSettingsDto extends createZodDto(shopSettings) {}
+class ChangeSettingsDto extends createZodDto(changeSettingsSchema) {}
+
+@Controller('settings')
+export class SettingsController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('change-settings')
+  @ZodResponse({ status: 200, type: ShopSettingsDto })
+  view() {
+    return viewSettings(this.ports);
+  }
+
+  @Patch()
+  @Permit('change-settings')
+  @ZodResponse({ status: 200, type: ShopSettingsDto })
+  async change(@Body() input: ChangeSettingsDto, @CurrentActor() actor: Actor) {
+    return answer(await changeSettings(this.ports, actor, input));
+  }
+}

@@ -1,0 +1,5 @@
+import { Module } from '@nestjs/common';
+import { SettingsController } from './settings.controller';
+
+@Module({ controllers: [SettingsController] })
+export class SettingsModule {}

@@ -1,0 +1,20 @@
+import { z } from 'zod';
+import { SOURCE_KINDS } from './bulletin';
+
+/** How much each kind of paper counts against another; the higher decides. */
+export const standing = z.record(z.enum(SOURCE_KINDS), z.int().min(0).max(1_000));
+
+/** GET /api/settings: what the shop has settled for itself, where it can change an answer. */
+export const shopSettings = z.object({ lookBackMonths: z.int(), standing });
+export type ShopSettings = z.infer<typeof shopSettings>;
+
+/** PATCH /api/settings: a field left out stays as it is. Every change starts a recheck. */
+export const changeSettings = z.object({
+  lookBackMonths: z
+    .int()
+    .min(0, { error: 'expected 0 to 600 months' })
+    .max(600, { error: 'expected 0 to 600 months' })
+    .optional(),
+  standing: standing.optional(),
+});
+export type ChangeSettings = z.infer<typeof changeSettings>;

@@ -1,0 +1,50 @@
+import type { ChangeSettings, ShopSettings } from '../../contracts';
+import { usualStanding, type Standing } from '../../fit-rules';
+import type { Actor } from '../actor';
+import { lookBackMonths } from '../judge-installs';
+import { done, type Outcome } from '../outcome';
+import { EVERYTHING } from '../order-recheck/order-recheck';
+import { LOOK_BACK_MONTHS, STANDING } from '../ports/session-store';
+import type { Tables } from '../ports/store';
+import { startRecheck } from '../publish-bulletin/start-recheck';
+import type { Ports } from '../run';
+
+/** What the shop has settled for itself; the usual where it has not. */
+export async function viewSettings({ store }: Ports): Promise<ShopSettings> {
+  return settingsOf(store);
+}
+
+/**
+ * Changes how papers stand against each other, or how far back owners are called. Either can change an answer, so a
+ * recheck of everything starts with it, in the same transaction. What is the same already starts none.
+ */
+export async function changeSettings(
+  { store }: Ports,
+  actor: Actor,
+  { lookBackMonths: months, standing }: ChangeSettings,
+): Promise<Outcome<ShopSettings>> {
+  return store.transaction(async (tx) => {
+    const { revision } = await tx.rulebook.alone();
+    const now = await settingsOf(tx);
+    const newStanding = standing !== undefined && differs(standing, now.standing);
+    const newMonths = months !== undefined && months !== now.lookBackMonths;
+    if (!newStanding && !newMonths) return done(now);
+    if (newMonths) await tx.settings.write(LOOK_BACK_MONTHS, months, actor.id);
+    if (newStanding) await tx.settings.write(STANDING, standing, actor.id);
+    const judgedUnder = newStanding
+      ? (await tx.rulebook.addRevision({ cause: 'standing', sourceId: null, personId: actor.id })).revision
+      : revision;
+    const about = { cause: 'setting' as const, sourceId: null, scope: EVERYTHING, requestedBy: actor.id };
+    await startRecheck(tx, { ...about, revision: judgedUnder });
+    return done(await settingsOf(tx));
+  });
+}
+
+async function settingsOf(tables: Tables): Promise<ShopSettings> {
+  const standing = ((await tables.settings.read(STANDING)) as Standing | null) ?? usualStanding;
+  return { lookBackMonths: await lookBackMonths(tables), standing: { ...standing } };
+}
+
+function differs(a: Standing, b: Standing): boolean {
+  return Object.entries(a).some(([kind, weight]) => b[kind as keyof Standing] !== weight);
+}
