@@ -192,7 +192,7 @@ describe('nothing is lost and nothing happens twice', () => {
       [units],
     );
     const ticketOf = new Map(opened.rows.map((ticket) => [ticket.unit, ticket.id]));
-    const nothingElse = { partText: null, pack: null, marks: null, candidates: [], condition: null, leftOutWhy: null };
+    const nothingElse = { partText: null, pack: null, marks: null, candidates: [], told: null, condition: null, leftOutWhy: null };
     const pin = { positionId: 1, place: 1, side: 'found' as const, partId: 1, fittedOn: '2016-05-01', ...nothingElse };
     let published = false;
     let begun = 0;

@@ -8,6 +8,8 @@ import {
   orderRecheck,
   publishBulletin,
   saveBulletin,
+  settleBooked,
+  settleCallback,
   whatIf,
   withdrawBulletin,
 } from '../../libs/usecases';
@@ -164,7 +166,7 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     expect((await shop.callbacks()).filter((text) => text.startsWith(`${other.unitId} `))).toEqual([]);
   });
 
-  it('settles the call when the part is replaced, and does not call twice about one part', async () => {
+  it('settles the call when the part is replaced', async () => {
     const built = ['2017-01-01', '2017-02-01'] as const;
     const span = { from: '2017-01-01', to: '2018-01-01' };
     const { unitId } = await shop.unit([[1, 1, 1]], { handedOver: RECENT, built });
@@ -177,6 +179,39 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
       `${unitId} settled: nothing`,
     ]);
     expect(await shop.verdicts(unitId)).toEqual(['1/1 right']);
+  });
+
+  it('does not call again about a part the owner has decided on, and books the unit in when it is to come', async () => {
+    const built = ['2018-01-01', '2018-02-01'] as const;
+    const span = { from: '2018-01-01', to: '2019-01-01' };
+    const [one, two] = [
+      await shop.unit([[1, 1, 1]], { handedOver: RECENT, built }),
+      await shop.unit([[1, 1, 1]], { handedOver: RECENT, built }),
+    ];
+    const { recheck } = await publish(
+      bulletin('SB-11', [rule('FR-11', { built: span, required: 'HOLM/B', action: 'call-back' })]),
+    );
+    const call = async (unitId: number) =>
+      (
+        await db.pool.query<{ id: number; version: number }>('SELECT id, version FROM callback WHERE unit_id = $1', [
+          unitId,
+        ])
+      ).rows[0]!;
+    const declined = { ...(await call(one.unitId)), outcome: 'owner-declined' as const, reason: 'keeps it for spares' };
+    expect(await value(settleCallback(shop.ports, manager, declined))).toMatchObject({
+      state: 'settled',
+      closedWhy: 'The owner declined: keeps it for spares',
+    });
+    const booked = { ...(await call(two.unitId)), outcome: 'booked' as const, reason: 'comes on Friday' };
+    const view = await value(settleCallback(shop.ports, manager, booked));
+    expect(view).toMatchObject({ state: 'booked', lastTicket: { id: view.ticketId } });
+    expect(await shop.flags(two.unitId)).toEqual(['1/1 outdated open']);
+
+    await finished((await value(orderRecheck(shop.ports, manager, recheck.scope))).recheckId);
+    const about = (await shop.callbacks()).filter((text) => Number(text.split(' ')[0]) >= one.unitId);
+    expect(about).toEqual([`${one.unitId} settled: SB-11 1/1 call-back`, `${two.unitId} booked: SB-11 1/1 call-back`]);
+    await shop.store.transaction((tx) => settleBooked(tx, shop.clock, two.unitId, view.ticketId!));
+    expect((await shop.callbacks()).at(-1)).toBe(`${two.unitId} settled: SB-11 1/1 call-back`);
   });
 
   it('begins a bulletin dated ahead on its day', async () => {
