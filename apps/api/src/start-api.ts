@@ -4,6 +4,7 @@ import cookie from '@fastify/cookie';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { repoRoot } from '../../../libs/config';
+import { addPublishedEditions } from '../../../libs/usecases';
 import { AppModule } from './app.module';
 import { requirePermissions, routeList, type RouteEntry } from './auth/route-list';
 import { refuseOtherSites } from './auth/origin-check';
@@ -49,6 +50,7 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     await setSecurityHeaders(app);
     serveOpenApi(app);
     await servePage(app, options.pageFolder ?? join(repoRoot(), 'dist', 'apps', 'web'));
+    await addPublishedEditions(options);
     await app.listen({ port: config.port, host: config.host });
     return { url: urlOf(app, config.host), routes, close: () => app.close() };
   } catch (error) {

@@ -2,6 +2,7 @@ import { formatDay } from '../../day';
 import type { DemoShop } from '../../demo';
 import { splitPartKey } from '../../part-number';
 import type { Db } from '../db';
+import { shopDataStore } from '../shop-data/shop-data-store';
 import { idsFor, insertRows, type IdsByKey } from './insert-rows';
 
 export interface CatalogueIds {
@@ -69,8 +70,7 @@ async function seedMakers(db: Db, shop: DemoShop, { maker }: CatalogueIds): Prom
   await insertRows(db, 'maker', { id: 'int', code: 'text', name: 'text', number_rules: 'jsonb' }, makers);
   const schemes = shop.schemes.map((scheme) => ({ maker_id: maker.of(scheme.maker), code: scheme.id, scheme }));
   await insertRows(db, 'serial_scheme', { maker_id: 'int', code: 'text', scheme: 'jsonb' }, schemes);
-  const editions = shop.editions.map((data) => ({ standard: data.standard, edition: data.edition, data }));
-  await insertRows(db, 'standard_edition', { standard: 'text', edition: 'text', data: 'jsonb' }, editions);
+  await shopDataStore(db).addMissingEditions(shop.editions);
 }
 
 async function seedLines(db: Db, shop: DemoShop, { maker, line, model }: CatalogueIds): Promise<void> {
