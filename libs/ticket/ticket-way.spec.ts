@@ -143,7 +143,7 @@ describe("a ticket's way", () => {
         const gates = { intake: true, inspection: true, 'parts-selection': true, repair: true, handover: true };
         const setup = () => ({
           model: { at: 0, held: false, gone: false, gates: Array<boolean>(STAGES.length).fill(true) },
-          real: { stage: 'intake' as Stage, onHold: false, closed: null, gates: { ...gates } } as Ticket,
+          real: { stage: 'intake', onHold: false, closed: null, gates: { ...gates } } as Ticket,
         });
         fc.modelRun(setup, tried);
       }),

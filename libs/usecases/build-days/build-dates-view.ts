@@ -6,11 +6,13 @@ import {
   type Evidence,
   type EvidenceKind,
   type PreparedShop,
+  type Settling,
 } from '../../build-date';
 import type { BuildDates, EvidenceView } from '../../contracts';
 import { formatDay, type Day, type DaySet } from '../../day';
 import type { Ruling } from '../../fit-rules';
 import type { EvidenceRow } from '../ports/index';
+import { settlingMemo } from './settling-memo';
 
 export interface BuildDatesQuestion {
   readonly answer: BuildDateAnswer;
@@ -48,14 +50,16 @@ function spansOf(days: DaySet): { from: string; to: string }[] {
 }
 
 /** The date is needed where some position's answer changes within the possible days. */
-function settlingOf({ answer, evidence, rulings, maker, line, shop, today }: BuildDatesQuestion) {
+function settlingOf({ answer, evidence, rulings, maker, line, shop, today }: BuildDatesQuestion): Settling {
   const boundaries = rulings.flatMap((ruling) =>
     ruling.boundaries.flatMap((boundary) => (boundary.axis === 'built' ? [boundary.at] : [])),
   );
   const read = new Set(evidence.filter((piece) => !piece.setAside).map((piece) => piece.kind));
   const missing = EVIDENCE_KINDS.filter((kind) => !read.has(kind) && !NOT_TO_READ.includes(kind));
   const cuts = cutAt(answer.days, boundaries);
-  return whatWouldSettle({ cuts, missing, maker: maker ?? '', line: line ?? undefined, shop, today });
+  return settlingMemo(shop, { cuts, missing, maker, line, today }, () =>
+    whatWouldSettle({ cuts, missing, maker: maker ?? '', line: line ?? undefined, shop, today }),
+  );
 }
 
 function pieceView(

@@ -3,3 +3,4 @@ export * from './infer-unit';
 export * from './recompute-unit';
 export * from './build-dates-view';
 export * from './facts-of-unit';
+export * from './prepared-shop';

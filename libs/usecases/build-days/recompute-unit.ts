@@ -1,8 +1,8 @@
-import { prepareShop } from '../../build-date';
 import type { Clock } from '../clock';
 import { judgeUnit } from '../judge-installs';
 import type { Tables } from '../ports/index';
 import { inferUnit } from './infer-unit';
+import { preparedShop } from './prepared-shop';
 import { evidenceOf } from './unit-evidence';
 
 /**
@@ -12,7 +12,7 @@ import { evidenceOf } from './unit-evidence';
 export async function recomputeUnit(tx: Tables, clock: Clock, unitId: number): Promise<void> {
   const unit = await tx.units.byId(unitId);
   if (!unit) throw new Error(`unit ${unitId} vanished in the middle of a change`);
-  const shop = prepareShop(await tx.catalogue.shopData());
+  const shop = await preparedShop(tx);
   const evidence = evidenceOf(unit, await tx.units.evidence(unitId));
   await tx.units.setBuilt(unitId, inferUnit(unit, evidence, shop, clock.today()).columns);
   await judgeUnit(tx, clock, unitId);

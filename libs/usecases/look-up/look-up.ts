@@ -1,9 +1,9 @@
-import { EvidenceSchema, prepareShop, type Evidence } from '../../build-date';
+import { EvidenceSchema, type Evidence } from '../../build-date';
 import type { LookUpAnswer, LookUpRequest } from '../../contracts';
 import { day, formatDay } from '../../day';
 import type { UnitFacts } from '../../fit-rules';
 import { toPosition } from '../browse-catalogue/index';
-import { buildDatesView, impliedEvidence, inferUnit } from '../build-days/index';
+import { buildDatesView, impliedEvidence, inferUnit, preparedShop } from '../build-days/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { LineRow } from '../ports/index';
 import { partKeysOf, rulingView } from '../rule-on-unit/index';
@@ -24,12 +24,12 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
   const about = { serial: request.serial || null, line, maker: line.maker };
   const evidence = readEvidenceOf(request, line);
   if (!evidence.ok) return evidence;
-  const [positions, shopData, rulebook] = await Promise.all([
+  const [positions, shop, rulebook] = await Promise.all([
     store.catalogue.positionsOf(line.id),
-    store.catalogue.shopData(),
+    preparedShop(store),
     loadRulebook(store, clock),
   ]);
-  const [shop, today] = [prepareShop(shopData), clock.today()];
+  const today = clock.today();
   const all = [...impliedEvidence(about), ...evidence.value];
   const inferred = inferUnit(about, all, shop, today);
   const facts = factsOf(request, inferred.columns);

@@ -16,17 +16,27 @@ export interface WholeTicket extends WholeUnit, Names {
 
 /**
  * Reads a ticket whole, with a fixed number of statements however many places it has. Null when there is none at the
- * location. `alsoParts` are ids of further parts whose names are wanted.
+ * location.
  */
 export async function loadTicket(
   tables: Tables,
   clock: Clock,
   id: number,
   locationId: number,
-  alsoParts: readonly number[] = [],
 ): Promise<WholeTicket | null> {
   const ticket = await tables.tickets.byId(id);
   if (!ticket || ticket.locationId !== locationId) return null;
+  return loadAround(tables, clock, ticket);
+}
+
+/** The same for a ticket whose own columns were read already. `alsoParts` are further parts whose names are wanted. */
+export async function loadAround(
+  tables: Tables,
+  clock: Clock,
+  ticket: TicketRow,
+  alsoParts: readonly number[] = [],
+): Promise<WholeTicket> {
+  const { id } = ticket;
   const [whole, records, picks, flags] = await Promise.all([
     loadUnit(tables, clock, ticket.unitId),
     tables.tickets.records(id),
@@ -78,6 +88,6 @@ export function judgePart(whole: WholeTicket, position: string, partKey: string)
   return whole.rulebook.judge.judge({ unit, position, parts: [partKey], fittedOn });
 }
 
-export function positionById({ positionList }: WholeUnit, id: number): PositionRow | undefined {
+export function positionById({ positionList }: Pick<WholeUnit, 'positionList'>, id: number): PositionRow | undefined {
   return positionList.find((position) => position.id === id);
 }

@@ -2,7 +2,7 @@ import type { TicketView } from '../../contracts';
 import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
-import { loadTicket } from './load-ticket';
+import { loadAround } from './load-ticket';
 import { ticketView } from './ticket-view';
 
 /** The whole ticket as the page shows it, judged by the papers of today. */
@@ -17,8 +17,7 @@ export async function viewTicket({ store, clock }: Ports, actor: Actor, id: numb
     store.settings.read('currency'),
   ]);
   const partIds = before.flatMap(({ partId }) => (partId === null ? [] : [partId]));
-  const whole = await loadTicket(store, clock, id, actor.locationId, partIds);
-  if (!whole) return noSuchTicket(id);
+  const whole = await loadAround(store, clock, row, partIds);
   return done(
     ticketView(whole, { before, events, notes, earlier, currency: typeof currency === 'string' ? currency : 'EUR' }),
   );

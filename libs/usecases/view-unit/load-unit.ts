@@ -1,7 +1,7 @@
-import { prepareShop, type Evidence, type PreparedShop } from '../../build-date';
+import type { Evidence, PreparedShop } from '../../build-date';
 import type { Day } from '../../day';
 import type { Ruling, UnitFacts } from '../../fit-rules';
-import { evidenceOf, factsOfUnit, inferUnit, type InferredUnit } from '../build-days/index';
+import { evidenceOf, factsOfUnit, inferUnit, preparedShop, type InferredUnit } from '../build-days/index';
 import type { Clock } from '../clock';
 import type { EvidenceRow, PositionRow, Tables, UnitRow } from '../ports/index';
 import { loadRulebook, type LoadedRulebook } from '../rulebook';
@@ -26,16 +26,15 @@ export interface WholeUnit {
 
 /** Reads a unit whole; null when there is none. */
 export async function loadUnit(tables: Tables, clock: Clock, id: number): Promise<WholeUnit | null> {
-  const [unit, evidenceRows, shopData, rulebook] = await Promise.all([
+  const [unit, evidenceRows, shop, rulebook] = await Promise.all([
     tables.units.byId(id),
     tables.units.evidence(id),
-    tables.catalogue.shopData(),
+    preparedShop(tables),
     loadRulebook(tables, clock),
   ]);
   if (!unit) return null;
   const positionList = unit.line ? await tables.catalogue.positionsOf(unit.line.id) : [];
   const facts = factsOfUnit(unit);
-  const shop = prepareShop(shopData);
   const evidence = evidenceOf(unit, evidenceRows);
   const today = clock.today();
   return {
