@@ -127,6 +127,33 @@ describe('nothing is lost and nothing happens twice', () => {
     expect(await callsOf(units)).toEqual(everyOneOnce(50));
   }, 90_000);
 
+  it.each(['inside the process', 'through the queue'])(
+    'goes on %s when the database cuts its connections again and again',
+    async (how) => {
+      const { units, id } = await scene(400);
+      await work(how === 'through the queue' ? redis.url : undefined);
+      const { recheckId } = await publish(id);
+      let cut = 0;
+      for (let i = 0; i < 6; i++) {
+        const { rowCount } = await db.pool.query(
+          `SELECT pg_terminate_backend(pid) FROM pg_stat_activity
+           WHERE application_name LIKE 'revright%' AND datname = current_database() AND pid <> pg_backend_pid()`,
+        );
+        cut += rowCount ?? 0;
+        await new Promise((resolve) => setTimeout(resolve, 150));
+      }
+      expect(cut).toBeGreaterThanOrEqual(3);
+      await until(async () => (await shop.store.rechecks.find(recheckId).catch(() => null))?.state === 'done');
+      expect(await shop.store.rechecks.find(recheckId)).toMatchObject({
+        judged: 800,
+        callbacksOpened: 400,
+        setAside: 0,
+      });
+      expect(await callsOf(units)).toEqual(everyOneOnce(400));
+    },
+    90_000,
+  );
+
   it('does every bell once, however often and at once it is rung', async () => {
     const { units, id } = await scene(250);
     const { recheckId } = await publish(id);
@@ -192,7 +219,15 @@ describe('nothing is lost and nothing happens twice', () => {
       [units],
     );
     const ticketOf = new Map(opened.rows.map((ticket) => [ticket.unit, ticket.id]));
-    const nothingElse = { partText: null, pack: null, marks: null, candidates: [], told: null, condition: null, leftOutWhy: null };
+    const nothingElse = {
+      partText: null,
+      pack: null,
+      marks: null,
+      candidates: [],
+      told: null,
+      condition: null,
+      leftOutWhy: null,
+    };
     const pin = { positionId: 1, place: 1, side: 'found' as const, partId: 1, fittedOn: '2016-05-01', ...nothingElse };
     let published = false;
     let begun = 0;
