@@ -1,6 +1,6 @@
 import type { Day } from '../day';
 import type { OptionCondition, SerialSpan } from './fit-rule';
-import { byText, type PreparedRule } from './prepared-rule';
+import { byText, inFixedOrder, type PreparedRule } from './prepared-rule';
 import type { PieceWhere } from './ruling';
 import type { UnitFacts } from './unit-facts';
 import { weigh } from './weigh';
@@ -123,7 +123,7 @@ export function stretchesOf(rules: readonly PreparedRule[]): Stretches {
     if (speaking.length > 0) speaking = speaking.filter(({ rule }) => rule.built.to > start);
     const before = speaking.length;
     for (; next < coming.length && coming[next]!.rule.built.from <= start; next++) speaking.push(coming[next]!);
-    if (speaking.length > before && speaking.length > 1) speaking.sort((a, b) => a.order - b.order);
+    if (speaking.length > before && speaking.length > 1) speaking.sort(inFixedOrder);
     weighed.push(weigh(speaking));
   }
   return { starts, weighed };

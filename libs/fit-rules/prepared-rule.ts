@@ -14,22 +14,18 @@ export interface PreparedRule {
   readonly decides: boolean;
   /** Allowed parts in order of their keys, each once. */
   readonly allowed: readonly PartKey[];
-  /** What it says, as text: rules that tie and have the same text agree. */
-  readonly says: string;
   /** What it makes of a stretch that no other rule covers; worked out when first met. */
   alone: Weighed | null;
-  /** Place in the order of keys and versions, so that no answer depends on the order the rules came in. */
-  order: number;
 }
 
-/** Prepares every rule of the book, in order of key and version. A rule whose source is missing has no standing at all. */
+/** Prepares every rule of the book. A rule whose source is missing has no standing at all. */
 export function prepareRules({
   rules,
   sources,
   standing,
 }: Pick<Rulebook, 'rules' | 'sources' | 'standing'>): PreparedRule[] {
   const sourceByKey = new Map(sources.map((source) => [source.key, source]));
-  const prepared = rules.map((rule): PreparedRule => {
+  return rules.map((rule): PreparedRule => {
     const source = sourceByKey.get(rule.source);
     const allowed = rule.allowed.length < 2 ? rule.allowed : [...new Set(rule.allowed)].sort();
     return {
@@ -40,14 +36,14 @@ export function prepareRules({
       replaces: rule.replaces.length > 0 ? new Set(rule.replaces) : null,
       decides: rule.required !== null || allowed.length > 0,
       allowed,
-      says: allowed.length === 0 ? `${rule.required ?? ''}|` : `${rule.required ?? ''}|${allowed.join(',')}`,
       alone: null,
-      order: 0,
     };
   });
-  prepared.sort((a, b) => byText(a.rule.key, b.rule.key) || a.rule.version - b.rule.version);
-  prepared.forEach((one, order) => (one.order = order));
-  return prepared;
+}
+
+/** The fixed order of rules, by key and version: no answer depends on the order the rules came in. */
+export function inFixedOrder(a: PreparedRule, b: PreparedRule): number {
+  return byText(a.rule.key, b.rule.key) || a.rule.version - b.rule.version;
 }
 
 /** Orders text by code unit, the same on every machine and in every language. */

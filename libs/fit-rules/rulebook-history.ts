@@ -3,7 +3,7 @@ import { SupersessionGraph, type PartKey } from '../part-number';
 import type { FitRule, Rulebook, RuleRef } from './fit-rule';
 import { FactsClasses } from './facts-classes';
 import { cutsOf, PositionTable, type Variant } from './position-table';
-import { prepareRules, type PreparedRule } from './prepared-rule';
+import { inFixedOrder, prepareRules, type PreparedRule } from './prepared-rule';
 import type { SlotFacts } from './unit-facts';
 
 /** Every version of the rules of one line and position, with tables made for the days and instants asked about. */
@@ -15,7 +15,11 @@ export class PositionBook {
   private readonly tables = new Map<string, PositionTable>();
   private made: FactsClasses | null = null;
 
-  constructor(private readonly rules: readonly PreparedRule[]) {
+  private readonly rules: readonly PreparedRule[];
+
+  constructor(unordered: readonly PreparedRule[]) {
+    const rules = [...unordered].sort(inFixedOrder);
+    this.rules = rules;
     this.inForceCuts = cutsOf(rules.map(({ rule }) => rule.inForce));
     this.knownCuts = cutsOf(rules.map(({ rule }) => rule.known));
     this.models = modelsOf(rules);
@@ -75,7 +79,7 @@ export class PositionBook {
  */
 export class RulebookHistory {
   readonly graph: SupersessionGraph;
-  /** Every rule of every time, in their fixed order. */
+  /** Every rule of every time. */
   readonly rules: readonly PreparedRule[];
   private readonly books = new Map<string, Map<string, PositionBook | PreparedRule[]>>();
 

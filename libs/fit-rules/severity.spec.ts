@@ -16,7 +16,9 @@ describe('the severity of a flag', () => {
   });
 
   it('a part that may let go later is taken as one that does', () => {
-    expect(severityOf({ ...wrong, strength: 'not-told' })).toBe(severityOf({ ...wrong, strength: 'drive-line-at-risk' }));
+    expect(severityOf({ ...wrong, strength: 'not-told' })).toBe(
+      severityOf({ ...wrong, strength: 'drive-line-at-risk' }),
+    );
   });
 
   it('a part that holds beyond what the drive line is rated for asks for action at once', () => {

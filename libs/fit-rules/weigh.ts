@@ -80,9 +80,10 @@ function sayingsOf(deciders: readonly PreparedRule[]): Saying[] {
   if (deciders.length === 1) return [sayingOf(deciders)];
   const sayings = new Map<string, PreparedRule[]>();
   for (const one of deciders) {
-    const same = sayings.get(one.says);
+    const says = `${one.rule.required ?? ''}|${one.allowed.join(',')}`;
+    const same = sayings.get(says);
     if (same) same.push(one);
-    else sayings.set(one.says, [one]);
+    else sayings.set(says, [one]);
   }
   return [...sayings.keys()].sort().map((says) => sayingOf(sayings.get(says)!));
 }
