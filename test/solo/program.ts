@@ -15,9 +15,12 @@ export interface Program {
   readonly ended: Promise<{ readonly code: number | null; readonly output: string; readonly errors: string }>;
 }
 
-/** Starts it on that data folder and a free port; further variables of the environment may be given. */
-export function startProgram(dataFolder: string, env: Record<string, string> = {}): Program {
-  const child = spawn(process.execPath, ['--enable-source-maps', ENTRY], {
+/** Starts it on that data folder and a free port; further variables may be given, and a shell put in between as npm does. */
+export function startProgram(dataFolder: string, env: Record<string, string> = {}, throughShell = false): Program {
+  const command = [process.execPath, '--enable-source-maps', ENTRY];
+  const shell = ['sh', '-c', `true && ${command.map((word) => `'${word}'`).join(' ')}; exit $?`];
+  const [program, ...words] = throughShell ? shell : command;
+  const child = spawn(program!, words, {
     env: { PATH: process.env['PATH'], PORT: '0', REVRIGHT_DEMO: 'false', REVRIGHT_DATA: dataFolder, ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
   });

@@ -3,7 +3,7 @@ import { createServer, type AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { folderInRun } from '../../libs/testing';
-import { isRunning } from '../../libs/store/embedded';
+import { isGoneWithin, isRunning } from '../../libs/store/embedded';
 import { askDatabase, serverOf } from './own-database';
 import { startProgram, type Program } from './program';
 
@@ -106,6 +106,17 @@ describe('starting and stopping', () => {
     await second.address;
     expect(await askDatabase(folder, tickets)).toEqual([counted]);
     expect((await stop(second, 'SIGINT')).output).not.toContain('Filling');
+  });
+
+  it('stops cleanly when the shell is ended that npm has started it through', async () => {
+    const folder = folderInRun('data');
+    const shell = startProgram(folder, { npm_lifecycle_event: 'start' }, true);
+    programs.push(shell);
+    await shell.address;
+    const { pid } = serverOf(folder);
+    shell.child.kill('SIGTERM');
+    await shell.ended;
+    expect(await isGoneWithin(pid, 30_000)).toBe(true);
   });
 
   it('keeps the database password from other users and writes every change to the disk', async () => {

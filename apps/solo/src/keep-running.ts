@@ -32,6 +32,7 @@ export async function keepRunning(
       );
   };
   process.on('SIGINT', onSignal).on('SIGTERM', onSignal);
+  if (process.env['npm_lifecycle_event'] !== undefined) whenParentEnds(onSignal);
   const starting = runSolo(read.config, openParts, say);
   const result = await starting;
   if (!result.ok) giveUp(result.problem);
@@ -42,4 +43,18 @@ export async function keepRunning(
   if (asked) return;
   await stop();
   giveUp(lost);
+}
+
+/**
+ * Between npm and us stands a shell that passes no signal on: asked to end, it just ends. So under npm the end of our
+ * parent counts as being asked.
+ */
+function whenParentEnds(stop: () => void): void {
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(watch);
+    stop();
+  }, 500);
+  watch.unref();
 }

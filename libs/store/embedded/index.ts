@@ -5,5 +5,5 @@
 export { embeddedProblemSentence, type EmbeddedProblem } from './embedded-problem';
 export { lockFolder, type LockResult } from './folder-lock';
 export { freePort } from './postgres-process';
-export { birthOf, isRunning, stopProcess } from './running-process';
+export { birthOf, isGoneWithin, isRunning, stopProcess } from './running-process';
 export { startEmbedded, type EmbeddedOptions, type EmbeddedResult, type EmbeddedServer } from './start-embedded';

@@ -53,7 +53,7 @@ export function birthOf(pid: number): string {
 }
 
 /** Waits until the process is gone; false when it still runs after that many milliseconds. */
-async function isGoneWithin(pid: number, milliseconds: number): Promise<boolean> {
+export async function isGoneWithin(pid: number, milliseconds: number): Promise<boolean> {
   const end = Date.now() + milliseconds;
   while (isRunning(pid)) {
     if (Date.now() > end) return false;
