@@ -126,7 +126,9 @@ const FORMS: Readonly<Record<DateOptions['format'], Form>> = {
 function sayAnswer({ sentence, pieces, conflicts, misreadings, splits }: BuildDateAnswer): string[] {
   return [
     sentence,
-    ...pieces.map((piece) => `  ${piece.id}: ${piece.sentence}`),
+    ...pieces.map(
+      ({ id, setAside, sentence: words }) => `  ${id}${setAside ? ` (set aside: ${setAside.reason})` : ''}: ${words}`,
+    ),
     ...conflicts.map((ids) => `Cannot all be true: ${ids.join(', ')}.`),
     ...misreadings.map((one) => `Look again: ${one.sentence}`),
     ...splits.map((split) => split.sentence),

@@ -14,7 +14,12 @@ import type { Clock } from './clock';
 
 /** What stands beside each row of the answer, in this order. */
 export const RESULT_COLUMNS = ['verdict', 'required', 'rule', 'source', 'action', 'could_have_known', 'says'] as const;
-export type RowResult = Readonly<Record<(typeof RESULT_COLUMNS)[number], string | null>>;
+export type RowResult = Readonly<Record<(typeof RESULT_COLUMNS)[number], string | null | undefined>> & {
+  readonly verdict: Verdict;
+};
+
+/** The columns of an answer without reasons. */
+export const BARE_COLUMNS = ['verdict'] as const;
 
 /** For which rows the reasons are worked out too: those that are neither right nor allowed, every row, or none. */
 export const REASONS = ['doubtful', 'all', 'none'] as const;
@@ -40,7 +45,8 @@ export class RowJudge {
   result(install: Install): RowResult {
     const verdict = this.verdict(install);
     const good = verdict === 'right' || verdict === 'allowed';
-    if (this.reasons === 'none' || (this.reasons === 'doubtful' && good)) return { ...NO_REASONS, verdict };
+    if (this.reasons === 'none') return { verdict, ...NOT_ASKED_FOR };
+    if (this.reasons === 'doubtful' && good) return { verdict, ...NO_REASONS };
     return this.explained(this.judge.judge(questionOf(install)), install.unit.line);
   }
 
@@ -79,6 +85,15 @@ export class RowJudge {
   }
 }
 
+/** Takes the results of an earlier run out of a row, too. */
+const NOT_ASKED_FOR = {
+  required: undefined,
+  rule: undefined,
+  source: undefined,
+  action: undefined,
+  could_have_known: undefined,
+  says: undefined,
+};
 const NO_REASONS = { required: null, rule: null, source: null, action: null, could_have_known: null, says: null };
 
 /** Each text once, joined by `|`. */

@@ -32,14 +32,18 @@ export class Tally {
   say(): string {
     const judged = verdicts.filter((one) => this.of(one) > 0).map((one) => `${number(this.of(one))} ${one}`);
     const unread = this.bad === 0 ? '' : `; ${number(this.bad)} could not be read and are left out`;
-    return `${number(this.rows - this.bad)} rows judged${judged.length > 0 ? `: ${judged.join(', ')}` : ''}${unread}.`;
+    const rows = this.rows - this.bad;
+    return `${number(rows)} ${rows === 1 ? 'row' : 'rows'} judged${judged.length > 0 ? `: ${judged.join(', ')}` : ''}${unread}.`;
   }
 }
 
 /** The columns of an answer: those of the table, without verdicts of an earlier run, then the results. */
-export function answerColumns(table: Table): { readonly titles: readonly string[]; readonly keys: readonly string[] } {
+export function answerColumns(
+  table: Table,
+  results: readonly string[],
+): { readonly titles: readonly string[]; readonly keys: readonly string[] } {
   const kept = table.columns.filter((title) => !(RESULT_COLUMNS as readonly string[]).includes(columnName(title)));
-  return { titles: [...kept, ...RESULT_COLUMNS], keys: [...kept.map(columnName), ...RESULT_COLUMNS] };
+  return { titles: [...kept, ...results], keys: [...kept.map(columnName), ...results] };
 }
 
 /** Judges a table batch by batch; rows that cannot be read are told to `complain` with file, line and column. */
@@ -62,7 +66,7 @@ export async function* judgedRows(
         continue;
       }
       const result = judge.result(install);
-      tally.add(result.verdict as Verdict);
+      tally.add(result.verdict);
       // The row is ours alone and done with: adding to it is several times cheaper than copying it.
       judged.push(Object.assign(row.values, result));
     }

@@ -9,7 +9,7 @@ import { csvHeading, csvText, jsonLinesText, type OutRow } from '../files/write-
 import { ANSWER_IS_NO, BAD_INPUT, FINE } from '../refusal';
 import type { Surroundings } from '../surroundings';
 import { clockOf, withClock, type ClockOptions } from './clock';
-import { REASONS, RESULT_COLUMNS, type Reasons } from './judge-rows';
+import { BARE_COLUMNS, REASONS, RESULT_COLUMNS, type Reasons } from './judge-rows';
 import { answerColumns, judgedRows, Tally } from './judge-table';
 import { listOf } from './list-of';
 
@@ -92,7 +92,7 @@ async function writeRows(
   options: JudgeOptions,
   around: Surroundings,
 ): Promise<void> {
-  const { titles, keys } = answerColumns(table);
+  const { titles, keys } = answerColumns(table, options.reasons === 'none' ? BARE_COLUMNS : RESULT_COLUMNS);
   const csv = (options.format ?? (table.kind === 'csv' ? 'csv' : 'json')) === 'csv';
   const text = (batch: readonly OutRow[]) => (csv ? csvText(keys, batch, table.delimiter) : jsonLinesText(batch));
   const output = openOutput(options.out, around);
