@@ -92,6 +92,26 @@ const callbacks = createRoute({
   component: lazyRouteComponent(() => import('./pages/callbacks-page'), 'CallbacksPage'),
 });
 
+const shop = createRoute({
+  getParentRoute: () => root,
+  path: '/shop',
+  component: lazyRouteComponent(() => import('./pages/shop-page'), 'ShopPage'),
+});
+const newScheme = createRoute({
+  getParentRoute: () => root,
+  path: '/shop/schemes/new',
+  component: lazyRouteComponent(() => import('./pages/scheme-page'), 'NewSchemePage'),
+});
+const scheme = createRoute({
+  getParentRoute: () => root,
+  path: '/shop/schemes/$id',
+  params: idParams,
+  validateSearch: (given: Record<string, unknown>): { recheck?: number } => ({
+    recheck: Number.isInteger(given['recheck']) ? (given['recheck'] as number) : undefined,
+  }),
+  component: lazyRouteComponent(() => import('./pages/scheme-page'), 'SchemePage'),
+});
+
 /** The pages by address; each is fetched when it is first opened. */
 export const router = createRouter({
   routeTree: root.addChildren([
@@ -108,6 +128,9 @@ export const router = createRouter({
     editBulletin,
     flags,
     callbacks,
+    shop,
+    newScheme,
+    scheme,
   ]),
   defaultPreload: 'intent',
   defaultPendingComponent: () => <LoadingView what="the page" />,

@@ -10,6 +10,7 @@ const PLACES = [
   { to: '/flagged', words: 'Flagged', needs: 'see-flags' },
   { to: '/callbacks', words: 'Callbacks', needs: 'see-callbacks' },
   { to: '/bulletins', words: 'Bulletins', needs: 'see-bulletins' },
+  { to: '/shop', words: 'Shop', needs: 'see-shop-data' },
 ] as const;
 
 /** Where one can go, the search field, and who is at the page. */
