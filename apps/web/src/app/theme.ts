@@ -40,7 +40,7 @@ export const theme = createTheme({
   respectReducedMotion: true,
   variantColorResolver: houseColours,
   components: {
-    Button: { defaultProps: { variant: 'outline', size: 'md' } },
+    Button: { defaultProps: { variant: 'outline', size: 'md', 'data-button': true } },
     TextInput: { defaultProps: { size: 'md' } },
     Textarea: { defaultProps: { size: 'md' } },
     NativeSelect: { defaultProps: { size: 'md' } },

@@ -4,9 +4,9 @@ import { barOf, timeScale, type TimeScale, type WireSpan } from '../lib/time-sca
 import { evidenceWords } from '../lib/evidence-words';
 import classes from './evidence-picture.module.css';
 
-const ROW = 34;
+const ROW = 38;
 const TOP = 26;
-const WIDTH = 640;
+const WIDTH = 420;
 const x = (percent: number): number => (percent / 100) * WIDTH;
 
 interface EvidencePictureProps {
@@ -18,8 +18,8 @@ interface EvidencePictureProps {
 /** One axis of years, a bar per piece of evidence, the days that remain at the bottom, ruling changes as thin lines. */
 export function EvidencePicture({ buildDates, boundaries }: EvidencePictureProps) {
   const { evidence, days } = buildDates;
-  const spans: WireSpan[] = [...evidence.flatMap((piece) => piece.days), ...days];
-  const scale = timeScale([...spans, ...boundaries.map((day) => ({ from: day, to: day }))], 9);
+  const spans: WireSpan[] = [...evidence.flatMap((piece) => piece.days), ...days].map(withoutFloor);
+  const scale = timeScale([...spans, ...boundaries.map((day) => ({ from: day, to: day }))], 7);
   const height = TOP + (evidence.length + 1) * ROW + 4;
   return (
     <figure className={classes.figure}>
@@ -64,7 +64,7 @@ function Years({ scale, height }: { scale: TimeScale; height: number }) {
       {scale.years.map(({ year, at }) => (
         <g key={year}>
           <line x1={x(at)} x2={x(at)} y1="18" y2={height} stroke="var(--rule)" />
-          <text x={x(at)} y="13" className={classes.year} textAnchor={at > 95 ? 'end' : 'middle'}>
+          <text x={x(at)} y="14" className={classes.year} textAnchor={at > 95 ? 'end' : at < 5 ? 'start' : 'middle'}>
             {year}
           </text>
         </g>
@@ -85,7 +85,7 @@ function Row({ label, spans, scale, y, piece }: RowProps) {
   const fill = piece?.setAside ? 'url(#set-aside)' : piece ? 'var(--rule-strong)' : 'var(--ink)';
   return (
     <g>
-      <text x="0" y={y + 11} className={piece ? classes.label : classes.sum}>
+      <text x="0" y={y + 13} className={piece ? classes.label : classes.sum}>
         {label}
         {piece?.setAside ? ', set aside' : ''}
       </text>
@@ -95,7 +95,7 @@ function Row({ label, spans, scale, y, piece }: RowProps) {
           <rect
             key={`${span.from}-${span.to}`}
             x={x(left)}
-            y={y + 16}
+            y={y + 19}
             width={x(width)}
             height={piece ? 9 : 12}
             fill={fill}
@@ -127,6 +127,13 @@ function Boundaries({ days, scale, height }: { days: readonly string[]; scale: T
       })}
     </g>
   );
+}
+
+/** Before this day nothing is looked at; a span from there on has no beginning worth a place on the axis. */
+const FLOOR = '1950-01-01';
+
+function withoutFloor({ from, to }: WireSpan): WireSpan {
+  return { from: from !== null && from <= FLOOR ? null : from, to };
 }
 
 /** The same facts as the picture, in words. */

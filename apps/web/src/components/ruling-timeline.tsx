@@ -13,7 +13,7 @@ export function RulingTimeline({ ruling, scale: given }: { ruling: RulingView; s
       6,
     );
   return (
-    <div className={classes.frame} role="img" aria-label={inWords(ruling)}>
+    <div className={given ? classes.bare : classes.frame} role="img" aria-label={inWords(ruling)}>
       <div className={classes.line}>
         {ruling.pieces.flatMap((piece, index) =>
           piece.built.map((span) => {

@@ -41,9 +41,7 @@ export function TorqueBar({ strength }: { strength: StrengthView }) {
         {strength.sentences.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
-        <p className="soft">
-          The rule decides; the torque only says how bad it is. Never fit a stronger fastener than the one required.
-        </p>
+        <p className="soft">{strength.caution}</p>
       </figcaption>
     </figure>
   );

@@ -1,5 +1,6 @@
 import type { VerdictView } from '../../../../libs/contracts';
 import { ACTION_WORDS, SOURCE_WORDS, sayDayText } from '../lib/say';
+import { withoutVerdictWord } from '../lib/verdict-words';
 import { TorqueBar } from './torque-bar';
 import { VerdictMark } from './verdict-mark';
 import classes from './verdict-why.module.css';
@@ -9,7 +10,7 @@ export function VerdictWhy({ verdict }: { verdict: VerdictView }) {
   return (
     <div className={classes.verdict}>
       <p className={classes.line}>
-        <VerdictMark verdict={verdict.verdict} /> <span>{verdict.sentence}</span>
+        <VerdictMark verdict={verdict.verdict} /> <span>{withoutVerdictWord(verdict.sentence, verdict.verdict)}</span>
       </p>
       <details>
         <summary>Why</summary>

@@ -1,4 +1,5 @@
 import { Button, TextInput } from '@mantine/core';
+import { DayField } from '../../components/day-field';
 import type { EditorState } from './editor-state';
 import classes from './bulletins.module.css';
 
@@ -18,11 +19,11 @@ export function EndsFields({ ends, onChange }: { ends: Ends; onChange: (ends: En
             value={end.rule}
             onChange={(event) => set(index, { rule: event.currentTarget.value })}
           />
-          <TextInput
+          <DayField
             label="From"
-            type="date"
+
             value={end.on}
-            onChange={(event) => set(index, { on: event.currentTarget.value })}
+            onChange={(day) => set(index, { on: day })}
           />
           <Button onClick={() => onChange(ends.filter((_, at) => at !== index))}>Leave it in force</Button>
         </div>

@@ -1,4 +1,5 @@
 import { NativeSelect, Textarea, TextInput } from '@mantine/core';
+import { DayField } from '../../components/day-field';
 import { SOURCE_KINDS } from '../../../../../libs/contracts';
 import { SOURCE_WORDS } from '../../lib/say';
 import type { EditorState } from './editor-state';
@@ -30,26 +31,26 @@ export function HeadFields({ head, onChange }: { head: Head; onChange: (head: He
       {field('publisher', 'Who published it')}
       {field('number', 'Number printed on it')}
       {field('title', 'Title')}
-      <TextInput
+      <DayField
         label="Issued"
-        type="date"
+
         required
         value={head.issued}
-        onChange={(event) => set({ issued: event.currentTarget.value })}
+        onChange={(day) => set({ issued: day })}
       />
-      <TextInput
+      <DayField
         label="In force from"
         description="Empty: from the day it was issued."
-        type="date"
+
         value={head.effective ?? ''}
-        onChange={(event) => set({ effective: event.currentTarget.value || null })}
+        onChange={(day) => set({ effective: day || null })}
       />
-      <TextInput
+      <DayField
         label="Received"
-        type="date"
+
         required
         value={head.received}
-        onChange={(event) => set({ received: event.currentTarget.value })}
+        onChange={(day) => set({ received: day })}
       />
       <Textarea
         label="What it says, in short"

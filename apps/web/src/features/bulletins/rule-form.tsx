@@ -1,5 +1,6 @@
 import { Button, NativeSelect, TextInput } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
+import { DayField } from '../../components/day-field';
 import type { LineSummary } from '../../../../../libs/contracts';
 import type { Action } from '../../../../../libs/fit-rules';
 import { OptionFields } from '../../components/option-fields';
@@ -75,17 +76,17 @@ export function RuleForm({ rule, lines, onChange, onRemove }: RuleFormProps) {
 function SpanAndParts({ rule, set }: { rule: TypedRule; set: (change: Partial<TypedRule>) => void }) {
   return (
     <div className={classes.fields}>
-      <TextInput
+      <DayField
         label="Built from (first day)"
-        type="date"
+
         value={rule.builtFirst}
-        onChange={(event) => set({ builtFirst: event.currentTarget.value })}
+        onChange={(day) => set({ builtFirst: day })}
       />
-      <TextInput
+      <DayField
         label="Built until (last day)"
-        type="date"
+
         value={rule.builtLast}
-        onChange={(event) => set({ builtLast: event.currentTarget.value })}
+        onChange={(day) => set({ builtLast: day })}
       />
       <TextInput
         label="Required part"

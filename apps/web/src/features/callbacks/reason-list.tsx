@@ -1,4 +1,5 @@
 import type { CallbackView } from '../../../../../libs/contracts';
+import { withoutVerdictWord } from '../../lib/verdict-words';
 import { VerdictMark } from '../../components/verdict-mark';
 
 /** Each paper and place that made the call needed; a withdrawn one says why it no longer counts. */
@@ -8,7 +9,8 @@ export function ReasonList({ reasons }: { reasons: CallbackView['reasons'] }) {
       {reasons.map((reason) => (
         <li key={`${reason.source} ${reason.position} ${reason.placeName}`}>
           <p>
-            <VerdictMark verdict={reason.verdict} /> {reason.sentence} <span className="soft">By {reason.source}.</span>
+            <VerdictMark verdict={reason.verdict} /> {withoutVerdictWord(reason.sentence, reason.verdict)}{' '}
+            <span className="soft">By {reason.source}.</span>
             {reason.withdrawn ? <strong> No longer: {reason.withdrawn.why}</strong> : null}
           </p>
         </li>

@@ -1,5 +1,5 @@
-import { TextInput } from '@mantine/core';
 import { useState } from 'react';
+import { DayField } from '../../components/day-field';
 import type { DecideFlag, FlagView } from '../../../../../libs/contracts';
 import { ReasonDialog } from '../../components/reason-dialog';
 import { count } from '../../lib/say';
@@ -44,12 +44,12 @@ export function DecideDialog({ decision, on, onClose }: DecideDialogProps) {
       </ul>
       {on.length > 5 ? <p>and {on.length - 5} more</p> : null}
       {decision === 'accept' ? (
-        <TextInput
+        <DayField
           label="Accepted until"
           description="Leave it empty when there is no end."
-          type="date"
+
           value={until}
-          onChange={(event) => setUntil(event.currentTarget.value)}
+          onChange={(day) => setUntil(day)}
         />
       ) : null}
     </ReasonDialog>

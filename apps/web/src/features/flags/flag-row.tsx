@@ -1,8 +1,10 @@
 import { Button, Checkbox } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
 import type { FlagView } from '../../../../../libs/contracts';
+import { TorqueBar } from '../../components/torque-bar';
 import { VerdictMark } from '../../components/verdict-mark';
 import { STAGE_WORDS } from '../../lib/say';
+import { withoutVerdictWord } from '../../lib/verdict-words';
 import type { Decision } from './decide-dialog';
 import classes from './flags.module.css';
 
@@ -26,16 +28,22 @@ export function FlagRow({ flag, marked, ticked, mayDecide, onTick, onMark, onDec
       ) : null}
       <div className={classes.words}>
         <p>
-          <VerdictMark verdict={flag.verdict} /> {flag.sentence}
-          {flag.strength ? <strong> {flag.strength}</strong> : null}
+          <VerdictMark verdict={flag.verdict} /> <strong>{flag.placeName}.</strong>{' '}
+          {withoutVerdictWord(flag.sentence, flag.verdict)}
+          {flag.strength ? <strong> {flag.strength.sentences[0]}</strong> : null}
         </p>
+        {flag.strength ? (
+          <details>
+            <summary>Torque</summary>
+            <TorqueBar strength={flag.strength} />
+          </details>
+        ) : null}
         <p className="soft">
           <Link to="/tickets/$id" params={{ id: ticket.id }}>
             {ticket.number}
           </Link>{' '}
           {flag.unit}, {flag.owner}; {STAGE_WORDS[ticket.stage].toLowerCase()}
           {ticket.bench ? `, bench ${ticket.bench}` : ''}
-          {flag.source ? `; by ${flag.source}` : ''}
         </p>
       </div>
       {mayDecide ? (

@@ -1,5 +1,6 @@
 import { Button, NativeSelect, TextInput } from '@mantine/core';
 import { useState, type FormEvent } from 'react';
+import { DayField } from '../../components/day-field';
 import type { LineSummary, LookUpRequest } from '../../../../../libs/contracts';
 import { OptionFields } from '../../components/option-fields';
 import classes from './look-up.module.css';
@@ -52,11 +53,11 @@ export function LookUpForm({ lines, onAsk }: LookUpFormProps) {
         onChange={(event) => set({ serial: event.currentTarget.value || null })}
       />
       <OptionFields options={line?.options ?? []} value={asked.options} onChange={(options) => set({ options })} />
-      <TextInput
+      <DayField
         label="By the papers of"
-        type="date"
+
         value={asked.inForceOn ?? ''}
-        onChange={(event) => set({ inForceOn: event.currentTarget.value || undefined })}
+        onChange={(day) => set({ inForceOn: day || undefined })}
       />
       <Button type="submit" variant="filled" disabled={!line}>
         Which part?

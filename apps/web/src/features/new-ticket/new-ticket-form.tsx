@@ -1,7 +1,8 @@
-import { Button, NativeSelect, Textarea, TextInput } from '@mantine/core';
+import { Button, NativeSelect, Textarea } from '@mantine/core';
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import type { FormEvent } from 'react';
+import { DayField } from '../../components/day-field';
 import { ticketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
@@ -77,11 +78,11 @@ function WorkStep({ draft, onChange }: { draft: IntakeDraft; onChange: (change: 
             <option key={id} value={id}>{`${code} · ${name}`}</option>
           ))}
         </NativeSelect>
-        <TextInput
+        <DayField
           label="Promised"
-          type="date"
+
           value={draft.promisedOn ?? ''}
-          onChange={(event) => onChange({ promisedOn: event.currentTarget.value || null })}
+          onChange={(day) => onChange({ promisedOn: day || null })}
         />
       </div>
     </fieldset>

@@ -12,6 +12,7 @@ export function placeRecord(place: PlaceView, side: Side, change: Partial<PlaceR
     partText: now?.partText ?? null,
     marks: now?.marks ?? null,
     pickedCandidate: null,
+    toldBy: null,
     condition: now?.condition ?? null,
     fittedOn: now?.fittedOn ?? null,
     leftOutWhy: null,

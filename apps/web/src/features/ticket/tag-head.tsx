@@ -1,5 +1,6 @@
-import { NativeSelect, TextInput } from '@mantine/core';
+import { NativeSelect } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
+import { DayField } from '../../components/day-field';
 import type { TicketView } from '../../../../../libs/contracts';
 import { benchesQuery } from '../../lib/catalogue-queries';
 import { sayInstantDay } from '../../lib/say';
@@ -45,12 +46,12 @@ export function TagHead({ ticket }: { ticket: TicketView }) {
             <option key={id} value={id}>{`${code} · ${name}`}</option>
           ))}
         </NativeSelect>
-        <TextInput
+        <DayField
           label="Promised"
-          type="date"
+
           disabled={closed}
           value={ticket.promisedOn ?? ''}
-          onChange={(event) => change({ promisedOn: event.currentTarget.value || null })}
+          onChange={(day) => change({ promisedOn: day || null })}
         />
       </div>
       <TicketActs ticket={ticket} />

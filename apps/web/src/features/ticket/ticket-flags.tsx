@@ -2,6 +2,7 @@ import { Link } from '@tanstack/react-router';
 import type { FlagView, TicketView } from '../../../../../libs/contracts';
 import { VerdictMark } from '../../components/verdict-mark';
 import { sayDayText } from '../../lib/say';
+import { withoutVerdictWord } from '../../lib/verdict-words';
 import classes from './ticket-flags.module.css';
 
 const STATE_WORDS = {
@@ -22,7 +23,11 @@ export function TicketFlags({ ticket }: { ticket: TicketView }) {
     <ul className={classes.flags}>
       {order.map((flag) => (
         <li key={flag.id}>
-          <VerdictMark verdict={flag.verdict} /> {flag.sentence} <Decision flag={flag} />
+          <VerdictMark verdict={flag.verdict} />{' '}
+          <strong>
+            {flag.positionName}, {flag.placeName}.
+          </strong>{' '}
+          {withoutVerdictWord(flag.sentence, flag.verdict)} <Decision flag={flag} />
         </li>
       ))}
       {order.some(({ state }) => state === 'open') ? (
