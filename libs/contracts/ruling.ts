@@ -1,5 +1,8 @@
 import { z } from 'zod';
 import { dayText, verdict } from './common';
+import { strengthView } from './strength';
+
+export * from './strength';
 
 /** A source as it stands under a verdict. */
 export const sourceRef = z.object({
@@ -39,17 +42,6 @@ export const rulingView = z.object({
   dependsOn: z.array(z.string()),
 });
 export type RulingView = z.infer<typeof rulingView>;
-
-/** How wrong a wrong shear fastener is; torque in N·m. */
-export const strengthView = z.object({
-  fitted: z.object({ low: z.number(), high: z.number() }).nullable(),
-  required: z.object({ low: z.number(), high: z.number() }).nullable(),
-  rated: z.number().nullable(),
-  class: z.enum(['breaks-sooner', 'as-required', 'breaks-later', 'cannot-tell']),
-  ratio: z.object({ low: z.number(), high: z.number() }).nullable(),
-  sentences: z.array(z.string()),
-});
-export type StrengthView = z.infer<typeof strengthView>;
 
 /** The judgement on one part in one place, in words a technician reads in one glance. */
 export const verdictView = z.object({

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { dayText, instantText, line, minorUnits, personRef, reason, rowId, stage, verdict } from './common';
 import { bench, position } from './catalogue';
-import { partRef, rulingView, verdictView } from './ruling';
+import { marks } from './marks';
+import { fitView, partRef, rulingView, strengthView, verdictView } from './ruling';
 import { newOwner, owner, unitIdentity, unitView } from './unit';
 
 /** A ticket as the board shows it. */
@@ -60,15 +61,7 @@ export type ChangeTag = z.infer<typeof changeTag>;
 export const CONDITIONS = ['sound', 'worn', 'sheared', 'missing'] as const;
 export const condition = z.enum(CONDITIONS);
 
-/** What a hand lens shows when no number can be read; lengths in millimetres. */
-export const marks = z.object({
-  headMarks: z.string().max(60).nullable().default(null),
-  diameterMm: z.number().positive().max(200).nullable().default(null),
-  lengthMm: z.number().positive().max(2_000).nullable().default(null),
-  grooved: z.boolean().nullable().default(null),
-  finish: z.string().max(60).nullable().default(null),
-});
-export type Marks = z.infer<typeof marks>;
+export * from './marks';
 
 /**
  * PUT /api/tickets/:id/places: one or more places of one side. A place holds a part by number, or its marks, or
@@ -86,6 +79,8 @@ export const recordPlaces = z.object({
         marks: marks.nullable().default(null),
         /** the candidate a person picked from those the marks allow */
         pickedCandidate: z.string().nullable().default(null),
+        /** how it was told, such as `the bag it came in`; asked for where no mark tells the candidates apart */
+        toldBy: line(200).nullable().default(null),
         condition: condition.nullable().default(null),
         fittedOn: dayText.nullable().default(null),
         leftOutWhy: line(300).nullable().default(null),
@@ -102,6 +97,12 @@ export const placeSide = z.object({
   partText: z.string().nullable(),
   marks: marks.nullable(),
   candidates: z.array(partRef),
+  /** said when all candidates get one verdict, so that none need be told from another */
+  needless: z.string().nullable(),
+  /** how the part was told when no number could be read */
+  told: z.string().nullable(),
+  /** whether it goes into its joint; null where nothing is known of either, or no shear fastener belongs there */
+  fit: fitView.nullable(),
   condition: condition.nullable(),
   fittedOn: dayText.nullable(),
   leftOutWhy: z.string().nullable(),
@@ -142,6 +143,8 @@ export const pickView = z.object({
   state: z.enum(['picked', 'fitted', 'returned', 'given']),
   priceMinor: z.int(),
   verdict: verdict.nullable(),
+  strength: strengthView.nullable(),
+  fit: fitView.nullable(),
   exception: z.object({ reason: z.string(), by: z.string().nullable() }).nullable(),
 });
 export type PickView = z.infer<typeof pickView>;
@@ -192,7 +195,7 @@ export const flagView = z.object({
   required: partRef.nullable(),
   sentence: z.string(),
   source: z.string().nullable(),
-  strength: z.string().nullable(),
+  strength: strengthView.nullable(),
   state: z.enum(['open', 'accepted', 'sent-back', 'callback', 'cleared']),
   openedAt: instantText,
   decision: z

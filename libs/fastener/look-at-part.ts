@@ -1,6 +1,6 @@
 import type { FastenerSpec, HeadMarks } from './fastener-spec';
-import { GRADE_ROWS } from './grade-strength';
-import { sameMarks, sayMarks } from './grades-for-marks';
+import { candidatesOf, GRADE_ROWS } from './grade-strength';
+import { gradesForMarks, sameMarks, sayMarks } from './grades-for-marks';
 import { type CataloguePart, MARK_FIELDS, type MarkField, type MarksSeen, READING_TOLERANCE_MM } from './marks';
 import { sayLength } from './units';
 
@@ -51,10 +51,21 @@ export function expectedMarks(spec: FastenerSpec): HeadMarks | null {
 /** A mark that is not there may have worn off; a mark that is there cannot have grown. */
 function lookAtHead(spec: FastenerSpec, seen: MarksSeen): Look | null {
   const expected = expectedMarks(spec);
-  if (seen.headMarks === null || expected === null) return null;
+  if (seen.headMarks === null) return null;
+  if (expected === null) return lookAtGrade(spec, seen.headMarks);
   const words = `seen ${sayMarks(seen.headMarks)}, it has ${sayMarks(expected)}`;
   if (sameMarks(seen.headMarks, expected)) return { answer: 'agrees', off: 0, words };
   return { answer: seen.headMarks.kind === 'none' ? 'differs' : 'rules-out', off: 0, words };
+}
+
+/** Where a head of its grade may go unmarked, a mark still tells: the tables say which grades show it. */
+function lookAtGrade({ grade }: FastenerSpec, seen: HeadMarks): Look | null {
+  if (grade.kind !== 'known' || seen.kind === 'none') return null;
+  const shown = gradesForMarks(seen);
+  if (!shown.ok) return null;
+  const agrees = candidatesOf(shown.value).some((one) => one.system === grade.system && one.grade === grade.grade);
+  if (agrees) return { answer: 'agrees', off: 0, words: `seen ${sayMarks(seen)}, as its grade may show` };
+  return { answer: 'rules-out', off: 0, words: `seen ${sayMarks(seen)}, which its grade never shows` };
 }
 
 function lookAtGroove(spec: FastenerSpec, seen: MarksSeen): Look | null {

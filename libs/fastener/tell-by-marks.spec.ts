@@ -50,6 +50,17 @@ describe('telling a part by its marks', () => {
     expect(answer.ruledOut).toHaveLength(catalogue.length - 1);
   });
 
+  it('rules out by a mark that the grade never shows, also where that grade need not be marked', () => {
+    // ISO 898-1 as the library's table has it: 5.8 need not be marked, 4.6 and 10.9 must be
+    const iso = (number: string, grade: string) =>
+      part(number, grade, { diameterMm: 8, grade: { kind: 'known', system: 'ISO 898-1', grade } });
+    const bolts = [iso('M-46', '4.6'), iso('M-58', '5.8'), iso('M-109', '10.9')];
+    const seen = (text: string) => tell({ headMarks: { kind: 'stamp', text }, diameterMm: 8 }, bolts);
+    expect(seen('5.8')).toMatchObject({ told: 'M-58', candidates: [{ agrees: ['head-marks', 'diameter'] }] });
+    expect(seen('10.9').told).toBe('M-109');
+    expect(numbers(tell({ headMarks: { kind: 'none' } }, bolts))[0]).toBe('M-58');
+  });
+
   it('names why a part is ruled out', () => {
     const ruledOut = tell({ grooved: false, lengthMm: 38 }).ruledOut;
     expect(ruledOut).toEqual([

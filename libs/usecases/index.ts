@@ -37,6 +37,7 @@ export * from './open-ticket/index';
 export * from './work-on-ticket/index';
 export * from './move-stage/index';
 export * from './record-places/index';
+export * from './tell-part/index';
 export * from './pick-part/index';
 export * from './decide-flag/index';
 export * from './look-up/index';

@@ -241,8 +241,8 @@ describe('the way of a ticket', () => {
   it('goes back to the bench when a manager sends a flag back', async () => {
     let ticket = await inRepair('17030013');
     ticket = await ok(record(ticket, 'left', [{ position: 'AUG-PIN', place: 1, partText: '70-499' }]));
-    expect(ticket.flags).toMatchObject([{ verdict: 'wrong', part: { number: '70-499' }, state: 'open', severity: 4 }]);
-    expect(ticket.flags[0]!.strength).toContain('Breaks later: it lets go at 2');
+    expect(ticket.flags).toMatchObject([{ verdict: 'wrong', part: { number: '70-499' }, state: 'open', severity: 5 }]);
+    expect(ticket.flags[0]!.strength!.sentences[0]).toContain('Breaks later: it lets go at 2');
     expect(ticket.flags[0]!.sentence).toContain('70-499 does not belong here');
     const flag = ticket.flags[0]!;
     await manager.change('POST', `/flags/${flag.id}/decide`, flag.version, {
@@ -329,6 +329,7 @@ describe('what stands in a place', () => {
       place: 1,
       marks,
       pickedCandidate: 'HOLM/70412B',
+      toldBy: 'the bag it came in',
       condition: 'sound' as const,
     };
     ticket = await ok(record(ticket, 'found', [picked]));

@@ -2,6 +2,7 @@ import { may, type PickPart, type TicketView } from '../../contracts';
 import { sayVerdict, type Judgement } from '../../fit-rules';
 import type { Actor } from '../actor';
 import { changeTicket, type OnTicket } from '../change-ticket/index';
+import { strengthOf } from '../judge-installs';
 import { done, refused, type Outcome } from '../outcome';
 import type { PartRow, PositionRow } from '../ports/index';
 import { readPartTexts } from '../read-part-text/read-part-text';
@@ -85,8 +86,14 @@ function exceptionFor(
   return done(exceptionReason);
 }
 
+/** Why not, how far off it is, and whether it goes in at all; the manager who excepts it reads the same. */
 function needsManager(judgement: Judgement, whole: WholeTicket): string {
-  return `${sayVerdict(judgement, namingOf(whole)).technician} A manager can except it with a reason.`;
+  const { unit, position, parts } = judgement.question;
+  const { technician } = sayVerdict(judgement, namingOf(whole));
+  const strength = strengthOf(judgement, whole.rulebook)?.sentences[0] ?? '';
+  const fit = whole.rulebook.strengths.fits(unit.line, position, parts[0]!);
+  const against = fit?.findings.filter(({ fits }) => fits === 'no').map(({ sentence }) => sentence) ?? [];
+  return [technician, strength, ...against, 'A manager can except it with a reason.'].filter(Boolean).join(' ');
 }
 
 function eventData(

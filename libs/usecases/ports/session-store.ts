@@ -38,6 +38,8 @@ export interface SettingStore {
   write(key: string, value: unknown, personId: number | null): Promise<void>;
 }
 
+/** Ratios of torque that count as required: `{ soonerBelow, laterAbove }`; see the fastener library's threshold. */
+export const STRENGTH_THRESHOLD = 'strength-threshold';
 /** How many months back a unit that was handed over is still judged again. */
 export const LOOK_BACK_MONTHS = 'look-back-months';
 /** How much each kind of source counts; see the fit rules' standing. */

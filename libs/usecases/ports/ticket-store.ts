@@ -1,4 +1,4 @@
-import type { Marks, StageName, TicketCard, VerdictWord } from '../../contracts';
+import type { Marks, StageName, StrengthView, TicketCard, VerdictWord } from '../../contracts';
 
 /** How the owner said yes, as kept on the ticket. */
 export interface AuthorisationRow {
@@ -74,6 +74,8 @@ export interface NewPlaceRecord {
   readonly pack: number | null;
   readonly marks: Marks | null;
   readonly candidates: readonly number[];
+  /** How a part without a readable number was told, in a sentence. */
+  readonly told: string | null;
   readonly condition: 'sound' | 'worn' | 'sheared' | 'missing' | null;
   readonly fittedOn: string | null;
   readonly leftOutWhy: string | null;
@@ -173,7 +175,8 @@ export interface FlagReason {
   readonly barredWhy: string | null;
   readonly action: string | null;
   readonly sentence: string;
-  readonly strength: string | null;
+  /** How a shear fastener compares with the required one. */
+  readonly strength: StrengthView | null;
 }
 
 export interface FlagRow {

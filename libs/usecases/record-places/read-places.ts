@@ -1,10 +1,11 @@
 import type { RecordPlaces } from '../../contracts';
 import { formatDay } from '../../day';
 import { done, refused, type Outcome } from '../outcome';
-import type { NewPlaceRecord, PartRow, PositionRow, Tables } from '../ports/index';
+import type { NewPlaceRecord, PartRow, PlaceRecordRow, PositionRow, Tables } from '../ports/index';
 import { readPartTexts, type PartTextReading } from '../read-part-text/read-part-text';
-import type { WholeTicket } from '../view-ticket/index';
-import { candidatesByMarks, fastenersOfLine } from './candidates-by-marks';
+import { recordAt, type WholeTicket } from '../view-ticket/index';
+import { fastenersOfLine, lookAtMarks } from './look-at-marks';
+import { pickCandidate } from './pick-candidate';
 import { checkPlace, namedTwice, type PlaceInput } from './check-place';
 
 /** One record ready to be kept, with what it is called in the history. */
@@ -56,9 +57,10 @@ function readPlace(
   position: PositionRow,
   known: Known,
 ): Outcome<ReadPlace> {
-  const told = tellPart(input, known);
-  if (!told.ok) return told;
-  const { part, pack, candidates } = told.value;
+  const standing = recordAt(whole, position.id, input.place, side);
+  const tellable = tellPart(input, known, standing);
+  if (!tellable.ok) return tellable;
+  const { part, pack, candidates, told } = tellable.value;
   const record: NewPlaceRecord = {
     positionId: position.id,
     place: input.place,
@@ -68,38 +70,46 @@ function readPlace(
     pack,
     marks: input.marks,
     candidates: candidates.map(({ id }) => id),
+    told,
     condition: input.condition,
     fittedOn: side === 'left' ? formatDay(whole.today) : input.fittedOn,
     leftOutWhy: input.leftOutWhy || null,
   };
-  return done({ record, position, words: wordsOf(input, part, candidates) });
+  return done({ record, position, words: wordsOf(input, tellable.value) });
 }
 
 interface ToldPart {
   readonly part: PartRow | null;
   readonly pack: number | null;
   readonly candidates: readonly PartRow[];
+  readonly told: string | null;
 }
 
 /** By its number; else the candidate a person picked; else every part the marks leave possible. */
-function tellPart({ partText, marks, pickedCandidate }: PlaceInput, { texts, fasteners }: Known): Outcome<ToldPart> {
+function tellPart(
+  { partText, marks, pickedCandidate, toldBy }: PlaceInput,
+  { texts, fasteners }: Known,
+  standing: PlaceRecordRow | null,
+): Outcome<ToldPart> {
+  const unknown = { part: null, pack: null, candidates: [], told: null };
   if (partText) {
     const read = texts.get(partText)!;
-    return read.ok ? done({ part: read.value.part, pack: read.value.pack, candidates: [] }) : read;
+    return read.ok ? done({ ...unknown, part: read.value.part, pack: read.value.pack }) : read;
   }
-  const candidates = marks === null ? done<readonly PartRow[]>([]) : candidatesByMarks(marks, fasteners);
-  if (!candidates.ok) return candidates;
-  if (pickedCandidate === null) return done({ part: null, pack: null, candidates: candidates.value });
-  const choices = marks === null ? fasteners : candidates.value;
-  const part = choices.find(({ key }) => key === pickedCandidate);
-  if (!part) return bad('pickedCandidate', `${pickedCandidate} is not among the parts it can be.`);
-  return done({ part, pack: null, candidates: candidates.value });
+  const said = marks === null ? done(null) : lookAtMarks(marks, fasteners);
+  if (!said.ok) return said;
+  const candidates = said.value?.candidates.map(({ part }) => part) ?? [];
+  if (pickedCandidate === null) return done({ ...unknown, candidates });
+  const choices = marks === null ? fasteners : candidates;
+  const picked = pickCandidate({ pickedCandidate, toldBy }, said.value, choices, standing);
+  return picked.ok ? done({ ...unknown, ...picked.value, candidates }) : picked;
 }
 
-function wordsOf({ condition, leftOutWhy }: PlaceInput, part: PartRow | null, candidates: readonly PartRow[]): string {
+function wordsOf({ condition, leftOutWhy }: PlaceInput, { part, candidates, told }: ToldPart): string {
   if (leftOutWhy) return `left out (${leftOutWhy})`;
   const what = part?.number ?? (candidates.length > 0 ? candidates.map(({ number }) => number).join(' or ') : null);
-  return [what, condition].filter((word) => word !== null).join(', ') || 'not told by its marks';
+  const how = told === null ? '' : ` (${told.replace(/\.$/, '')})`;
+  return [what, condition].filter((word) => word !== null).join(', ') + how || 'not told by its marks';
 }
 
 const bad = (field: string, detail: string) => refused('bad-input', detail, { field });

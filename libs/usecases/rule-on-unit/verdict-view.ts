@@ -1,10 +1,10 @@
 import type { VerdictView, VerdictWord } from '../../contracts';
 import { saySpan } from '../../day';
 import { sayBarReason, sayVerdict, saySerials, type Judgement, type ThenVerdict } from '../../fit-rules';
+import { strengthOf } from '../judge-installs';
 import { namingOf, sourceOfRule, type Names } from './naming-of';
 import { partRefOf } from './part-ref';
 import { sourceRef } from './ruling-view';
-import { strengthView } from './strength-view';
 
 /** A judgement for the page: the verdict in one glance, the rule behind it, its dates, and how bad a wrong part is. */
 export function verdictView(judgement: Judgement, names: Names): VerdictView {
@@ -29,7 +29,7 @@ export function verdictView(judgement: Judgement, names: Names): VerdictView {
     thenVerdict: thenOf(judgement),
     couldHaveKnown: judgement.couldHaveKnown,
     revision: names.rulebook.revision,
-    strength: strengthOf(judgement, required, names),
+    strength: strengthOf(judgement, names.rulebook),
   };
 }
 
@@ -57,10 +57,4 @@ function thenOf({ candidates }: Judgement): VerdictWord | null {
   const [only] = words;
   if (words.size !== 1 || only === undefined) return null;
   return only === 'no' ? 'wrong' : only;
-}
-
-function strengthOf(judgement: Judgement, required: string | null, names: Names) {
-  const { parts, position } = judgement.question;
-  if (required === null || parts.length !== 1) return null;
-  return strengthView(names.partsByKey.get(parts[0]!), names.partsByKey.get(required), names.positions.get(position));
 }

@@ -1,4 +1,5 @@
 import type { Day } from '../../day';
+import { STARTING_THRESHOLD, thresholdSchema, type Threshold } from '../../fastener';
 import {
   createJudge,
   namingFor,
@@ -13,8 +14,10 @@ import {
 import { splitPartKey } from '../../part-number';
 import type { Clock } from '../clock';
 import { NO_SHAPES, type CatalogueShapes } from '../ports/catalogue-store';
+import { STRENGTH_THRESHOLD } from '../ports/session-store';
 import type { RevisionMark } from '../ports/rulebook-store';
 import type { Tables } from '../ports/store';
+import { Strengths } from './strengths';
 
 /** The rulebook of one revision, ready to judge by the papers of one day. */
 export interface LoadedRulebook {
@@ -29,6 +32,7 @@ export interface LoadedRulebook {
   readonly naming: Naming;
   /** How strong parts are and what their makers print on them, as of the loading. */
   readonly shapes: CatalogueShapes;
+  readonly strengths: Strengths;
   ruleOf(ref: RuleRef): FitRule | undefined;
 }
 
@@ -43,10 +47,11 @@ const kept = new Map<string, LoadedRulebook>();
 export async function loadRulebook(tables: Tables, clock: Clock): Promise<LoadedRulebook> {
   const mark = await tables.rulebook.share();
   const today = clock.today();
-  const name = `${mark.stamp} ${today}`;
+  const threshold = await strengthThreshold(tables);
+  const name = JSON.stringify([mark.stamp, today, threshold]);
   const found = kept.get(name);
   if (found) return found;
-  const loaded = makeRulebook(await readStored(tables), mark, today, await tables.catalogue.shapes());
+  const loaded = makeRulebook(await readStored(tables), mark, today, await tables.catalogue.shapes(), threshold);
   if (mark.revision > 0) keep(name, loaded);
   return loaded;
 }
@@ -57,6 +62,7 @@ export function makeRulebook(
   { revision, now }: Pick<RevisionMark, 'revision' | 'now'>,
   today: Day,
   shapes: CatalogueShapes = NO_SHAPES,
+  threshold: Threshold = STARTING_THRESHOLD,
 ): LoadedRulebook {
   const rules = new Map(rulebook.rules.map((rule) => [`${rule.key} ${rule.version}`, rule]));
   return {
@@ -67,9 +73,16 @@ export function makeRulebook(
     judge: createJudge(rulebook, { today, now }),
     naming: namingFor(rulebook, { part: (key) => shapes.numbers.get(key) ?? splitPartKey(key).canonical }),
     shapes,
+    strengths: new Strengths(shapes, threshold),
     sources: new Map(rulebook.sources.map((source) => [source.key, source])),
     ruleOf: ({ key, version }) => rules.get(`${key} ${version}`),
   };
+}
+
+/** From which ratio of torque on a part breaks sooner or later, by the shop's setting; 15 % either way when it has none. */
+async function strengthThreshold(tables: Tables): Promise<Threshold> {
+  const set = thresholdSchema.safeParse(await tables.settings.read(STRENGTH_THRESHOLD));
+  return set.success ? set.data : STARTING_THRESHOLD;
 }
 
 async function readStored(tables: Tables): Promise<Rulebook> {

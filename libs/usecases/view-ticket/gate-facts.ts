@@ -1,4 +1,4 @@
-import type { Verdict } from '../../fit-rules';
+import type { Judgement } from '../../fit-rules';
 import { formatDay } from '../../day';
 import type { FlagFacts, PickFacts, PlaceFacts, TicketFacts } from '../../ticket';
 import { placeName } from '../browse-catalogue/index';
@@ -71,16 +71,15 @@ function pickFacts(whole: WholeTicket, pick: PickRow): PickFacts {
     part: whole.partsById.get(pick.partId)!.number,
     purpose: pick.purpose,
     state: pick.state,
-    verdict: pickVerdict(whole, pick),
+    verdict: judgePick(whole, pick)?.verdict ?? null,
     exception: pick.exceptionReason !== null,
   };
 }
 
-/** The verdict on a picked part in its position; null for a spare that belongs to none. */
-export function pickVerdict(whole: WholeTicket, pick: PickRow): Verdict | null {
+/** The judgement on a picked part in its position; null for a spare that belongs to none. */
+export function judgePick(whole: WholeTicket, pick: PickRow): Judgement | null {
   const position = pick.positionId === null ? undefined : positionById(whole, pick.positionId);
-  if (!position) return null;
-  return judgePart(whole, position.code, whole.partsById.get(pick.partId)!.key)?.verdict ?? null;
+  return position ? judgePart(whole, position.code, whole.partsById.get(pick.partId)!.key) : null;
 }
 
 function flagFacts(whole: WholeTicket, flag: FlagRow): FlagFacts {

@@ -3,3 +3,4 @@ export * from './gate-facts';
 export * from './view-ticket';
 export * from './flag-view';
 export * from './say-event';
+export * from './say-needless';

@@ -10,12 +10,14 @@ import type {
   PlaceRecordRow,
   PositionRow,
 } from '../ports/index';
+import { strengthOf } from '../judge-installs';
 import { partRefOf, rulingView, verdictView } from '../rule-on-unit/index';
 import { unitView } from '../view-unit/index';
 import { flagView } from './flag-view';
-import { gateFacts, pickVerdict, recordAt } from './gate-facts';
+import { gateFacts, judgePick, recordAt } from './gate-facts';
 import { judgeRecord, positionById, type WholeTicket } from './load-ticket';
 import { sayEvent } from './say-event';
+import { sayNeedless } from './say-needless';
 
 /** What the page shows beside the ticket itself. */
 export interface Around {
@@ -99,6 +101,9 @@ function sideView(whole: WholeTicket, record: PlaceRecordRow | null): PlaceView[
     partText: record.partText,
     marks: record.marks,
     candidates: record.candidates.flatMap((id) => partById(whole, id) ?? []),
+    needless: judgement && sayNeedless(judgement),
+    told: record.told,
+    fit: record.partId === null ? null : fitOf(whole, record.positionId, record.partId),
     condition: record.condition,
     fittedOn: record.fittedOn,
     leftOutWhy: record.leftOutWhy,
@@ -122,9 +127,24 @@ function pickView(whole: WholeTicket, pick: PickRow): PickView {
     purpose: pick.purpose,
     state: pick.state,
     priceMinor: pick.priceMinor,
-    verdict: pickVerdict(whole, pick),
+    ...judgedPick(whole, pick),
     exception: pick.exceptionReason === null ? null : { reason: pick.exceptionReason, by: pick.exceptionBy },
   };
+}
+
+function judgedPick(whole: WholeTicket, pick: PickRow): Pick<PickView, 'verdict' | 'strength' | 'fit'> {
+  const judgement = judgePick(whole, pick);
+  return {
+    verdict: judgement?.verdict ?? null,
+    strength: judgement && strengthOf(judgement, whole.rulebook),
+    fit: pick.positionId === null ? null : fitOf(whole, pick.positionId, pick.partId),
+  };
+}
+
+/** Whether the part goes into the joint of the position; null where there is nothing to say. */
+function fitOf({ facts, positionList, partsById, rulebook }: WholeTicket, positionId: number, partId: number) {
+  const position = positionById({ positionList }, positionId);
+  return facts && position ? rulebook.strengths.fits(facts.line, position.code, partsById.get(partId)!.key) : null;
 }
 
 function eventView({ id, at, personId, personName, kind, data }: EventRow): TicketView['history'][number] {

@@ -25,7 +25,13 @@ export async function whatIf(ports: Ports, id: number): Promise<Outcome<WhatIf>>
   if (!applied.ok) return refused('bad-input', applied.problems.join(' '), { field: 'draft' });
   const { opens, changed, rulebook } = applied.value;
   const day = Math.max(before.today, ...opens.map((rule) => rule.inForce.from).filter(Number.isFinite));
-  const after = makeRulebook(rulebook, { revision: before.revision, now: at }, day, before.shapes);
+  const after = makeRulebook(
+    rulebook,
+    { revision: before.revision, now: at },
+    day,
+    before.shapes,
+    before.strengths.threshold,
+  );
   const scope = recheckScopeOf(
     changesBy(
       day,

@@ -9,6 +9,8 @@ import {
   pickPart,
   recordPlaces,
   setLabour,
+  tellAnswer,
+  tellRequest,
   ticketView,
   tickSafety,
 } from '../../../../libs/contracts';
@@ -17,6 +19,8 @@ export class OpenTicketDto extends createZodDto(openTicket) {}
 export class ChangeTagDto extends createZodDto(changeTag) {}
 export class RecordPlacesDto extends createZodDto(recordPlaces) {}
 export class PickPartDto extends createZodDto(pickPart) {}
+export class TellRequestDto extends createZodDto(tellRequest) {}
+export class TellAnswerDto extends createZodDto(tellAnswer) {}
 export class SetLabourDto extends createZodDto(setLabour) {}
 export class AuthoriseDto extends createZodDto(authorise) {}
 export class TickSafetyDto extends createZodDto(tickSafety) {}

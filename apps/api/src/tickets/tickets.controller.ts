@@ -11,6 +11,7 @@ import {
   recordPlaces,
   returnPart,
   setLabour,
+  tellPart,
   tickSafety,
   viewTicket,
   type Actor,
@@ -65,6 +66,14 @@ export class TicketsController {
     @CurrentActor() actor: Actor,
   ) {
     return answer(await recordPlaces(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/tell')
+  @HttpCode(200)
+  @Permit('record-places')
+  @ZodResponse({ status: 200, type: dto.TellAnswerDto })
+  async tell(@RowIdParam('id') id: number, @Body() input: dto.TellRequestDto, @CurrentActor() actor: Actor) {
+    return answer(await tellPart(this.ports, actor, { ...input, id }));
   }
 
   @Post(':id/picks')

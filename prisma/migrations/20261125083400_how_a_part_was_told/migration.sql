@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "place_record" ADD COLUMN     "told" TEXT;
