@@ -20,7 +20,7 @@ import { bulletin, manager, rule, SmallShop, TODAY } from './small-shop';
 import { finished, until, value } from './wait';
 
 const RECENT = formatDay(TODAY - 100);
-const UNITS = 1_500;
+const UNITS = 800;
 
 describe('nothing is lost and nothing happens twice', () => {
   const db = withDatabase();

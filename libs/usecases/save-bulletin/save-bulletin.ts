@@ -1,7 +1,6 @@
 import type { BulletinDraft, SaveBulletin } from '../../contracts';
 import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
-import type { BulletinRecord } from '../ports/bulletin-store';
 import type { Store } from '../ports/store';
 import { sourceOf } from '../publish-bulletin/source-of';
 import { applyDraft, loadRulebook } from '../rulebook';
@@ -92,7 +91,7 @@ async function problemsOf(
   key: string,
 ): Promise<readonly string[]> {
   const { rulebook, now } = await loadRulebook(store, clock);
-  const source = sourceOf({ ...input, key } as unknown as BulletinRecord);
+  const source = sourceOf({ ...input, key });
   const applied = applyDraft(rulebook, source, input.draft, now + 1);
   if (!applied.ok) return applied.problems;
   return draftProblems(input.draft, await store.bulletins.knownPlaces());
