@@ -3,6 +3,7 @@ import { mayWork } from '../../ticket';
 import type { Actor } from '../actor';
 import { refused, type Outcome, type Refusal } from '../outcome';
 import type { NewEvent, Tables, TicketPatch } from '../ports/index';
+import { loadRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { closedHow, loadTicket, noSuchTicket, viewTicket, type WholeTicket } from '../view-ticket/index';
 
@@ -42,7 +43,7 @@ export async function changeTicket(
 ): Promise<Outcome<TicketView>> {
   const refusal = await ports.store
     .transaction(async (tx) => {
-      const whole = await loadTicket(tx, ports.clock, id, actor.locationId);
+      const whole = await readLocked(tx, ports, id, actor);
       if (!whole) return noSuchTicket(id);
       if (whole.ticket.version !== version) return stale(whole.ticket.number);
       const stopped = mayWork({ onHold: false, closed: closedHow(whole) });
@@ -57,9 +58,20 @@ export async function changeTicket(
   return viewTicket(ports, actor, id);
 }
 
+/**
+ * Reads the ticket with its unit's row held, so that what a gate has seen is still so when the ticket moves. The
+ * rulebook is held before the unit, in the order in which rechecks do it too: no two can wait for each other.
+ */
+async function readLocked(tx: Tables, { clock }: Ports, id: number, actor: Actor): Promise<WholeTicket | null> {
+  const row = await tx.tickets.byId(id);
+  if (!row) return null;
+  await loadRulebook(tx, clock);
+  await tx.units.lock(row.unitId);
+  return loadTicket(tx, clock, id, actor.locationId);
+}
+
 async function write(tx: Tables, whole: WholeTicket, version: number, change: TicketChange): Promise<void> {
-  const { id, number, unitId } = whole.ticket;
-  await tx.units.lock(unitId);
+  const { id, number } = whole.ticket;
   const claimed = await tx.tickets.change(id, version, change.patch ?? {});
   if (!claimed) throw new LeaveWithRefusal(staleRefusal(number));
   await change.after?.(tx);

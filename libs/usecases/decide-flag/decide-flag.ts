@@ -20,14 +20,15 @@ const STATES = { accept: 'accepted', 'send-back': 'sent-back', callback: 'callba
 export async function decideFlag(ports: Ports, actor: Actor, input: Input): Promise<Outcome<FlagView>> {
   const { store, clock } = ports;
   const outcome = await store.transaction(async (tx) => {
+    const { revision } = await loadRulebook(tx, clock);
     const flag = await tx.flags.byId(input.id);
+    if (flag) await tx.units.lock(flag.unitId);
     const ticket = flag && (await tx.tickets.byId(flag.ticket.id));
     if (!flag || !ticket || ticket.locationId !== actor.locationId)
       return refused('not-found', `There is no flag ${input.id}.`);
     if (flag.version !== input.version) return stale(flag);
     const wrong = whyNot(flag, input, ticket.closedAt !== null, clock.today());
     if (wrong) return wrong;
-    const { revision } = await loadRulebook(tx, clock);
     const decision: FlagDecision = {
       state: STATES[input.decision],
       why: input.reason,

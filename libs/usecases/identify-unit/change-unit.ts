@@ -3,6 +3,7 @@ import type { Actor } from '../actor';
 import { recomputeUnit } from '../build-days/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { NewEvent, Tables } from '../ports/index';
+import { loadRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { loadUnit, unitView, type WholeUnit } from '../view-unit/index';
 
@@ -26,6 +27,8 @@ export async function changeUnit(
   plan: Plan,
 ): Promise<Outcome<UnitView>> {
   const outcome = await ports.store.transaction(async (tx) => {
+    // The rulebook is held before the unit, in the order in which rechecks do it: no two can wait for each other.
+    await loadRulebook(tx, ports.clock);
     await tx.units.lock(id);
     const whole = await loadUnit(tx, ports.clock, id);
     if (!whole || !(await tx.units.isAt(id, actor.locationId))) return noSuchUnit(id);

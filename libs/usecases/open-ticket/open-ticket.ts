@@ -6,6 +6,7 @@ import { resolveIdentity } from '../identify-unit/index';
 import { judgeUnit } from '../judge-installs';
 import { done, refused, type Outcome } from '../outcome';
 import type { EvidenceRow, Tables } from '../ports/index';
+import { loadRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { viewTicket } from '../view-ticket/index';
 
@@ -65,6 +66,7 @@ async function insertTicket(
   if (benchId !== null && !(await tx.catalogue.benches()).some(({ id }) => id === benchId)) {
     return bad('benchId', `There is no bench ${benchId}.`);
   }
+  await loadRulebook(tx, clock);
   await tx.units.lock(unitId);
   await tx.units.setOwner(unitId, ownerId);
   const id = await tx.tickets.insert({
