@@ -28,15 +28,19 @@ export function readRulebookDocument(json: unknown): ReadDocument {
 
 type Path = readonly (string | number)[];
 
-/** The field of every list by which an entry is called. */
-const NAMED_BY: Readonly<Record<string, string>> = {
-  makers: 'code',
-  serialSchemes: 'id',
-  lines: 'code',
-  parts: 'key',
-  sources: 'key',
-  rules: 'key',
+/** The lists of a document: what one entry is called, and the field that names it. */
+const LISTS: Readonly<Record<string, { one: string; namedBy: string }>> = {
+  makers: { one: 'maker', namedBy: 'code' },
+  serialSchemes: { one: 'serial scheme', namedBy: 'id' },
+  standardEditions: { one: 'standard edition', namedBy: 'standard' },
+  lines: { one: 'line', namedBy: 'code' },
+  parts: { one: 'part', namedBy: 'key' },
+  sources: { one: 'source', namedBy: 'key' },
+  rules: { one: 'rule', namedBy: 'key' },
+  supersessions: { one: 'supersession', namedBy: 'from' },
 };
+/** Lists in which a name may stand once. Rules and sources are looked at by the rule library. */
+const ONCE = ['makers', 'serialSchemes', 'lines', 'parts'] as const;
 
 function shapeProblem(issue: { path: readonly PropertyKey[]; message: string }, json: unknown): DocumentProblem {
   const path = issue.path.map((step) => (typeof step === 'number' ? step : String(step)));
@@ -50,26 +54,25 @@ function sayPath(path: Path, json: unknown): string {
   const [list, index, ...field] = path;
   if (list === undefined) return 'the file';
   if (typeof index !== 'number') return path.join('.');
-  const name = valueAt(json, [list, index, NAMED_BY[list] ?? '']);
-  const entry = `${String(list)} ${typeof name === 'string' && name !== '' ? clip(name) : `entry ${index + 1}`}`;
+  const { one = String(list), namedBy = '' } = LISTS[list] ?? {};
+  const name = valueAt(json, [list, index, namedBy]);
+  const entry = `${one} ${typeof name === 'string' && name !== '' ? clip(name) : index + 1}`;
   return field.length === 0 ? entry : `${entry}, ${field.join('.')}`;
 }
 
 function twice(document: RulebookDocument): DocumentProblem[] {
-  const lists = Object.entries(NAMED_BY).filter(([list]) => list !== 'rules' && list !== 'sources');
-  const whole = lists.flatMap(([list, field]) => {
-    const entries = document[list as keyof RulebookDocument] as readonly Record<string, unknown>[];
-    return doubles(entries.map((one) => String(one[field]))).map((index): DocumentProblem => {
-      return {
-        path: [list, index, field],
-        sentence: `${list}: "${String(entries[index]![field])}" stands there twice; each may stand once.`,
-      };
+  const whole = ONCE.flatMap((list) => {
+    const { one, namedBy } = LISTS[list]!;
+    const names = document[list].map((entry) => String((entry as unknown as Record<string, unknown>)[namedBy]));
+    return doubles(names).map((index): DocumentProblem => {
+      const sentence = `${one} ${names[index]}, ${namedBy}: stands there twice; each may stand once.`;
+      return { path: [list, index, namedBy], sentence };
     });
   });
   const positions = document.lines.flatMap((line, i) =>
     doubles(line.positions.map((one) => one.code)).map((index) => ({
       path: ['lines', i, 'positions', index, 'code'],
-      sentence: `lines ${line.code}: position "${line.positions[index]!.code}" stands there twice; each may stand once.`,
+      sentence: `line ${line.code}, positions: "${line.positions[index]!.code}" stands there twice; each may stand once.`,
     })),
   );
   return [...whole, ...positions];
@@ -90,7 +93,12 @@ function strangers({ makers, lines, parts, serialSchemes, rules }: RulebookDocum
   const ask = (kind: keyof typeof known, name: string, path: Path): DocumentProblem[] =>
     known[kind].size === 0 || known[kind].has(name)
       ? []
-      : [{ path, sentence: `${path[0]}: "${clip(name)}" is no ${kind} of this file.` }];
+      : [
+          {
+            path,
+            sentence: `${LISTS[path[0]!]!.one} ${Number(path[1]) + 1}, ${path[2]}: "${clip(name)}" is no ${kind} of this file.`,
+          },
+        ];
   return [
     ...lines.flatMap((one, i) => ask('maker', one.maker, ['lines', i, 'maker'])),
     ...parts.flatMap((one, i) => ask('maker', splitPartKey(one.key).makerCode, ['parts', i, 'key'])),
@@ -106,7 +114,7 @@ function backwards({ lines }: RulebookDocument): DocumentProblem[] {
       : [
           {
             path: ['lines', i, 'producedUntil'],
-            sentence: `lines ${code}, producedUntil: "${producedUntil}" will not do: must be after ${producedFrom}, the first day of production.`,
+            sentence: `line ${code}, producedUntil: "${producedUntil}" will not do: must be after ${producedFrom}, the first day of production.`,
           },
         ],
   );
