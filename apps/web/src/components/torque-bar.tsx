@@ -1,79 +1,73 @@
+import { Button } from '@mantine/core';
+import { useLocalStorage } from '@mantine/hooks';
 import type { StrengthView } from '../../../../libs/contracts';
-import { sayNewtonMetres, sayRange } from '../lib/torque-words';
+import { torqueIn } from '../../../../libs/fastener';
+import { axisTicks, sayTorque, type FirstUnit } from '../lib/torque-words';
+import { Caution } from './caution';
 import classes from './torque-bar.module.css';
+import { torqueMarks, torqueInWords, type TorqueMark } from './torque-marks';
 
-interface Row {
-  label: string;
-  low: number;
-  high: number;
-  kind: 'required' | 'fitted' | 'rated';
-}
-
-/** One torque axis with the required part, the fitted part and the drive line's rating; ranges are bars. */
+/**
+ * How wrong a wrong shear fastener is: required part, fitted part and the drive line's rating on one torque axis, the
+ * same in sentences, and the caution. Which unit comes first is kept on this device.
+ */
 export function TorqueBar({ strength }: { strength: StrengthView }) {
-  const rows = rowsOf(strength);
-  if (rows.length === 0) return null;
-  const most = Math.max(...rows.map((row) => row.high)) * 1.1;
-  const at = (torque: number) => (torque / most) * 600;
+  const [unit, setUnit] = useLocalStorage<FirstUnit>({ key: 'revright.torque-unit', defaultValue: 'N·m' });
+  const other = unit === 'N·m' ? 'lbf·ft' : 'N·m';
+  const marks = torqueMarks(strength);
   return (
     <figure className={classes.figure}>
-      <svg
-        viewBox={`0 0 640 ${rows.length * 36 + 22}`}
-        role="img"
-        aria-label={inWords(rows)}
-        className={classes.picture}
-      >
-        {rows.map((row, index) => (
-          <g key={row.kind} transform={`translate(0 ${index * 36})`}>
-            <text x="0" y="13" className={classes.label}>{`${row.label}: ${sayRange(row)}`}</text>
-            <line x1="0" x2="620" y1="24" y2="24" stroke="var(--rule)" />
-            <Mark row={row} at={at} />
-          </g>
-        ))}
-        <text x="0" y={rows.length * 36 + 15} className={classes.axis}>
-          0
-        </text>
-        <text x="620" y={rows.length * 36 + 15} className={classes.axis} textAnchor="end">
-          {sayNewtonMetres(most)}
-        </text>
-      </svg>
+      {marks.length > 0 ? <Picture marks={marks} unit={unit} /> : null}
       <figcaption>
-        {strength.sentences.map((sentence) => (
+        <p>
+          {strength.signal ? <strong>{strength.signal}. </strong> : null}
+          <strong>{strength.sentences[0]}</strong>
+        </p>
+        {strength.sentences.slice(1).map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
-        <p className="soft">{strength.caution}</p>
+        <Caution>{strength.caution}</Caution>
+        {marks.length > 0 ? (
+          <Button variant="subtle" px="xs" onClick={() => setUnit(other)}>
+            Show {other} first
+          </Button>
+        ) : null}
       </figcaption>
     </figure>
   );
 }
 
-function Mark({ row, at }: { row: Row; at: (torque: number) => number }) {
-  const left = at(row.low);
-  const width = Math.max(4, at(row.high) - left);
-  if (row.kind === 'rated')
-    return <path d={`M${left} 17 v14 M${left - 5} 17 h10 M${left - 5} 31 h10`} stroke="var(--ink)" strokeWidth="2.5" />;
-  const ink = row.kind === 'required' ? 'var(--right)' : 'var(--wrong)';
+function Picture({ marks, unit }: { marks: readonly TorqueMark[]; unit: FirstUnit }) {
+  const ticks = axisTicks(torqueIn(Math.max(...marks.map(({ high }) => high)), unit));
+  const most = ticks.at(-1)!;
+  const at = (nm: number) => `${((torqueIn(nm, unit) / most) * 100).toFixed(2)}%`;
   return (
-    <rect
-      x={left}
-      y="19"
-      width={width}
-      height="10"
-      rx={row.high > row.low ? 5 : 0}
-      fill={ink}
-      opacity={row.high > row.low ? 0.8 : 1}
-    />
+    <div role="img" aria-label={torqueInWords(marks, unit)}>
+      <ul className={classes.key}>
+        {marks.map((mark) => (
+          <li key={mark.kind}>
+            <span className={classes.swatch} data-kind={mark.kind} />
+            {mark.label} <span className="num">{sayTorque(mark, unit)}</span>
+          </li>
+        ))}
+      </ul>
+      <div className={classes.axis}>
+        {ticks.map((tick) => (
+          <span key={tick} className={classes.tick} style={{ left: `${(tick / most) * 100}%` }}>
+            {tick}
+          </span>
+        ))}
+        {marks.map((mark) => (
+          <Mark key={mark.kind} mark={mark} at={at} />
+        ))}
+      </div>
+      <p className={classes.unit}>{unit}</p>
+    </div>
   );
 }
 
-function rowsOf({ required, fitted, rated }: StrengthView): Row[] {
-  const rows: Row[] = [];
-  if (required) rows.push({ label: 'Required lets go at', kind: 'required', ...required });
-  if (fitted) rows.push({ label: 'Fitted lets go at', kind: 'fitted', ...fitted });
-  if (rated !== null) rows.push({ label: 'Drive line is rated for', kind: 'rated', low: rated, high: rated });
-  return rows;
-}
-
-function inWords(rows: readonly Row[]): string {
-  return rows.map((row) => `${row.label} ${sayRange(row)}.`).join(' ');
+function Mark({ mark: { kind, low, high }, at }: { mark: TorqueMark; at: (nm: number) => string }) {
+  if (high <= low * 1.005) return <span className={classes.point} data-kind={kind} style={{ left: at(low) }} />;
+  const style = { left: at(low), width: `calc(${at(high)} - ${at(low)})` };
+  return <span className={classes.span} data-kind={kind} style={style} />;
 }

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { FlagView } from '../../../../../libs/contracts';
+import { Caution } from '../../components/caution';
 import { useMay } from '../../lib/session';
 import { BulkBar } from './bulk-bar';
 import { DecideDialog } from './decide-dialog';
@@ -19,8 +20,10 @@ export function FlagsDesk({ flags }: { flags: readonly FlagView[] }) {
       ticked.map(({ id }) => id),
       false,
     );
+  const caution = flags.find(({ strength }) => strength !== null)?.strength?.caution;
   return (
     <>
+      {caution ? <Caution>{caution}</Caution> : null}
       {ticked.length > 0 ? (
         <BulkBar many={ticked.length} onDecide={(decision) => desk.decide(decision, ticked)} onClear={untick} />
       ) : null}

@@ -1,9 +1,8 @@
 import { NativeSelect, TextInput } from '@mantine/core';
-import { isBadLength, type MarksTyped } from './marks-typed';
+import { lengthProblem, type MarksTyped } from './marks-typed';
 import classes from './place-entry.module.css';
 
-const LENGTH_HINT = 'Millimetres, or inches such as 5/16 in.';
-const complaint = (text: string) => (isBadLength(text) ? `“${text}” is no length. ${LENGTH_HINT}` : null);
+const LENGTH_HINT = 'With its unit: 8 mm, 0.25 in, 5/16 in.';
 
 /** What a hand lens and a calliper show. */
 export function MarksFields({ typed, onType }: { typed: MarksTyped; onType: (typed: MarksTyped) => void }) {
@@ -12,7 +11,7 @@ export function MarksFields({ typed, onType }: { typed: MarksTyped; onType: (typ
     <div className={classes.marks}>
       <TextInput
         label="Head marks"
-        description="Lines, letters or figures on the head, or none."
+        description="none, a number of lines such as 3 lines, or the stamp such as 8.8."
         value={typed.head}
         onChange={(event) => set({ head: event.currentTarget.value })}
         data-autofocus
@@ -21,14 +20,14 @@ export function MarksFields({ typed, onType }: { typed: MarksTyped; onType: (typ
         label="Diameter"
         description={LENGTH_HINT}
         value={typed.diameter}
-        error={complaint(typed.diameter)}
+        error={lengthProblem(typed.diameter, 'diameter')}
         onChange={(event) => set({ diameter: event.currentTarget.value })}
       />
       <TextInput
         label="Length under the head"
         description={LENGTH_HINT}
         value={typed.length}
-        error={complaint(typed.length)}
+        error={lengthProblem(typed.length, 'length')}
         onChange={(event) => set({ length: event.currentTarget.value })}
       />
       <NativeSelect

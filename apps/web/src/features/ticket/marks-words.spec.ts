@@ -1,24 +1,23 @@
 import { describe, expect, it } from '@jest/globals';
-import { marksWords, readLength } from './marks-words';
+import { marksWords, readWritten } from './marks-words';
 
 describe('marks seen through a hand lens', () => {
   // 1 in = 25.4 mm exactly: international yard and pound agreement of 1959; NIST SP 811, appendix B.8
   it('reads millimetres and inches, whole, as a fraction, and mixed', () => {
-    expect(['8', '8.5 mm', '8,5', '5/16 in', '1 1/4"', '0.25in', '1-1/2 in'].map(readLength)).toEqual([
-      8, 8.5, 8.5, 7.938, 31.75, 6.35, 38.1,
+    const read = (text: string) => readWritten(text, 'diameter');
+    const lengths = ['8 mm', '8,5 mm', '5/16 in', '1 1/4"', '0.25 in', '1-1/2 in'];
+    expect(lengths.map((text) => read(text)).map((one) => one.ok && one.value)).toEqual([
+      8, 8.5, 7.9375, 31.75, 6.35, 38.1,
     ]);
   });
 
-  it('reads nothing into what is no length', () => {
-    expect(['', 'long', '0', '-3', '1/0 in', '5/16', 'in'].map(readLength)).toEqual([
-      null,
-      null,
-      null,
-      null,
-      null,
-      null,
-      null,
-    ]);
+  it('asks for the unit, for 6 could be either', () => {
+    const read = readWritten('6', 'diameter');
+    expect(read.ok ? '' : read.problems[0]!.sentence).toContain(
+      'diameter is "6"; accepted is a length above 0 with its unit',
+    );
+    for (const text of ['', 'long', '0 mm', '-3 mm', '1/0 in', 'in'])
+      expect(readWritten(text, 'length').ok).toBe(false);
   });
 
   it('says only what was looked at', () => {

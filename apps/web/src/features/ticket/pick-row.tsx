@@ -1,7 +1,9 @@
 import { Button } from '@mantine/core';
 import type { PickView, TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
+import { FitFindings } from '../../components/fit-findings';
 import { PartNumber } from '../../components/part-number';
+import { TorqueBar } from '../../components/torque-bar';
 import { VerdictMark } from '../../components/verdict-mark';
 import { sayMoney } from '../../lib/say';
 import { useTicketAct } from './ticket-query';
@@ -20,7 +22,7 @@ export function PickRow({ ticket, pick, open }: { ticket: TicketView; pick: Pick
         <span className="num">{pick.quantity} ×</span> <PartNumber number={pick.part.number} name={pick.part.name} />
       </span>
       <span>{STATE_WORDS[pick.state]}</span>
-      <span className="num">{sayMoney(pick.priceMinor * pick.quantity, ticket.currency)}</span>
+      <span className="num">{sayMoney(pick.priceMinor, ticket.currency)}</span>
       {open && pick.state === 'picked' ? (
         <Button
           variant="subtle"
@@ -37,6 +39,15 @@ export function PickRow({ ticket, pick, open }: { ticket: TicketView; pick: Pick
           className={classes.exception}
         >{`Exception${pick.exception.by ? ` by ${pick.exception.by}` : ''}: ${pick.exception.reason}`}</p>
       ) : null}
+      <div className={classes.strength}>
+        <FitFindings fit={pick.fit} />
+        {pick.strength ? (
+          <details>
+            <summary>{pick.strength.sentences[0]}</summary>
+            <TorqueBar strength={pick.strength} />
+          </details>
+        ) : null}
+      </div>
       <ActProblem error={act.error} />
     </li>
   );

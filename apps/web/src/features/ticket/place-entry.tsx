@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { CONDITIONS, type PlaceView, type TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { ReasonDialog } from '../../components/reason-dialog';
+import { todayText } from '../../lib/say';
 import { EntrySaid } from './entry-said';
 import { MarksDialog } from './marks-dialog';
 import { NumberField } from './number-field';
@@ -28,7 +29,7 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
       { onSuccess: close },
     );
   const label = `${place.placeName}, ${side === 'found' ? 'as found' : 'as left'}`;
-  const leaveOut = (leftOutWhy: string) => save({ leftOutWhy, partText: null, marks: null, condition: null });
+  const leaveOut = (leftOutWhy: string) => save({ ...NOTHING_THERE, leftOutWhy });
   const common = { busy: act.isPending, error: act.error, onClose: close };
   return (
     <div className={classes.entry}>
@@ -48,14 +49,16 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
         </Button>
       </div>
       {act.isPending ? <p className="soft">Keeping it …</p> : null}
-      <EntrySaid record={record} onPick={(key) => save({ pickedCandidate: key })} />
+      <EntrySaid record={record} />
       {dialog === null ? <ActProblem error={act.error} /> : null}
       {dialog === 'marks' ? (
         <MarksDialog
           {...common}
           title={label}
           first={record?.marks ?? null}
-          onMarks={(marks) => save({ marks, partText: null })}
+          ticketId={ticket.id}
+          asked={{ position: place.position, fittedOn: side === 'left' ? todayText() : (record?.fittedOn ?? null) }}
+          onKeep={(kept) => save({ ...kept, partText: null })}
         />
       ) : null}
       {dialog === 'leave-out' ? (
@@ -64,6 +67,8 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
     </div>
   );
 }
+
+const NOTHING_THERE = { partText: null, marks: null, pickedCandidate: null, condition: null };
 
 type Condition = PlaceRecord['condition'];
 

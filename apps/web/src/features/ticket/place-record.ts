@@ -11,7 +11,7 @@ export function placeRecord(place: PlaceView, side: Side, change: Partial<PlaceR
     place: place.place,
     partText: now?.partText ?? null,
     marks: now?.marks ?? null,
-    pickedCandidate: null,
+    pickedCandidate: (now?.marks && now.part?.key) ?? null,
     toldBy: null,
     condition: now?.condition ?? null,
     fittedOn: now?.fittedOn ?? null,
@@ -23,7 +23,7 @@ export function placeRecord(place: PlaceView, side: Side, change: Partial<PlaceR
 /** What a typed or scanned number changes: it takes the place of marks; an emptied field takes the number away. */
 export function typedNumber(text: string): Partial<PlaceRecord> {
   const trimmed = text.trim();
-  return trimmed === '' ? { partText: null } : { partText: trimmed, marks: null };
+  return trimmed === '' ? { partText: null, pickedCandidate: null } : { partText: trimmed, marks: null, pickedCandidate: null };
 }
 
 /** What is in the field of a side: as it was typed, or else the part's number. */

@@ -1,6 +1,8 @@
 import type { PlaceSide } from '../../../../../libs/contracts';
+import { FitFindings } from '../../components/fit-findings';
 import { PartNumber } from '../../components/part-number';
 import { VerdictWhy } from '../../components/verdict-why';
+import { CandidateList } from './candidate-list';
 import { marksWords } from './marks-words';
 
 /** What stands on record for one side of a place. */
@@ -15,6 +17,8 @@ export function PlaceSaid({ side }: { side: PlaceSide | null }) {
         {side.marks && !side.part ? <>No number readable; {marksWords(side.marks)}</> : null}
         {side.condition ? <span className="soft"> {side.condition}</span> : null}
       </p>
+      {side.marks ? <CandidateList side={side} /> : null}
+      <FitFindings fit={side.fit} />
       {side.verdict ? <VerdictWhy verdict={side.verdict} /> : null}
     </>
   );

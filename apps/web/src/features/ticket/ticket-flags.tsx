@@ -1,5 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import type { FlagView, TicketView } from '../../../../../libs/contracts';
+import { TorqueBar } from '../../components/torque-bar';
 import { VerdictMark } from '../../components/verdict-mark';
 import { sayDayText } from '../../lib/say';
 import { withoutVerdictWord } from '../../lib/verdict-words';
@@ -28,6 +29,12 @@ export function TicketFlags({ ticket }: { ticket: TicketView }) {
             {flag.positionName}, {flag.placeName}.
           </strong>{' '}
           {withoutVerdictWord(flag.sentence, flag.verdict)} <Decision flag={flag} />
+          {flag.strength ? (
+            <details>
+              <summary>{flag.strength.sentences[0]}</summary>
+              <TorqueBar strength={flag.strength} />
+            </details>
+          ) : null}
         </li>
       ))}
       {order.some(({ state }) => state === 'open') ? (
