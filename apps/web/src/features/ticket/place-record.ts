@@ -23,7 +23,9 @@ export function placeRecord(place: PlaceView, side: Side, change: Partial<PlaceR
 /** What a typed or scanned number changes: it takes the place of marks; an emptied field takes the number away. */
 export function typedNumber(text: string): Partial<PlaceRecord> {
   const trimmed = text.trim();
-  return trimmed === '' ? { partText: null, pickedCandidate: null } : { partText: trimmed, marks: null, pickedCandidate: null };
+  return trimmed === ''
+    ? { partText: null, pickedCandidate: null }
+    : { partText: trimmed, marks: null, pickedCandidate: null };
 }
 
 /** What is in the field of a side: as it was typed, or else the part's number. */
