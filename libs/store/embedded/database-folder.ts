@@ -10,7 +10,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { type EmbeddedProblem } from './embedded-problem';
 import { makeOwnFolder, reachablePlace } from './reachable-place';
 import { canWrite, type ServerUser } from './server-user';
@@ -24,6 +24,8 @@ const PASSWORD = 'database-password';
 export function prepareDataFolder(folder: string): EmbeddedProblem | undefined {
   const trial = join(folder, `writable-${randomUUID()}`);
   try {
+    // Only the data folder itself is closed to others, not the folders above it that are made on the way.
+    mkdirSync(dirname(folder), { recursive: true });
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     writeFileSync(trial, '');
     rmSync(trial);
