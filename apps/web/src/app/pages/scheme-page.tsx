@@ -5,10 +5,10 @@ import { EmptyView } from '../../components/empty-view';
 import { QueryView } from '../../components/query-view';
 import { RecomputeProgress } from '../../features/shop-data/recompute-progress';
 import { SchemeForm } from '../../features/shop-data/scheme-form';
-import { schemesQuery } from '../../features/shop-data/shop-data-query';
 import { NEW_SCHEME, typedFrom } from '../../features/shop-data/typed-scheme';
 import { linesQuery } from '../../lib/catalogue-queries';
 import { useMay } from '../../lib/session';
+import { schemesQuery } from '../../lib/shop-data-queries';
 
 const route = getRouteApi('/shop/schemes/$id');
 

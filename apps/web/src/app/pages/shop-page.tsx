@@ -6,8 +6,9 @@ import { QueryView } from '../../components/query-view';
 import { EditionsList } from '../../features/shop-data/editions-list';
 import { RegulationsList } from '../../features/shop-data/regulations-list';
 import { SchemesList } from '../../features/shop-data/schemes-list';
-import { editionsQuery, schemesQuery } from '../../features/shop-data/shop-data-query';
 import { useMay } from '../../lib/session';
+import { editionsQuery, schemesQuery } from '../../lib/shop-data-queries';
+import classes from './shop-page.module.css';
 
 /** What build dates are read by: the makers' serial schemes, editions of standards, public rules. */
 export function ShopPage() {
@@ -38,14 +39,14 @@ export function ShopPage() {
           }
         </QueryView>
       </section>
-      <section aria-labelledby="editions">
+      <section aria-labelledby="editions" className={classes.part}>
         <h2 id="editions">Editions of standards that plates name</h2>
         <p className="soft">A label that names an edition is not older than that edition; there is no ceiling.</p>
         <QueryView query={editions} what="the editions of standards">
           {(all) => <EditionsList editions={all} mayEdit={mayEdit} />}
         </QueryView>
       </section>
-      <section aria-labelledby="regulations">
+      <section aria-labelledby="regulations" className={classes.part}>
         <h2 id="regulations">Public rules, the same in every shop</h2>
         <RegulationsList />
       </section>

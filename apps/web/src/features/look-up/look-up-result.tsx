@@ -1,12 +1,21 @@
 import { Link } from '@tanstack/react-router';
 import type { LookUpAnswer } from '../../../../../libs/contracts';
 import { Caution } from '../../components/caution';
+import { Conflicts } from '../../components/conflicts';
+import { LookAtNext } from '../../components/look-at-next';
+import { OtherReadings } from '../../components/other-readings';
 import { EvidencePicture } from '../../components/evidence-picture';
 import { RulingRow } from './ruling-row';
 import classes from './look-up.module.css';
 
+interface LookUpResultProps {
+  answer: LookUpAnswer;
+  /** the serial read otherwise, by a person's hand */
+  onTake: (serial: string) => void;
+}
+
 /** The possible build days, then per position the part, or what it depends on. */
-export function LookUpResult({ answer }: { answer: LookUpAnswer }) {
+export function LookUpResult({ answer, onTake }: LookUpResultProps) {
   const { buildDates, positions, rulings, line } = answer;
   const boundaries = [...new Set(rulings.flatMap((ruling) => ruling.boundaries))].sort();
   return (
@@ -15,16 +24,9 @@ export function LookUpResult({ answer }: { answer: LookUpAnswer }) {
         <h2 id="look-up-when">When it was built</h2>
         <p className={classes.answer}>{buildDates.sentence}</p>
         {buildDates.evidence.length > 0 ? <EvidencePicture buildDates={buildDates} boundaries={boundaries} /> : null}
-        {buildDates.lookAt.length > 0 ? (
-          <>
-            <h3>Look at next</h3>
-            <ol className={classes.lookAt}>
-              {buildDates.lookAt.map(({ kind, sentence }) => (
-                <li key={kind}>{sentence}</li>
-              ))}
-            </ol>
-          </>
-        ) : null}
+        <Conflicts buildDates={buildDates} />
+        <OtherReadings buildDates={buildDates} onTake={onTake} />
+        <LookAtNext buildDates={buildDates} ruled={rulings.length > 0} />
       </section>
       <section aria-labelledby="look-up-which">
         <h2 id="look-up-which">Which part goes where</h2>

@@ -27,7 +27,13 @@ export function EditionsList({ editions, mayEdit }: { editions: readonly Standar
           </li>
         ))}
       </ul>
-      {open === 'new' ? form(null) : mayEdit ? <Button onClick={() => setOpen('new')}>Add an edition</Button> : null}
+      {open === 'new' ? (
+        form(null)
+      ) : mayEdit ? (
+        <Button mt="sm" onClick={() => setOpen('new')}>
+          Add an edition
+        </Button>
+      ) : null}
     </>
   );
 }

@@ -3,6 +3,7 @@ import { useState, type FormEvent } from 'react';
 import type { SerialField } from '../../../../../libs/build-date';
 import type { LineSummary, SavedSerialScheme, SerialSchemeRow } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
+import { DayField } from '../../components/day-field';
 import { FieldRow } from './field-row';
 import { newField, placesOf } from './field-words';
 import { SchemeTrial } from './scheme-trial';
@@ -35,7 +36,7 @@ export function SchemeForm({ saved, first, lines, schemes, mayEdit, onSaved }: S
     <form onSubmit={submit}>
       <fieldset disabled={!mayEdit} className={classes.bare}>
         <HeadFields typed={typed} set={set} lines={lines} fixedMaker={saved !== null} />
-        <h2>Fields, from left to right</h2>
+        <h2 className={classes.next}>Fields, from left to right</h2>
         <FieldRows fields={typed.fields} onChange={(fields) => set({ fields })} />
       </fieldset>
       <SchemeTrial scheme={scheme} problems={problems} others={others.map((one) => one.scheme)} />
@@ -90,19 +91,17 @@ function HeadFields({ typed, set, lines, fixedMaker }: HeadProps) {
         value={typed.name}
         onChange={(event) => set({ name: event.currentTarget.value })}
       />
-      <TextInput
+      <DayField
         label="Used from (first build day)"
         description="Empty: not known"
-        type="date"
         value={typed.firstDay}
-        onChange={(event) => set({ firstDay: event.currentTarget.value })}
+        onChange={(firstDay) => set({ firstDay })}
       />
-      <TextInput
+      <DayField
         label="Used until (last build day)"
         description="Empty: still used, or not known"
-        type="date"
         value={typed.lastDay}
-        onChange={(event) => set({ lastDay: event.currentTarget.value })}
+        onChange={(lastDay) => set({ lastDay })}
       />
       <TextInput
         label="Paper that says so"

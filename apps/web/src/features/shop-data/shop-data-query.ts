@@ -3,25 +3,11 @@ import {
   recheckView,
   savedSerialScheme,
   savedStandardEdition,
-  serialSchemeRows,
-  standardEditionRows,
   type SavedSerialScheme,
   type SavedStandardEdition,
 } from '../../../../../libs/contracts';
 import type { SerialScheme, StandardEdition } from '../../../../../libs/build-date';
 import { request } from '../../lib/api-client';
-
-/** Serial schemes by maker, then by the time they were used. */
-export const schemesQuery = queryOptions({
-  queryKey: ['shop-data', 'schemes'],
-  queryFn: () => request(serialSchemeRows, 'GET', '/serial-schemes'),
-});
-
-/** Editions of standards, newest first within a standard. */
-export const editionsQuery = queryOptions({
-  queryKey: ['shop-data', 'editions'],
-  queryFn: () => request(standardEditionRows, 'GET', '/standard-editions'),
-});
 
 /** How far the units have been dated again; asked for every second until it is done. */
 export const recomputeQuery = (id: number) =>
