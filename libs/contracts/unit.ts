@@ -57,8 +57,11 @@ export const buildDates = z.object({
   evidence: z.array(evidenceView),
   /** each a smallest set of evidence ids that cannot all be true */
   conflicts: z.array(z.array(z.string())),
-  /** other readings of the serial, offered only when the one typed does not fit */
-  otherReadings: z.array(z.object({ serial: z.string(), sentence: z.string() })),
+  /**
+   * other readings of a serial or vehicle number, offered only when the one typed cannot be read or contradicts other
+   * evidence; `id` and `kind` name the piece that would read so
+   */
+  otherReadings: z.array(z.object({ id: z.string(), kind: z.string(), serial: z.string(), sentence: z.string() })),
   /** what to look at next, cheapest first; empty when the date is not needed */
   lookAt: z.array(z.object({ kind: z.string(), sentence: z.string() })),
   needed: z.boolean(),

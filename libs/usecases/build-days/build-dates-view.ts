@@ -38,7 +38,12 @@ export function buildDatesView(question: BuildDatesQuestion): BuildDates {
     sentence: answer.sentence,
     evidence: answer.pieces.map((piece) => pieceView(piece, question)),
     conflicts: answer.conflicts.map((ids) => [...ids]),
-    otherReadings: answer.misreadings.map(({ possible, sentence }) => ({ serial: possible, sentence })),
+    otherReadings: answer.misreadings.map(({ id, possible, sentence }) => ({
+      id,
+      kind: question.evidence.find((piece) => piece.id === id)!.kind,
+      serial: possible,
+      sentence,
+    })),
     lookAt: settling.kinds.map(({ kind, sentence }) => ({ kind, sentence })),
     needed: settling.needed,
   };

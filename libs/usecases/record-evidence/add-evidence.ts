@@ -1,9 +1,10 @@
-import { EvidenceSchema, MOST_PIECES, readEvidence } from '../../build-date';
+import { EvidenceSchema, inferBuildDates, MOST_PIECES, readEvidence, type Evidence } from '../../build-date';
 import type { NewEvidence, UnitView } from '../../contracts';
 import type { Actor } from '../actor';
 import { changeUnit, type OnUnit } from '../identify-unit/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
+import type { WholeUnit } from '../view-unit/index';
 
 /**
  * Adds one piece of evidence of the build day. A piece that says nothing (a code that fits no form) is refused with
@@ -32,11 +33,20 @@ export function addEvidence(
       return refused('conflict', `A unit keeps at most ${MOST_PIECES} pieces of evidence; set one aside first.`);
     }
     const problem = readEvidence(read.data, whole.shop, whole.today).problem;
-    if (problem) return refused('bad-input', problem.sentence, { field: 'evidence' });
+    if (problem) {
+      const detail = [problem.sentence, ...otherReadings(whole, read.data)].join(' ');
+      return refused('bad-input', detail, { field: 'evidence' });
+    }
     const { kind, id: _new, ...kept } = read.data;
     await tx.units.insertEvidence(whole.unit.id, kind, kept, actor.id);
     return done({ kind: 'evidence', data: { kind }, personId: actor.id });
   });
+}
+
+/** What a number that cannot be read could be, with characters that hands confuse put right. */
+function otherReadings({ evidence, shop, today }: WholeUnit, piece: Evidence): string[] {
+  const { misreadings } = inferBuildDates([...evidence, piece], shop, today);
+  return misreadings.filter(({ id }) => id === piece.id).map(({ sentence }) => sentence);
 }
 
 /** A serial is read by the schemes of the unit's own maker and line. */

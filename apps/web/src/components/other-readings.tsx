@@ -1,27 +1,35 @@
 import { Button } from '@mantine/core';
 import type { BuildDates } from '../../../../libs/contracts';
 
+export type OtherReading = BuildDates['otherReadings'][number];
+
 interface OtherReadingsProps {
   buildDates: BuildDates;
-  onTake: (serial: string) => void;
+  /** takes a reading; null where that kind of number is not taken here */
+  onTake: (reading: OtherReading) => (() => void) | null;
   busy?: boolean;
 }
 
-/** Other readings of a serial that does not fit; one is taken only by a person's hand. */
+/** Other readings of a number that does not fit; one is taken only by a person's hand. */
 export function OtherReadings({ buildDates: { otherReadings }, onTake, busy = false }: OtherReadingsProps) {
   if (otherReadings.length === 0) return null;
   return (
     <>
-      <h3>Could the serial be read otherwise?</h3>
+      <h3>Could it be read otherwise?</h3>
       <ul>
-        {otherReadings.map(({ serial, sentence }) => (
-          <li key={serial}>
-            <p>{sentence}</p>
-            <Button loading={busy} onClick={() => onTake(serial)}>
-              It reads {serial}
-            </Button>
-          </li>
-        ))}
+        {otherReadings.map((reading) => {
+          const take = onTake(reading);
+          return (
+            <li key={`${reading.id}-${reading.serial}`}>
+              <p>{reading.sentence}</p>
+              {take ? (
+                <Button loading={busy} onClick={take}>
+                  It reads {reading.serial}
+                </Button>
+              ) : null}
+            </li>
+          );
+        })}
       </ul>
     </>
   );

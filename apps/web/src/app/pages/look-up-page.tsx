@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { LookUpRequest } from '../../../../../libs/contracts';
 import { EvidenceFields } from '../../components/evidence-fields';
+import type { OtherReading } from '../../components/other-readings';
 import { QueryView } from '../../components/query-view';
 import { Section } from '../../components/section';
 import { GivenEvidence } from '../../features/look-up/given-evidence';
@@ -11,6 +12,12 @@ import { LookUpResult } from '../../features/look-up/look-up-result';
 import { linesQuery } from '../../lib/catalogue-queries';
 
 type Piece = LookUpRequest['evidence'][number];
+
+/** The serial as a person now reads it, or the vehicle number among the evidence; the API names those by their place. */
+function withReading(evidence: Piece[], { id, kind, serial }: OtherReading): Partial<LookUpRequest> {
+  if (kind === 'serial-scheme') return { serial };
+  return { evidence: evidence.map((piece, at) => (id === `given-${at + 1}` ? { ...piece, vin: serial } : piece)) };
+}
 
 /** Which part? An answer for a walk-in, without a ticket. */
 export function LookUpPage() {
@@ -38,7 +45,7 @@ export function LookUpPage() {
             <EvidenceFields onAdd={(piece: Piece) => set({ evidence: [...evidence, piece] })} />
           </Section>
           <QueryView query={answer} what="the answer">
-            {(found) => <LookUpResult answer={found} onTake={(serial) => set({ serial })} />}
+            {(found) => <LookUpResult answer={found} onTake={(reading) => () => set(withReading(evidence, reading))} />}
           </QueryView>
         </>
       ) : (

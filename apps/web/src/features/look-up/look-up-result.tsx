@@ -3,15 +3,15 @@ import type { LookUpAnswer } from '../../../../../libs/contracts';
 import { Caution } from '../../components/caution';
 import { Conflicts } from '../../components/conflicts';
 import { LookAtNext } from '../../components/look-at-next';
-import { OtherReadings } from '../../components/other-readings';
+import { OtherReadings, type OtherReading } from '../../components/other-readings';
 import { EvidencePicture } from '../../components/evidence-picture';
 import { RulingRow } from './ruling-row';
 import classes from './look-up.module.css';
 
 interface LookUpResultProps {
   answer: LookUpAnswer;
-  /** the serial read otherwise, by a person's hand */
-  onTake: (serial: string) => void;
+  /** a number read otherwise, by a person's hand */
+  onTake: (reading: OtherReading) => () => void;
 }
 
 /** The possible build days, then per position the part, or what it depends on. */
