@@ -1,11 +1,12 @@
 import { z } from 'zod';
+import { thresholdSchema } from '../fastener';
 import { SOURCE_KINDS } from './bulletin';
 
 /** How much each kind of paper counts against another; the higher decides. */
 export const standing = z.record(z.enum(SOURCE_KINDS), z.int().min(0).max(1_000));
 
 /** GET /api/settings: what the shop has settled for itself, where it can change an answer. */
-export const shopSettings = z.object({ lookBackMonths: z.int(), standing });
+export const shopSettings = z.object({ lookBackMonths: z.int(), standing, strengthThreshold: thresholdSchema });
 export type ShopSettings = z.infer<typeof shopSettings>;
 
 /** PATCH /api/settings: a field left out stays as it is. Every change starts a recheck. */
@@ -16,5 +17,7 @@ export const changeSettings = z.object({
     .max(600, { error: 'expected 0 to 600 months' })
     .optional(),
   standing: standing.optional(),
+  /** ratios of torque that count as required, both included; no standard gives them */
+  strengthThreshold: thresholdSchema.optional(),
 });
 export type ChangeSettings = z.infer<typeof changeSettings>;

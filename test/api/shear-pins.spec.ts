@@ -1,4 +1,4 @@
-import type { FlagView, Problem, RecordPlaces, TellAnswer, TicketView } from '../../libs/contracts';
+import type { FlagView, Problem, RecordPlaces, ShopSettings, TellAnswer, TicketView } from '../../libs/contracts';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, type Answer, type Caller } from './api-shop';
 
@@ -72,13 +72,20 @@ describe('a wrong shear fastener', () => {
     expect(rows[0]!.kept).toMatchObject({ sentence: sentences[0], ratio });
   });
 
-  it('is weighed by the limits the shop has set for itself', async () => {
-    const limits = (value: unknown) =>
-      shop.store.transaction((tx) => tx.settings.write('strength-threshold', value, null));
-    await limits({ soonerBelow: 0.7, laterAbove: 2.5 });
-    const ticket = await recorded({ partText: '70-499' });
-    await limits({ soonerBelow: 0.85, laterAbove: 1.15 });
-    expect(ticket.flags[0]!.strength).toMatchObject({ class: 'as-required', severity: 'none', signal: null });
+  it('is weighed by the limits the shop has set for itself, and its flag follows when they change', async () => {
+    const manager = await shop.as('manager');
+    const limits = (soonerBelow: number, laterAbove: number) =>
+      manager.ask<ShopSettings & Problem>('PATCH', '/settings', { strengthThreshold: { soonerBelow, laterAbove } });
+    const first = await recorded({ partText: '70-499' });
+    expect(first.flags).toMatchObject([{ severity: 5, state: 'open' }]);
+    expect((await limits(0.7, 2.5)).body.strengthThreshold).toEqual({ soonerBelow: 0.7, laterAbove: 2.5 });
+    const again = (await found(first, { partText: '70-499', condition: 'worn' })).body;
+    const refused = await limits(1.2, 0.9);
+    await limits(0.85, 1.15);
+    const open = again.flags.filter(({ state }) => state === 'open');
+    // what is left is the bar of the papers: the gear case breaks first
+    expect(open).toMatchObject([{ severity: 4, strength: { class: 'as-required', severity: 'none', signal: null } }]);
+    expect(refused).toMatchObject({ status: 400, body: { field: 'strengthThreshold.soonerBelow' } });
   });
 
   it('has no picture where it is the required part, or no shear fastener at all', async () => {

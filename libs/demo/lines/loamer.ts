@@ -38,7 +38,7 @@ function tines({ ago }: Calendar): PositionRoom[] {
     shearPlanesAtMm: [11, 33],
     holeDiameterMm: 8.3,
     gripMm: 44,
-    ratedTorqueNm: 420,
+    ratedTorqueNm: 640,
   };
   return [
     {

@@ -6,7 +6,7 @@ export async function readConsequences(db: Db, unitIds: readonly number[]): Prom
   const ids = [...unitIds];
   const flags = await db.$queryRaw<StandingFlag[]>`
     SELECT id, ticket_id AS "ticketId", unit_id AS "unitId", position_id AS "positionId", place, part_id AS "partId",
-           verdict, state, accepted_until - DATE '1970-01-01' AS "acceptedUntil", reason->>'rule' AS rule,
+           verdict, severity, state, accepted_until - DATE '1970-01-01' AS "acceptedUntil", reason->>'rule' AS rule,
            COALESCE(reason->>'kind', 'verdict') AS kind
     FROM flag WHERE unit_id = ANY(${ids}::int[]) AND state <> 'cleared' ORDER BY id`;
   const reasons = await db.$queryRaw<StandingReason[]>`

@@ -4,9 +4,10 @@ import type { Actor } from '../actor';
 import { lookBackMonths } from '../judge-installs';
 import { done, type Outcome } from '../outcome';
 import { EVERYTHING } from '../order-recheck/order-recheck';
-import { LOOK_BACK_MONTHS, STANDING } from '../ports/session-store';
+import { LOOK_BACK_MONTHS, STANDING, STRENGTH_THRESHOLD } from '../ports/session-store';
 import type { Tables } from '../ports/store';
 import { startRecheck } from '../publish-bulletin/start-recheck';
+import { strengthThreshold } from '../rulebook';
 import type { Ports } from '../run';
 
 /** What the shop has settled for itself; the usual where it has not. */
@@ -15,20 +16,23 @@ export async function viewSettings({ store }: Ports): Promise<ShopSettings> {
 }
 
 /**
- * Changes how papers stand against each other, or how far back owners are called. Either can change an answer, so a
+ * Changes how papers stand against each other, how far back owners are called, or from which ratio of torque on a
+ * shear fastener breaks sooner or later. Each can change an answer, so a
  * recheck of everything starts with it, in the same transaction. What is the same already starts none.
  */
 export async function changeSettings(
   { store }: Ports,
   actor: Actor,
-  { lookBackMonths: months, standing }: ChangeSettings,
+  { lookBackMonths: months, standing, strengthThreshold: threshold }: ChangeSettings,
 ): Promise<Outcome<ShopSettings>> {
   return store.transaction(async (tx) => {
     const { revision } = await tx.rulebook.alone();
     const now = await settingsOf(tx);
     const newStanding = standing !== undefined && differs(standing, now.standing);
     const newMonths = months !== undefined && months !== now.lookBackMonths;
-    if (!newStanding && !newMonths) return done(now);
+    const newThreshold = threshold !== undefined && !sameThreshold(threshold, now.strengthThreshold);
+    if (!newStanding && !newMonths && !newThreshold) return done(now);
+    if (newThreshold) await tx.settings.write(STRENGTH_THRESHOLD, threshold, actor.id);
     if (newMonths) await tx.settings.write(LOOK_BACK_MONTHS, months, actor.id);
     if (newStanding) await tx.settings.write(STANDING, standing, actor.id);
     const judgedUnder = newStanding
@@ -42,9 +46,17 @@ export async function changeSettings(
 
 async function settingsOf(tables: Tables): Promise<ShopSettings> {
   const standing = ((await tables.settings.read(STANDING)) as Standing | null) ?? usualStanding;
-  return { lookBackMonths: await lookBackMonths(tables), standing: { ...standing } };
+  return {
+    lookBackMonths: await lookBackMonths(tables),
+    standing: { ...standing },
+    strengthThreshold: await strengthThreshold(tables),
+  };
 }
 
 function differs(a: Standing, b: Standing): boolean {
   return Object.entries(a).some(([kind, weight]) => b[kind as keyof Standing] !== weight);
+}
+
+function sameThreshold(a: ShopSettings['strengthThreshold'], b: ShopSettings['strengthThreshold']): boolean {
+  return a.soonerBelow === b.soonerBelow && a.laterAbove === b.laterAbove;
 }

@@ -65,7 +65,8 @@ const reason = (more: Partial<StandingReason> = {}): StandingReason => ({
   ...more,
 });
 const flag = (more: Partial<StandingFlag> = {}): StandingFlag => ({
-  ...{ id: 80, ticketId: 30, unitId: 7, positionId: 1, place: 1, partId: 5, verdict: 'outdated', acceptedUntil: null },
+  ...{ id: 80, ticketId: 30, unitId: 7, positionId: 1, place: 1, partId: 5, verdict: 'outdated', severity: 4 },
+  acceptedUntil: null,
   ...{ state: 'open', rule: 'FR-SB-1', kind: 'verdict' },
   ...more,
 });
@@ -147,6 +148,7 @@ describe('what stands already', () => {
     const one = judged(held({ openTicketId: 30 }), 'outdated', 'call-back');
     const plan = (standing: StandingFlag) => planConsequences([one], { ...NOTHING, flags: [standing] }, recheck);
     expect(plan(flag())).toMatchObject({ flags: [], flagsCleared: [] });
+    expect(plan(flag({ severity: 3 }))).toMatchObject({ flags: [{ severity: 4 }], flagsCleared: [{ id: 80 }] });
     expect(plan(flag({ state: 'sent-back' }))).toMatchObject({ flags: [], flagsCleared: [] });
     expect(plan(flag({ rule: 'FR-SB-0' }))).toMatchObject({ flags: [{ ticketId: 30 }], flagsCleared: [{ id: 80 }] });
     expect(plan(flag({ kind: 'mismatch' }))).toMatchObject({ flags: [{ ticketId: 30 }], flagsCleared: [] });

@@ -38,11 +38,18 @@ function verdictWrite({ install, verdict, record }: JudgedInstall): readonly Ver
   return [{ ...placeOf(install), ticketId, partId, from: install.verdict, to: verdict, judgement: record }];
 }
 
-/** The answer rests on the same rules and asks for the same; wording and severity follow from those. */
+/** The answer rests on the same rules, asks for the same and is as bad; the wording follows from those. */
 function sameGrounds({ judgement }: HeldInstall, now: NonNullable<JudgedInstall['record']>): boolean {
   if (judgement === null) return false;
-  const text = ({ action, rules, required, barredWhy, couldHaveKnown }: typeof now) =>
-    JSON.stringify([action, rules.map(({ key, version }) => [key, version]), required, barredWhy, couldHaveKnown]);
+  const text = ({ action, rules, required, barredWhy, couldHaveKnown, severity }: typeof now) =>
+    JSON.stringify([
+      action,
+      rules.map(({ key, version }) => [key, version]),
+      required,
+      barredWhy,
+      couldHaveKnown,
+      severity,
+    ]);
   return text(judgement) === text(now);
 }
 

@@ -46,6 +46,7 @@ function answers(flag: StandingFlag, wanted: FlagRaise, { today }: Circumstances
   if (flag.kind !== 'verdict' || flag.state === 'cleared') return false;
   if (flag.partId !== wanted.partId || flag.verdict !== wanted.verdict || flag.rule !== wanted.reason.rule)
     return false;
+  if (flag.state === 'open') return flag.severity === wanted.severity;
   return flag.state !== 'accepted' || flag.acceptedUntil === null || flag.acceptedUntil >= today;
 }
 

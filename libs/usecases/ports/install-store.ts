@@ -49,6 +49,7 @@ export interface StandingFlag {
   readonly place: number;
   readonly partId: number | null;
   readonly verdict: string;
+  readonly severity: number;
   readonly state: 'open' | 'accepted' | 'sent-back' | 'callback' | 'cleared';
   readonly acceptedUntil: Day | null;
   readonly rule: string | null;

@@ -4,19 +4,19 @@ import {
   createJudge,
   namingFor,
   readRulebook,
-  type Naming,
   type FitRule,
+  type FullNaming,
   type Judge,
   type Rulebook,
   type RuleRef,
   type Source,
 } from '../../fit-rules';
-import { splitPartKey } from '../../part-number';
 import type { Clock } from '../clock';
 import { NO_SHAPES, type CatalogueShapes } from '../ports/catalogue-store';
 import { STRENGTH_THRESHOLD } from '../ports/session-store';
 import type { RevisionMark } from '../ports/rulebook-store';
 import type { Tables } from '../ports/store';
+import { catalogueNames } from './catalogue-names';
 import { Strengths } from './strengths';
 
 /** The rulebook of one revision, ready to judge by the papers of one day. */
@@ -28,8 +28,8 @@ export interface LoadedRulebook {
   readonly rulebook: Rulebook;
   readonly judge: Judge;
   readonly sources: ReadonlyMap<string, Source>;
-  /** Rules by their papers, parts by their numbers. */
-  readonly naming: Naming;
+  /** Rules by their papers, parts by their numbers, lines and positions by their names. */
+  readonly naming: FullNaming;
   /** How strong parts are and what their makers print on them, as of the loading. */
   readonly shapes: CatalogueShapes;
   readonly strengths: Strengths;
@@ -71,7 +71,7 @@ export function makeRulebook(
     now,
     rulebook,
     judge: createJudge(rulebook, { today, now }),
-    naming: namingFor(rulebook, { part: (key) => shapes.numbers.get(key) ?? splitPartKey(key).canonical }),
+    naming: namingFor(rulebook, catalogueNames(shapes)),
     shapes,
     strengths: new Strengths(shapes, threshold),
     sources: new Map(rulebook.sources.map((source) => [source.key, source])),
@@ -80,7 +80,7 @@ export function makeRulebook(
 }
 
 /** From which ratio of torque on a part breaks sooner or later, by the shop's setting; 15 % either way when it has none. */
-async function strengthThreshold(tables: Tables): Promise<Threshold> {
+export async function strengthThreshold(tables: Tables): Promise<Threshold> {
   const set = thresholdSchema.safeParse(await tables.settings.read(STRENGTH_THRESHOLD));
   return set.success ? set.data : STARTING_THRESHOLD;
 }

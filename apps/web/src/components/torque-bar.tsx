@@ -61,7 +61,7 @@ function Picture({ marks, unit }: { marks: readonly TorqueMark[]; unit: FirstUni
           <Mark key={mark.kind} mark={mark} at={at} />
         ))}
       </div>
-      <p className={classes.unit}>{unit}</p>
+      <div className={classes.unit}>{unit}</div>
     </div>
   );
 }
