@@ -14,5 +14,6 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
-  server: { proxy: { '/api': API } },
+  // The API refuses changes asked for by another site, so the page's own host name goes through.
+  server: { proxy: { '/api': { target: API, changeOrigin: false } } },
 });

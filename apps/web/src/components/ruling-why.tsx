@@ -8,6 +8,7 @@ import classes from './ruling-why.module.css';
 export function RulingWhy({ ruling }: { ruling: RulingView }) {
   return (
     <div className={classes.why}>
+      <p>{ruling.sentence}</p>
       {ruling.pieces.length > 1 ? <RulingTimeline ruling={ruling} /> : null}
       <ul>
         {ruling.pieces.map((piece, index) => (

@@ -1,6 +1,7 @@
 import type { LookUpAnswer } from '../../../../../libs/contracts';
 import { PartNumber } from '../../components/part-number';
 import { RulingWhy } from '../../components/ruling-why';
+import { rulingWords } from '../../lib/ruling-words';
 import classes from './look-up.module.css';
 
 interface RulingRowProps {
@@ -25,7 +26,7 @@ export function RulingRow({ position, ruling }: RulingRowProps) {
         ) : null}
         {ruling ? (
           <details open={!ruling.settled && ruling.pieces.length > 1}>
-            <summary>{ruling.sentence}</summary>
+            <summary>{rulingWords(ruling)}</summary>
             <RulingWhy ruling={ruling} />
           </details>
         ) : (

@@ -2,6 +2,7 @@ import type { TicketView } from '../../../../../libs/contracts';
 import { EmptyView } from '../../components/empty-view';
 import { LineSketch } from '../../components/line-sketch';
 import { count } from '../../lib/say';
+import { LeaveOutRest } from './leave-out-rest';
 import { worstVerdict } from './place-record';
 import { PositionGroup } from './position-group';
 import classes from './places-panel.module.css';
@@ -44,6 +45,7 @@ export function PlacesPanel({ ticket }: { ticket: TicketView }) {
           />
         ))}
       </ol>
+      <LeaveOutRest ticket={ticket} />
     </section>
   );
 }

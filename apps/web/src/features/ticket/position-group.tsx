@@ -2,6 +2,7 @@ import type { PlaceView, TicketView } from '../../../../../libs/contracts';
 import { PartNumber } from '../../components/part-number';
 import { RulingWhy } from '../../components/ruling-why';
 import { PlaceRow } from './place-row';
+import { rulingWords } from '../../lib/ruling-words';
 import classes from './places-panel.module.css';
 
 interface PositionGroupProps {
@@ -30,7 +31,7 @@ export function PositionGroup({ number, ticket, position, places }: PositionGrou
       </div>
       {ruling ? (
         <details className={classes.ruling}>
-          <summary>{ruling.sentence}</summary>
+          <summary>{rulingWords(ruling)}</summary>
           <RulingWhy ruling={ruling} />
         </details>
       ) : null}

@@ -1,0 +1,41 @@
+import type { TicketView } from '../../../../../libs/contracts';
+import { RulingWhy } from '../../components/ruling-why';
+import { rulingWords } from '../../lib/ruling-words';
+import { PickForm } from './pick-form';
+import { PickRow } from './pick-row';
+import classes from './parts-panel.module.css';
+
+interface PositionPicksProps {
+  ticket: TicketView;
+  position: TicketView['positions'][number];
+  /** whether parts can be picked now */
+  open: boolean;
+}
+
+/** One position: its ruling in a line, what is picked for it, and the way to pick. */
+export function PositionPicks({ ticket, position, open }: PositionPicksProps) {
+  const ruling = ticket.rulings.find((one) => one.position === position.code);
+  const picks = ticket.picks.filter((pick) => pick.position === position.code && pick.purpose === 'fit');
+  const required = ruling?.settled ? (ruling.pieces[0]?.required ?? null) : null;
+  return (
+    <li className={classes.position}>
+      <h3>
+        {position.name} <span className="soft">{position.places > 1 ? `${position.places} places` : ''}</span>
+      </h3>
+      {ruling ? (
+        <details>
+          <summary>{rulingWords(ruling)}</summary>
+          <RulingWhy ruling={ruling} />
+        </details>
+      ) : (
+        <p className="soft">No paper says anything here.</p>
+      )}
+      <ul>
+        {picks.map((pick) => (
+          <PickRow key={pick.id} ticket={ticket} pick={pick} open={open} />
+        ))}
+      </ul>
+      {open ? <PickForm ticket={ticket} position={position.code} suggested={required} most={position.places} /> : null}
+    </li>
+  );
+}
