@@ -1,0 +1,34 @@
+/** A screen to look at: its name, its address, and what to do there before the picture is taken. */
+export interface Screen {
+  readonly name: string;
+  /** Text that stands on the page once it is ready. */
+  readonly ready: string | RegExp;
+  readonly path: string;
+  /** Clicks, by their accessible name, before the picture. */
+  readonly press?: readonly string[];
+}
+
+/** Rows of the demo shop that show a screen at its fullest. */
+export interface Rows {
+  readonly ticket: number;
+  readonly draft: number;
+  readonly line: string;
+}
+
+/** Every screen of the page, in the order a shop meets them. */
+export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
+  return [
+    { name: 'board', path: '/', ready: 'Intake' },
+    { name: 'ticket', path: `/tickets/${ticket}`, ready: 'The places' },
+    { name: 'sheet', path: `/tickets/${ticket}/sheet`, ready: 'What was found' },
+    { name: 'new-ticket', path: '/new-ticket', ready: /owner/i },
+    { name: 'search', path: '/search?q=pin', ready: 'pin' },
+    { name: 'which-part', path: '/which-part', ready: /line/i },
+    { name: 'wall-chart', path: `/wall-chart/${line}`, ready: /papers/i },
+    { name: 'bulletins', path: '/bulletins', ready: 'Not published' },
+    { name: 'bulletin', path: `/bulletins/${draft}`, ready: 'Publish' },
+    { name: 'bulletin-editor', path: `/bulletins/${draft}/edit`, ready: 'Positions' },
+    { name: 'flagged', path: '/flagged', ready: /wait/i },
+    { name: 'callbacks', path: '/callbacks', ready: 'To call' },
+  ];
+}
