@@ -22,6 +22,8 @@ export interface BuildDatesQuestion {
   readonly rulings: readonly Ruling[];
   readonly maker: string | null;
   readonly line: string | null;
+  /** True when it is on record that there is no serial to read; nobody is sent to look for it again. */
+  readonly serialAbsent: boolean;
   readonly shop: PreparedShop;
   readonly today: Day;
 }
@@ -55,12 +57,14 @@ function spansOf(days: DaySet): { from: string; to: string }[] {
 }
 
 /** The date is needed where some position's answer changes within the possible days. */
-function settlingOf({ answer, evidence, rulings, maker, line, shop, today }: BuildDatesQuestion): Settling {
+function settlingOf(question: BuildDatesQuestion): Settling {
+  const { answer, evidence, rulings, maker, line, serialAbsent, shop, today } = question;
   const boundaries = rulings.flatMap((ruling) =>
     ruling.boundaries.flatMap((boundary) => (boundary.axis === 'built' ? [boundary.at] : [])),
   );
   const read = new Set(evidence.filter((piece) => !piece.setAside).map((piece) => piece.kind));
-  const missing = EVIDENCE_KINDS.filter((kind) => !read.has(kind) && !NOT_TO_READ.includes(kind));
+  const notToRead = serialAbsent ? [...NOT_TO_READ, 'serial-scheme'] : NOT_TO_READ;
+  const missing = EVIDENCE_KINDS.filter((kind) => !read.has(kind) && !notToRead.includes(kind));
   const cuts = cutAt(answer.days, boundaries);
   return settlingMemo(shop, { cuts, missing, maker, line, today }, () =>
     whatWouldSettle({ cuts, missing, maker: maker ?? '', line: line ?? undefined, shop, today }),

@@ -54,6 +54,7 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
       rulings,
       maker: maker.code,
       line: lineCode,
+      serialAbsent: false,
       shop,
       today,
     }),

@@ -1,7 +1,6 @@
-import { prepareShop } from '../../build-date';
 import type { RecomputeScope } from '../../contracts';
 import type { Day } from '../../day';
-import { evidenceOf, inferUnit } from '../build-days/index';
+import { evidenceOf, inferUnit, preparedShop } from '../build-days/index';
 import type { Tables } from '../ports/index';
 
 /**
@@ -16,7 +15,7 @@ export async function recomputeUnits(
   { fromUnit, toUnit }: { readonly fromUnit: number; readonly toUnit: number },
 ): Promise<readonly number[]> {
   const ids = await tx.units.lockTouched(scope, fromUnit, toUnit);
-  const shop = prepareShop(await tx.catalogue.shopData());
+  const shop = await preparedShop(tx);
   const units = await tx.units.evidenced(ids);
   const built = units.map((unit) => ({
     id: unit.id,

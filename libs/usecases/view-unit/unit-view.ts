@@ -27,6 +27,7 @@ export function unitView(whole: WholeUnit): UnitView {
       rulings: whole.rulings,
       maker: owner?.maker ?? null,
       line: owner?.line ?? null,
+      serialAbsent: unit.serialAbsent !== null,
       shop,
       today,
     }),
