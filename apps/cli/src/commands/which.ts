@@ -79,7 +79,7 @@ const FORMS: Readonly<Record<WhichOptions['format'], Form>> = {
     const naming = book.naming(unit.line);
     const model = unit.model === null ? 'model not known' : `model ${unit.model}`;
     const head = `${unit.line}, ${model}, built ${saySet(unit.built)}; ${sayClock(clock)}.`;
-    return [head, ...rulings.flatMap((ruling) => ['', ...textOf(ruling, naming)])].join('\n');
+    return [head, ...rulings.flatMap((ruling) => ['', ...textOf(ruling, unit.line, naming)])].join('\n');
   },
   csv: (rulings, unit, book) => {
     const rows = rulings.flatMap((ruling) => pieceRows(ruling, book.naming(unit.line)));
@@ -97,8 +97,8 @@ const FORMS: Readonly<Record<WhichOptions['format'], Form>> = {
   },
 };
 
-function textOf(ruling: Ruling, naming: FullNaming): string[] {
-  const name = naming.position(ruling.position);
+function textOf(ruling: Ruling, line: string, naming: FullNaming): string[] {
+  const name = naming.position(ruling.position, line);
   const title = name === ruling.position ? name : `${ruling.position}, ${name}`;
   return [title, ...sayRuling(ruling, naming).map((line) => `  ${line}`)];
 }

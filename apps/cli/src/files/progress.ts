@@ -30,7 +30,8 @@ export class Progress {
 
   /** Wipes the bar. */
   end(): void {
-    if (this.shown && this.drawnAt > 0) this.stderr.write('\r\u001b[K');
+    if (this.drawnAt > 0) this.stderr.write('\r\u001b[K');
+    this.drawnAt = 0;
   }
 
   private bar(): string {

@@ -25,6 +25,8 @@ export async function* csvRows(
   let parser: Papa.Parser | null = null;
   for await (const piece of pieces) {
     held += piece;
+    // The heading tells the delimiter, so it must be there whole.
+    if (parser === null && !held.includes('\n') && held.length <= LONGEST_ROW) continue;
     parser ??= new Papa.Parser({ delimiter: delimiter(held), newline: '\n' });
     const { rows, read, lines } = rowsIn(parser, held, line, name, true);
     held = held.slice(read);
@@ -32,7 +34,8 @@ export async function* csvRows(
     if (held.length > LONGEST_ROW) throw new Refusal(`${name}:${line}: a quote is opened here and never closed.`);
     if (rows.length > 0) yield rows;
   }
-  if (parser === null || held === '') return;
+  if (held === '') return;
+  parser ??= new Papa.Parser({ delimiter: delimiter(held), newline: '\n' });
   const { rows } = rowsIn(parser, held, line, name, false);
   if (rows.length > 0) yield rows;
 }

@@ -37,13 +37,23 @@ export function columnName(typed: string): string {
 /** Opens a table and reads its heading; CSV or JSON lines, by its first character. */
 export async function openTable(input: Input, onRead: (bytes: number) => void): Promise<Table> {
   const pieces = textOf(counted(input.bytes, onRead), input.name);
-  const first = await pieces.next();
-  if (first.done) throw new Refusal(`${input.name} is empty; give a heading and rows, or JSON lines.`);
-  const whole = withFirst(first.value, pieces);
-  const mark = first.value.trimStart()[0];
+  const start = await firstWords(pieces);
+  if (start === '') throw new Refusal(`${input.name} is empty; give a heading and rows, or JSON lines.`);
+  const whole = withFirst(start, pieces);
+  const mark = start.trimStart()[0];
   if (mark === '[')
     throw new Refusal(`${input.name} is a JSON list; give one object per line (JSON lines) or CSV instead.`);
   return mark === '{' ? jsonTable(whole, input.name) : csvTable(whole, input.name);
+}
+
+/** The text up to a piece that holds more than blanks; empty when there is none. */
+async function firstWords(pieces: AsyncIterator<string>): Promise<string> {
+  let start = '';
+  for (let next = await pieces.next(); !next.done; next = await pieces.next()) {
+    start += next.value;
+    if (start.trim() !== '') return start;
+  }
+  return '';
 }
 
 async function* counted(bytes: AsyncIterable<Uint8Array>, onRead: (bytes: number) => void): AsyncGenerator<Uint8Array> {
