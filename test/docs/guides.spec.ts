@@ -1,0 +1,38 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { configTable, repoRoot } from '../../libs/config';
+
+const text = (file: string): string => readFileSync(join(repoRoot(), file), 'utf8');
+/** Tables are aligned by the formatter: only their cells count. */
+const cells = (table: string): string[] =>
+  table
+    .split('\n')
+    .filter((row) => row.startsWith('|') && !/^\|[\s|:-]+$/.test(row))
+    .map((row) => row.replace(/\s+/g, ' ').trim());
+
+describe('the guides', () => {
+  it('the README tells every variable of the environment as the program reads it', () => {
+    const told = text('README.md').split('<!-- environment: begin -->')[1]!.split('<!-- environment: end -->')[0]!;
+    expect(cells(told)).toEqual(cells(configTable()));
+  });
+
+  it('the picture of the house is the import law', () => {
+    const tool = join(repoRoot(), 'apps/tools/house-picture.mjs');
+    expect(execFileSync(process.execPath, [tool, '--check'], { encoding: 'utf8' })).toContain('flowchart');
+  });
+
+  it('the README names every command that stays, and each is there', () => {
+    const { scripts } = JSON.parse(text('package.json')) as { scripts: Record<string, string> };
+    for (const name of ['start', 'test', 'worker', 'bench', 'faults', 'screens', 'lint', 'types', 'imports']) {
+      expect(scripts).toHaveProperty(name);
+      expect(text('README.md')).toContain(name === 'start' || name === 'test' ? `npm ${name}` : `npm run ${name}`);
+    }
+  });
+
+  it.each(['README.md', 'DEVELOPERS.md'])('%s links only to what exists', (guide) => {
+    const links = [...text(guide).matchAll(/\]\((?!https?:)([^)#]+)[^)]*\)/g)].map((match) => match[1]!);
+    const missing = links.filter((link) => !existsSync(join(repoRoot(), dirname(guide), link)));
+    expect(missing).toEqual([]);
+  });
+});
