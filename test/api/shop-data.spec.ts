@@ -93,8 +93,10 @@ describe('a serial scheme', () => {
     expect(verdicts(after).slice(0, 2)).toEqual(['right', 'right']);
     expect(after.flags.filter(({ state }) => state === 'open')).toEqual([]);
     expect(daysOf(await again(bare))).toEqual([{ from: '2015-04-01', to: '2015-05-01' }]);
-    const { rows } = await db.pool.query('SELECT serial_scheme, serial_key FROM unit WHERE id = $1', [ticket.unit.id]);
-    expect(rows).toEqual([{ serial_scheme: 'HOLM-A', serial_key: expect.any(String) }]);
+    const { rows } = await db.pool.query<object>('SELECT serial_scheme, serial_key FROM unit WHERE id = $1', [
+      ticket.unit.id,
+    ]);
+    expect(rows).toEqual([{ serial_scheme: 'HOLM-A', serial_key: expect.any(String) as string }]);
   });
 
   it('that is changed takes back what it said, for units that left long ago too', async () => {
@@ -117,7 +119,8 @@ describe('a serial scheme', () => {
   });
 
   it('is refused with one sentence when it cannot be read, and to whoever may not edit', async () => {
-    const refusalOf = async (scheme: object) => (await manager.ask<Problem>('POST', '/serial-schemes', { scheme })).body;
+    const refusalOf = async (scheme: object) =>
+      (await manager.ask<Problem>('POST', '/serial-schemes', { scheme })).body;
     const twice = { ...DATED, name: 'twice', fields: [{ kind: 'year-digit' }, { kind: 'year-two-digits' }] };
     expect((await refusalOf(twice)).detail).toBe('scheme.fields: a scheme has at most one year field.');
     expect((await refusalOf({ ...DATED, maker: 'NONE' })).detail).toContain("no maker 'NONE'");

@@ -134,7 +134,7 @@ describe('the look-up at the counter', () => {
       const asked = { lineCode: 'SNOW-2', modelNumber: null, serial: null, options: {}, evidence };
       return (await counter.ask<LookUpAnswer>('POST', '/look-up', asked)).body;
     };
-    const count = async () => (await db.pool.query('SELECT count(*) FROM evidence')).rows;
+    const count = async () => (await db.pool.query<object>('SELECT count(*) FROM evidence')).rows;
     const before = await count();
     const open = await ask([]);
     expect(open.rulings.map(({ position, settled }) => [position, settled])).toEqual([

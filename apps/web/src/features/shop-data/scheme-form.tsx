@@ -67,9 +67,6 @@ interface HeadProps {
 
 function HeadFields({ typed, set, lines, fixedMaker }: HeadProps) {
   const makers = [...new Map(lines.map(({ maker }) => [maker.code, maker.name]))];
-  const ofMaker = lines.filter(({ maker }) => maker.code === typed.maker);
-  const tick = (code: string, on: boolean) =>
-    set({ lines: on ? [...typed.lines, code] : typed.lines.filter((one) => one !== code) });
   return (
     <div className={classes.fields}>
       <NativeSelect
@@ -110,20 +107,28 @@ function HeadFields({ typed, set, lines, fixedMaker }: HeadProps) {
         value={typed.source}
         onChange={(event) => set({ source: event.currentTarget.value })}
       />
-      {ofMaker.length > 1 ? (
-        <fieldset className={classes.ticks}>
-          <legend>Lines it was used on (none ticked: every line)</legend>
-          {ofMaker.map(({ code, name }) => (
-            <Checkbox
-              key={code}
-              label={name}
-              checked={typed.lines.includes(code)}
-              onChange={(event) => tick(code, event.currentTarget.checked)}
-            />
-          ))}
-        </fieldset>
-      ) : null}
+      <LineTicks typed={typed} set={set} lines={lines} />
     </div>
+  );
+}
+
+function LineTicks({ typed, set, lines }: Omit<HeadProps, 'fixedMaker'>) {
+  const ofMaker = lines.filter(({ maker }) => maker.code === typed.maker);
+  if (ofMaker.length < 2) return null;
+  const tick = (code: string, on: boolean) =>
+    set({ lines: on ? [...typed.lines, code] : typed.lines.filter((one) => one !== code) });
+  return (
+    <fieldset className={classes.ticks}>
+      <legend>Lines it was used on (none ticked: every line)</legend>
+      {ofMaker.map(({ code, name }) => (
+        <Checkbox
+          key={code}
+          label={name}
+          checked={typed.lines.includes(code)}
+          onChange={(event) => tick(code, event.currentTarget.checked)}
+        />
+      ))}
+    </fieldset>
   );
 }
 
