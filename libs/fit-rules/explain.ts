@@ -34,7 +34,7 @@ function sayQuestion({ question, ruling }: Judgement, naming: FullNaming): strin
   const what = parts.length === 0 ? 'a part that cannot be told' : listed([...parts].sort().map(naming.part), 'or');
   const fitted = fittedOn === null ? 'taken as fitted when the unit was built' : `fitted on ${sayDay(fittedOn)}`;
   const model = unit.model === null ? 'model not known' : `model ${unit.model}`;
-  return `Asked: ${what} at ${naming.position(position)} of a ${unit.line}, ${model}, ${fitted}; by the papers in force on ${sayDay(ruling.inForceOn)}, as known at ${sayInstant(ruling.knownAt)}.`;
+  return `Asked: ${what} at ${naming.position(position, unit.line)} of a ${naming.line(unit.line)}, ${model}, ${fitted}; by the papers in force on ${sayDay(ruling.inForceOn)}, as known at ${sayInstant(ruling.knownAt)}.`;
 }
 
 function sayGround({ deciding, overridden, lifted }: Ground, naming: FullNaming, where: string): string[] {

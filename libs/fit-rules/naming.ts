@@ -3,10 +3,12 @@ import type { PartKey } from '../part-number';
 import type { BarReason, Rulebook, RuleRef } from './fit-rule';
 import type { Source, SourceKind } from './source';
 
-/** How parts, positions and rules are called in sentences; their keys where a name is left out. */
+/** How lines, parts, positions and rules are called in sentences; their keys where a name is left out. */
 export interface Naming {
   readonly part?: (part: PartKey) => string;
-  readonly position?: (position: string) => string;
+  /** A position of a line: two lines may give one code to different places. */
+  readonly position?: (position: string, line: string) => string;
+  readonly line?: (line: string) => string;
   readonly rule?: (rule: RuleRef) => string;
 }
 
@@ -54,8 +56,9 @@ export function namingFor(rulebook: Pick<Rulebook, 'rules' | 'sources'>, other: 
 }
 
 /** The naming with keys where a name is left out. */
-export function filledNaming({ part, position, rule }: Naming = {}): FullNaming {
+export function filledNaming({ line, part, position, rule }: Naming = {}): FullNaming {
   return {
+    line: line ?? ((code) => code),
     part: part ?? ((key) => key),
     position: position ?? ((code) => code),
     rule: rule ?? (({ key }) => `rule ${key}`),

@@ -49,8 +49,14 @@ export function sayWhere(where: PieceWhere): string {
 }
 
 /** Where a piece lies, in words. */
-export function sayPlace({ built, model, serial, options }: PieceWhere): string {
-  const words = [`built ${saySet(built)}`];
+export function sayPlace({ built, ...other }: PieceWhere): string {
+  const units = sayUnits(other);
+  return `built ${saySet(built)}${units === '' ? '' : `, ${units}`}`;
+}
+
+/** Which units, their build date aside, in words; empty when it is every unit. */
+export function sayUnits({ model, serial, options }: Omit<PieceWhere, 'built'>): string {
+  const words: string[] = [];
   if (model !== null) words.push(model === 'another-model' ? 'of another model' : `model ${model.only}`);
   if (serial === 'another-scheme') words.push('with no serial of the schemes named');
   else if (serial !== null) words.push(saySerials(serial));

@@ -105,7 +105,7 @@ function sayAction(action: Action): string {
 
 function whyUndecided({ candidates, question, ruling }: Judgement, naming: FullNaming): string {
   if (ruling.pieces.length === 0) return 'the evidence of the build date contradicts itself.';
-  if (candidates.length === 0) return `no part is told for ${naming.position(question.position)}.`;
+  if (candidates.length === 0) return `no part is told for ${naming.position(question.position, question.unit.line)}.`;
   if (candidates.length > 1) {
     const each = candidates.map(({ part, verdict }) => `${naming.part(part)} would be ${verdict}`);
     return `its marks fit several parts: ${listed(each)}.`;
@@ -126,7 +126,8 @@ const OWNER_ACTION_WORDS: Readonly<Record<Action, string>> = {
 };
 
 function forOwner(judgement: Judgement, naming: FullNaming): string {
-  const place = naming.position(judgement.question.position);
+  const { position, unit } = judgement.question;
+  const place = naming.position(position, unit.line);
   const action = OWNER_ACTION_WORDS[judgement.action];
   switch (judgement.verdict) {
     case 'right':

@@ -58,15 +58,16 @@ export interface SaidFinding {
 /** A finding in one sentence, with its place first. */
 export function sayFinding(finding: SaidFinding, naming: FullNaming): string {
   const { line, position, where } = finding;
-  const place = [line, position === null ? null : naming.position(position)].filter((name) => name !== null);
+  const place = line === null ? [] : [naming.line(line)];
+  if (line !== null && position !== null) place.push(naming.position(position, line));
   const units = where === null ? [] : [sayPlace(where)];
   const lead = [...place, ...units.slice(0, finding.code === 'untellable-boundary' ? 0 : 1)].join(', ');
   return lead === '' ? body(finding, naming) : `${lead}: ${body(finding, naming)}`;
 }
 
-function body({ code, rules, parts, detail, where }: SaidFinding, naming: FullNaming): string {
+function body({ code, line, rules, parts, detail, where }: SaidFinding, naming: FullNaming): string {
   const named = listed(parts.map(naming.part));
-  const by = listed(rules.map(({ key }) => `rule ${key}`));
+  const by = listed(rules.map((rule) => sayRuleAndPaper(rule, naming)));
   switch (code) {
     case 'gap':
       return 'no rule says what belongs here.';
@@ -89,9 +90,9 @@ function body({ code, rules, parts, detail, where }: SaidFinding, naming: FullNa
     case 'empty-span':
       return `the ${detail} of ${by} ends before it begins.`;
     case 'bar-names-no-other':
-      return `${by} bars ${named}, and its paper names no part to fit instead (${detail}).`;
+      return `${by} bars ${named}, and its paper names no part to fit instead (${sayPositions(detail, line, naming)}).`;
     case 'withdrawn-source':
-      return `${by} rests on ${detail}, which has been withdrawn.`;
+      return `rule ${rules[0]!.key} rests on ${paperOf(rules[0]!, naming) ?? detail}, which has been withdrawn.`;
     case 'missing-source':
       return `${by} rests on ${detail}, which is not there.`;
     case 'replaces-nothing':
@@ -99,4 +100,20 @@ function body({ code, rules, parts, detail, where }: SaidFinding, naming: FullNa
     case 'untellable-boundary':
       return `the answer changes for units built from ${sayDay(where!.built[0]!.from)} on, and no evidence can tell that day from the day before.`;
   }
+}
+
+/** The rule by its key, with its paper where the naming knows one. */
+function sayRuleAndPaper(rule: RuleRef, naming: FullNaming): string {
+  const paper = paperOf(rule, naming);
+  return paper === null ? `rule ${rule.key}` : `rule ${rule.key} (${paper})`;
+}
+
+/** Null where the naming knows no more of the rule than its key. */
+function paperOf(rule: RuleRef, naming: FullNaming): string | null {
+  const said = naming.rule(rule);
+  return said === `rule ${rule.key}` ? null : said;
+}
+
+function sayPositions(codes: string, line: string | null, naming: FullNaming): string {
+  return listed(codes.split(', ').map((code) => (line === null ? code : naming.position(code, line))));
 }

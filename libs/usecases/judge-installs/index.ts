@@ -1,4 +1,5 @@
 export type * from './consequence-plan';
+export { judgeAgain, keptQuestion, type KeptQuestion } from './kept-question';
 export type { JudgementRecord } from './judgement-record';
 export { judgeInstall, recordOf, strengthOf, type JudgedInstall } from './judge-install';
 export { judgeUnit } from './judge-unit';

@@ -3,6 +3,7 @@ import { CAME_WITH_UNIT, sayVerdict, severityOf, verdicts, type Judgement, type 
 import type { HeldInstall } from '../ports/install-store';
 import type { LoadedRulebook } from '../rulebook';
 import type { JudgementRecord, KeptStrength } from './judgement-record';
+import { keptQuestion } from './kept-question';
 
 /** An install with its verdict of now. `record` is null where the verdict is good and stayed as it was. */
 export interface JudgedInstall {
@@ -57,6 +58,7 @@ export function recordOf(judgement: Judgement, rulebook: LoadedRulebook): Judgem
       strength: strength?.fitted ? strength.severity : null,
     }),
     strength: strength && keptOf(strength),
+    asked: keptQuestion(judgement, rulebook),
   };
 }
 

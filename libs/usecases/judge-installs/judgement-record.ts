@@ -1,10 +1,11 @@
 import type { StrengthView } from '../../contracts';
 import type { Action, RuleRef, Severity, ThenVerdict } from '../../fit-rules';
+import type { KeptQuestion } from './kept-question';
 
 /** The strength figures of a shear fastener that is not the required one, with the answer in one sentence. */
 export type KeptStrength = Omit<StrengthView, 'sentences' | 'caution'> & { readonly sentence: string };
 
-/** What an install keeps of its last judgement: enough to tell why, without judging again. */
+/** What an install keeps of its last judgement: enough to tell why without judging again, and to judge again. */
 export interface JudgementRecord {
   readonly action: Action;
   /** The deciding rules and those whose bar holds, each with its source. */
@@ -21,6 +22,8 @@ export interface JudgementRecord {
   /** What the owner is told. */
   readonly owner: string;
   readonly severity: Severity;
+  /** What was asked; absent in records kept before questions were. */
+  readonly asked?: KeptQuestion;
   /** How a shear fastener compares with the required one; null where there is nothing to compare. */
   readonly strength: KeptStrength | null;
 }

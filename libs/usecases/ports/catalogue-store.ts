@@ -53,7 +53,7 @@ export interface PartRow {
   readonly priceMinor: number | null;
 }
 
-/** What the catalogue tells about strength and names, for judging without asking again. */
+/** What the catalogue tells about strength and names, for judging and saying without asking again. */
 export interface CatalogueShapes {
   /** By part key; only parts that are fasteners of known shape. */
   readonly fasteners: ReadonlyMap<string, FastenerSpec>;
@@ -61,13 +61,23 @@ export interface CatalogueShapes {
   readonly joints: ReadonlyMap<string, ShearJoint>;
   /** The number as the maker prints it, by part key. */
   readonly numbers: ReadonlyMap<string, string>;
+  /** Names of lines by code. */
+  readonly lines: ReadonlyMap<string, string>;
+  /** Names of positions by line code and position code, as {@link jointKey} puts them together. */
+  readonly positions: ReadonlyMap<string, string>;
 }
 
 /** How a position of a line is named in {@link CatalogueShapes}. */
 export const jointKey = (line: string, position: string): string => JSON.stringify([line, position]);
 
-/** A catalogue that knows no shape and no number. */
-export const NO_SHAPES: CatalogueShapes = { fasteners: new Map(), joints: new Map(), numbers: new Map() };
+/** A catalogue that knows nothing. */
+export const NO_SHAPES: CatalogueShapes = {
+  fasteners: new Map(),
+  joints: new Map(),
+  numbers: new Map(),
+  lines: new Map(),
+  positions: new Map(),
+};
 
 export interface CatalogueStore {
   shapes(): Promise<CatalogueShapes>;

@@ -12,6 +12,7 @@ export interface Names {
 /** How parts, positions and rules are called in sentences for this catalogue and rulebook. */
 export function namingOf({ partsByKey, positions, rulebook }: Names): FullNaming {
   return {
+    line: (code) => rulebook.shapes.lines.get(code) ?? code,
     part: (key) => partsByKey.get(key)?.number ?? key,
     position: (code) => positions.get(code)?.name ?? code,
     rule: (ref) => {

@@ -3,6 +3,7 @@ import { ruleFromFile, type FitRule, type FitRuleFile } from '../../fit-rules';
 import { done, refused, type Outcome } from '../outcome';
 import type { BulletinRecord } from '../ports/bulletin-store';
 import type { Store } from '../ports/store';
+import { loadRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { recheckView } from '../view-recheck/view-recheck';
 import { ruleView } from './rule-view';
@@ -13,7 +14,7 @@ export async function listBulletins({ store }: Ports): Promise<readonly Bulletin
 }
 
 /** A bulletin with the rules it opens and ends, in words, and how far its recheck has come. */
-export async function viewBulletin({ store }: Ports, id: number): Promise<Outcome<BulletinDetail>> {
+export async function viewBulletin({ store, clock }: Ports, id: number): Promise<Outcome<BulletinDetail>> {
   const bulletin = await store.bulletins.find(id);
   if (!bulletin) return refused('not-found', 'There is no bulletin with this number.');
   const ends = bulletin.draft?.ends ?? [];
@@ -22,12 +23,13 @@ export async function viewBulletin({ store }: Ports, id: number): Promise<Outcom
     ends.map(({ rule }) => rule),
   );
   const recheck = await store.rechecks.ofSource(id);
+  const { naming } = await loadRulebook(store, clock);
   return done({
     ...bulletin,
-    opens: (await openedRules(store, bulletin)).map(ruleView),
+    opens: (await openedRules(store, bulletin)).map((rule) => ruleView(rule, naming)),
     ends: ends.map(({ rule: key, on }) => {
       const rule = endedRules.get(key);
-      return { rule: rule ? ruleView(rule) : null, key, on };
+      return { rule: rule ? ruleView(rule, naming) : null, key, on };
     }),
     recheck: recheck && recheckView(recheck),
   });

@@ -1,12 +1,20 @@
 import type { WhatIf } from '../../contracts';
-import { newFindings, type Rulebook } from '../../fit-rules';
+import { auditRulebook, namingFor, newFindings, type Rulebook } from '../../fit-rules';
 import { judgeInstall, lookBackFrom, planConsequences } from '../judge-installs';
 import { done, refused, type Outcome } from '../outcome';
 import { UNITS_A_CHUNK } from '../plan-chunks/plan-chunks';
 import { sourceOf } from '../publish-bulletin/source-of';
-import { applyDraft, changesBy, loadRulebook, makeRulebook, recheckScopeOf } from '../rulebook';
+import {
+  applyDraft,
+  catalogueNames,
+  changesBy,
+  loadRulebook,
+  makeRulebook,
+  recheckScopeOf,
+  type LoadedRulebook,
+} from '../rulebook';
 import type { Ports } from '../run';
-import { auditFor } from './audit-for';
+import { auditContextOf } from '../view-rulebook/audit-context';
 import { Tally } from './tally';
 
 /**
@@ -52,20 +60,22 @@ export async function whatIf(ports: Ports, id: number): Promise<Outcome<WhatIf>>
     tally.add(planConsequences(judged, standing, about), standing);
     from = page.toUnit;
   }
-  return done(await answer(ports, tally, before.rulebook, rulebook, day, at));
+  return done(await answer(ports, tally, before, rulebook, day, at));
 }
 
 async function answer(
   { store }: Ports,
   tally: Tally,
-  before: Rulebook,
+  before: LoadedRulebook,
   after: Rulebook,
   inForceOn: number,
   knownAt: number,
 ): Promise<WhatIf> {
   const names = await store.installs.names(tally.first);
-  const context = await auditFor(store, inForceOn, knownAt);
-  const findings = newFindings(context(before), context(after));
+  const context = await auditContextOf(store, before.shapes, { inForceOn, knownAt });
+  const audit = (rulebook: Rulebook) =>
+    auditRulebook(rulebook, context, namingFor(rulebook, catalogueNames(before.shapes)));
+  const findings = newFindings(audit(before.rulebook), audit(after));
   return {
     ...tally.counts(),
     first: names.map(({ unit, owner, position, placeName }, i) => {

@@ -3,10 +3,12 @@ import {
   authorise,
   cancelTicket,
   changeTag,
+  explainQuery,
   holdTicket,
   moveStage,
   openTicket,
   pickPart,
+  placeExplanation,
   recordPlaces,
   setLabour,
   tellAnswer,
@@ -28,3 +30,5 @@ export class MoveStageDto extends createZodDto(moveStage) {}
 export class HoldTicketDto extends createZodDto(holdTicket) {}
 export class CancelTicketDto extends createZodDto(cancelTicket) {}
 export class TicketViewDto extends createZodDto(ticketView) {}
+export class ExplainQueryDto extends createZodDto(explainQuery) {}
+export class PlaceExplanationDto extends createZodDto(placeExplanation) {}

@@ -1,9 +1,10 @@
-import { Body, Controller, Get, HttpCode, Inject, Patch, Post, Put } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Patch, Post, Put, Query } from '@nestjs/common';
 import { ZodResponse } from 'nestjs-zod';
 import {
   authorise,
   cancelTicket,
   changeTag,
+  explainPlace,
   holdTicket,
   moveStage,
   openTicket,
@@ -66,6 +67,19 @@ export class TicketsController {
     @CurrentActor() actor: Actor,
   ) {
     return answer(await recordPlaces(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Get(':id/places/:position/:place/explain')
+  @Permit('see-tickets')
+  @ZodResponse({ status: 200, type: dto.PlaceExplanationDto })
+  async explain(
+    @RowIdParam('id') id: number,
+    @Param('position') position: string,
+    @RowIdParam('place') place: number,
+    @Query() { side }: dto.ExplainQueryDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await explainPlace(this.ports, actor, { id, position, place, side }));
   }
 
   @Post(':id/tell')
