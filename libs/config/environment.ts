@@ -78,6 +78,11 @@ export const VARIABLES = {
     fallback: 'the number of processors, at most 4',
     meaning: 'How many chunks of a recheck one process judges at the same time.',
   },
+  CHUNK_UNITS: {
+    schema: wholeNumber(1, 100_000),
+    fallback: '1000',
+    meaning: 'How many units one chunk of a recheck holds: larger is faster, smaller loses less when a worker dies.',
+  },
   TIME_ZONE: {
     schema: z.string().refine(isTimeZone, { error: 'a time zone name such as Europe/Paris' }),
     fallback: 'that of the machine',
@@ -101,6 +106,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     NODE_ENV: 'development',
     REVRIGHT_DEMO: production ? 'false' : 'true',
     WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
+    CHUNK_UNITS: '1000',
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
     LOG_LEVEL: 'info',
   };

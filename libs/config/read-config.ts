@@ -11,6 +11,7 @@ export interface Config {
   readonly mode: 'development' | 'production' | 'test';
   readonly demo: boolean;
   readonly workerConcurrency: number;
+  readonly chunkUnits: number;
   readonly timeZone: string;
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
 }
@@ -38,6 +39,10 @@ export function readConfig(env: Environment): ConfigResult {
     if (result.success) parsed[name] = result.data;
     else problems.push(sentence(name, text ?? '', result.error.issues[0]!.message));
   }
+  if (parsed.NODE_ENV === 'production' && parsed.REVRIGHT_DEMO === true)
+    problems.push(
+      sentence('REVRIGHT_DEMO', env['REVRIGHT_DEMO'] ?? '', 'false or not set where NODE_ENV is production'),
+    );
   return problems.length > 0 ? { ok: false, problems } : { ok: true, config: toConfig(parsed as Parsed) };
 }
 
@@ -53,6 +58,7 @@ const toConfig = (parsed: Parsed): Config => ({
   mode: parsed.NODE_ENV,
   demo: parsed.REVRIGHT_DEMO,
   workerConcurrency: parsed.WORKER_CONCURRENCY,
+  chunkUnits: parsed.CHUNK_UNITS,
   timeZone: parsed.TIME_ZONE,
   logLevel: parsed.LOG_LEVEL,
 });

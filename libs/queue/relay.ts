@@ -18,25 +18,7 @@ export function startRelay(
 ): Running {
   const queue = new Queue(QUEUE, { connection: { url: redisUrl }, prefix: PREFIX, defaultJobOptions: JOB_SETTINGS });
   queue.on('error', onError);
-  const turn = async (): Promise<boolean> => {
-    const bells = await store.outbox.claim(BELLS_A_TURN, LEASE_SECONDS);
-    if (bells.length === 0) return false;
-    const ids = bells.map(({ id }) => id);
-    try {
-      const jobs = bells.map(({ id, topic, payload }) => ({
-        name: topic,
-        data: payload,
-        opts: { jobId: jobId(topic, payload, id) },
-      }));
-      await withinPatience(queue.addBulk(jobs));
-    } catch (error) {
-      await store.outbox.giveBack(ids);
-      throw error;
-    }
-    await store.outbox.markDispatched(ids);
-    return true;
-  };
-  const loop = repeat(turn, { everyMs: LOOK_EVERY_MS, onError });
+  const loop = repeat(() => relayTurn(store, (jobs) => queue.addBulk([...jobs])), { everyMs: LOOK_EVERY_MS, onError });
   const stop = store.hints.follow('bell', () => loop.nudge());
   return {
     async close() {
@@ -45,6 +27,38 @@ export function startRelay(
       await queue.close().catch(onError);
     },
   };
+}
+
+interface QueuedJob {
+  readonly name: string;
+  readonly data: unknown;
+  readonly opts: { readonly jobId: string };
+}
+
+/**
+ * Claims some bells, queues them and marks them as rung; false when there was none. Stopped anywhere in between, the
+ * bells are rung again once their lease has run out.
+ */
+export async function relayTurn(
+  store: Pick<Store, 'outbox'>,
+  add: (jobs: readonly QueuedJob[]) => Promise<unknown>,
+): Promise<boolean> {
+  const bells = await store.outbox.claim(BELLS_A_TURN, LEASE_SECONDS);
+  if (bells.length === 0) return false;
+  const ids = bells.map(({ id }) => id);
+  try {
+    const jobs = bells.map(({ id, topic, payload }) => ({
+      name: topic,
+      data: payload,
+      opts: { jobId: jobId(topic, payload, id) },
+    }));
+    await withinPatience(add(jobs));
+  } catch (error) {
+    await store.outbox.giveBack(ids);
+    throw error;
+  }
+  await store.outbox.markDispatched(ids);
+  return true;
 }
 
 async function withinPatience<T>(work: Promise<T>): Promise<T> {

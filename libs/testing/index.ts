@@ -1,6 +1,6 @@
 export { chromiumPath } from './chromium';
 export { startRedis, withRedis, type RedisServer } from './redis';
-export { closeRun, folderInRun, openRun, runFolder } from './run-folder';
+export { closeDeadRuns, closeRun, folderInRun, noteProcess, openRun, runFolder } from './run-folder';
 export { say } from './say';
 export { stopTestServer } from './test-server';
 export { openDatabase, withDatabase, type OpenDatabase, type SpecDatabase } from './with-database';

@@ -2,9 +2,9 @@ import type { Handler } from '../../../libs/queue';
 import { judgeChunk, planChunks, type Ports } from '../../../libs/usecases';
 
 /** One thin handler per job. */
-export function handlersOn(ports: Ports): readonly Handler[] {
+export function handlersOn(ports: Ports, chunkUnits?: number): readonly Handler[] {
   return [
-    { job: 'plan-chunks', run: (payload) => planChunks(ports, payload) },
+    { job: 'plan-chunks', run: (payload) => planChunks(ports, payload, chunkUnits) },
     { job: 'judge-chunk', run: (payload) => judgeChunk(ports, payload) },
   ];
 }

@@ -13,7 +13,7 @@ import { sweepRechecks, type Clock, type Store } from '../../../libs/usecases';
 import { handlersOn } from './handlers';
 
 export interface WorkerOptions {
-  readonly config: Pick<Config, 'redisUrl' | 'workerConcurrency' | 'timeZone'>;
+  readonly config: Pick<Config, 'redisUrl' | 'workerConcurrency' | 'timeZone'> & Partial<Pick<Config, 'chunkUnits'>>;
   readonly store: Store;
   /** The shop's clock; the machine's in the configured time zone when left out. */
   readonly clock?: Clock;
@@ -33,7 +33,7 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
   const { config, store, onError = () => undefined, sweepEveryMs = SWEEP_EVERY_MS } = options;
   const clock = options.clock ?? machineClock(config.timeZone);
   const ports = { store, clock };
-  const handlers = handlersByJob(handlersOn(ports));
+  const handlers = handlersByJob(handlersOn(ports, config.chunkUnits));
   const { redisUrl, workerConcurrency } = config;
   if (redisUrl !== undefined) await checkRedis(redisUrl);
   const parts: readonly Running[] = [

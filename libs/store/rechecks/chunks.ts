@@ -38,7 +38,7 @@ export async function chunkFailed(db: Db, recheckId: number, n: number, problem:
   return rows[0] ?? null;
 }
 
-/** Into how many pieces a chunk falls that cannot be judged whole: a hundred units are down to one after two splits. */
+/** Into how many pieces a chunk falls that cannot be judged whole: a thousand units are down to one after three splits. */
 const PIECES = 10;
 
 /** The same units again in smaller chunks, so that in the end only the one that cannot be judged stays behind. */

@@ -1,0 +1,50 @@
+import { parseArgs } from 'node:util';
+import { closeDeadRuns, closeRun, openRun, runFolder } from '../../libs/testing';
+import { House } from './house';
+import { FAULTS, lineOf, runFault, withoutUniqueKey } from './run-faults';
+
+const USAGE = `npm run faults [-- --short] [--only F1,F5] [--dose 0.1] [--seed 42] [--without unique-key|sweeper]`;
+const WITHOUT = ['unique-key', 'sweeper'];
+
+const { values } = parseArgs({
+  options: {
+    short: { type: 'boolean', default: false },
+    only: { type: 'string' },
+    dose: { type: 'string', default: '1' },
+    seed: { type: 'string' },
+    without: { type: 'string' },
+  },
+});
+
+/** Runs the asked-for faults; the exit code is 1 when one did not hold. */
+async function main(): Promise<void> {
+  const wanted = values.only?.split(',').map((id) => id.trim().toUpperCase());
+  const faults = FAULTS.filter(({ id }) => !wanted || wanted.includes(id));
+  const [dose, seed] = [Number(values.dose), Number(values.seed ?? Date.now() % 1_000_000)];
+  const without = values.without;
+  if (faults.length === 0 || !(dose > 0) || !Number.isInteger(seed) || (without && !WITHOUT.includes(without))) {
+    process.stderr.write(`${USAGE}\n`);
+    process.exitCode = 2;
+    return;
+  }
+  const patienceMs = values.short ? 60_000 : 120_000;
+  process.stdout.write(`seed ${seed}${without ? `, without ${without}: this must fail` : ''}\n`);
+  await closeDeadRuns();
+  openRun();
+  try {
+    for (const fault of faults) {
+      const begun = Date.now();
+      const house = await House.open();
+      house.sweeper = without !== 'sweeper';
+      if (without === 'unique-key') await withoutUniqueKey(house);
+      const report = await runFault(house, fault, { seed, short: values.short, dose, patienceMs });
+      await house.close();
+      process.stdout.write(`${lineOf(fault, report, (Date.now() - begun) / 1_000)}\n`);
+      if (report.problems.length > 0) process.exitCode = 1;
+    }
+  } finally {
+    await closeRun(runFolder());
+  }
+}
+
+void main();

@@ -1,0 +1,83 @@
+import { Draw } from './draw';
+import type { Fault, FaultReport } from './fault';
+import { type House } from './house';
+import { workerKilled } from './kinds/f01-worker-killed';
+import { everyStep } from './kinds/f02-every-step';
+import { queueAway } from './kinds/f04-queue-away';
+import { queueForgets } from './kinds/f05-queue-forgets';
+import { databaseStops } from './kinds/f07-database-stops';
+import { linesCut } from './kinds/f08-lines-cut';
+import { publishedByMany } from './kinds/f10-published-by-many';
+import { settledByMany } from './kinds/f11-settled-by-many';
+import { recordedMeanwhile } from './kinds/f12-recorded-meanwhile';
+import { deliveredTwice } from './kinds/f13-delivered-twice';
+import { cannotBeJudged } from './kinds/f14-cannot-be-judged';
+import { wrongClocks } from './kinds/f15-wrong-clocks';
+import { rollingRestart } from './kinds/f20-rolling-restart';
+import { everythingAtOnce } from './kinds/f24-everything-at-once';
+
+export const FAULTS: readonly Fault[] = [
+  workerKilled,
+  everyStep,
+  queueAway,
+  queueForgets,
+  databaseStops,
+  linesCut,
+  publishedByMany,
+  settledByMany,
+  recordedMeanwhile,
+  deliveredTwice,
+  cannotBeJudged,
+  wrongClocks,
+  rollingRestart,
+  everythingAtOnce,
+];
+
+export interface FaultOptions {
+  readonly seed: number;
+  readonly short: boolean;
+  /** Scales every dose; 1 is the whole of it. */
+  readonly dose: number;
+  readonly patienceMs: number;
+}
+
+/** Brings about one kind of fault in a house, and leaves nobody working there. A failure of the suite itself is red too. */
+export async function runFault(house: House, fault: Fault, options: FaultOptions): Promise<FaultReport> {
+  const { seed, short, dose, patienceMs } = options;
+  const whole = short ? fault.short : fault.full * dose;
+  const plan = {
+    house,
+    // The exhaustive kind takes a share; all others a number of times.
+    dose: fault.full === 1 ? Math.min(1, whole) : Math.max(1, Math.round(whole)),
+    awayMs: short ? 1_500 : 30_000,
+    draw: new Draw(seed),
+    patienceMs,
+    timed: !short,
+  };
+  try {
+    return await fault.run(plan);
+  } catch (error) {
+    return { dose: 0, hits: 0, problems: [`broken off: ${String((error as Error).stack ?? error)}`], note: '' };
+  } finally {
+    await house.rest();
+  }
+}
+
+/** Takes the guard away that makes sure of "at most once", to see that its absence is noticed. */
+export async function withoutUniqueKey({ pool }: House): Promise<void> {
+  await pool.query('DROP INDEX callback_one_open_per_unit');
+}
+
+/** One line for people: what was done, how often it struck in mid-work, what came of it. */
+export function lineOf({ id, title }: Fault, { dose, hits, problems, note }: FaultReport, seconds: number): string {
+  const result = problems.length === 0 ? 'held' : `FAILED: ${problems.join(' / ')}`;
+  const words = [
+    `${id.padEnd(4)}${title}`,
+    `dose ${dose}`,
+    `in mid-work ${hits}`,
+    result,
+    note,
+    `${seconds.toFixed(0)} s`,
+  ];
+  return words.filter(Boolean).join(' | ');
+}
