@@ -11,7 +11,6 @@ export interface Config {
   readonly mode: 'development' | 'production' | 'test';
   readonly demo: boolean;
   readonly workerConcurrency: number;
-  readonly chunkUnits: number;
   readonly timeZone: string;
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
 }
@@ -58,7 +57,6 @@ const toConfig = (parsed: Parsed): Config => ({
   mode: parsed.NODE_ENV,
   demo: parsed.REVRIGHT_DEMO,
   workerConcurrency: parsed.WORKER_CONCURRENCY,
-  chunkUnits: parsed.CHUNK_UNITS,
   timeZone: parsed.TIME_ZONE,
   logLevel: parsed.LOG_LEVEL,
 });

@@ -15,4 +15,4 @@ export * from './read-rulebook-document';
 export * from './rulebook-json-schema';
 export * from './shop-data';
 export * from './settings';
-export * from './rulebook-view';
+export * from './people';

@@ -8,6 +8,7 @@ import { installStore } from './installs/install-store';
 import { liveStore } from './live/live-store';
 import { outboxStore } from './outbox/outbox-store';
 import { ownerStore } from './owners/owner-store';
+import { peopleStore } from './people/people-store';
 import { sessionStore } from './people/session-store';
 import { settingStore } from './people/setting-store';
 import { recheckStore } from './rechecks/recheck-store';
@@ -20,6 +21,7 @@ import { unitStore } from './units/unit-store';
 export function tablesOn(db: Db): Tables {
   return {
     sessions: sessionStore(db),
+    people: peopleStore(db),
     settings: settingStore(db),
     catalogue: catalogueStore(db),
     shopData: shopDataStore(db),

@@ -14,13 +14,14 @@ beforeAll(async () => {
 const pathOf = (path: string): string => path.replace(/:\w+/g, '2000000000');
 
 describe('every route', () => {
-  it('is open to nobody who is not signed in, save to sign in and out, to see the demo people and whether it runs', async () => {
+  it('is open to nobody who is not signed in, save to sign in and out, to use a one-time link, to see the demo people and whether it runs', async () => {
     const open = shop.api.routes.filter(({ permission }) => permission === 'open');
     expect(open.map(({ method, path }) => `${method} ${path}`).sort()).toEqual([
       'DELETE /session',
       'GET /health',
       'GET /session/demo',
       'POST /session',
+      'POST /session/link',
     ]);
     const anonymous = shop.anonymous();
     for (const { method, path, permission } of shop.api.routes) {
@@ -157,12 +158,7 @@ describe('a change asked for by another site', () => {
     [{ origin: 'null' }],
   ])('is refused by %j, cookie or not', async (headers) => {
     const manager = await shop.as('manager');
-    const answer = await manager.ask<Problem>(
-      'POST',
-      '/look-up',
-      { lineCode: 'SNOW-2' },
-      headers,
-    );
+    const answer = await manager.ask<Problem>('POST', '/look-up', { lineCode: 'SNOW-2' }, headers);
     expect([answer.status, answer.body.type]).toEqual([403, 'other-site']);
   });
 

@@ -15,11 +15,11 @@ import { LiveModule } from './live/live.module';
 import { OwnersModule } from './owners/owners.module';
 import { PortsModule } from './ports.module';
 import { RechecksModule } from './rechecks/rechecks.module';
-import { RulebookModule } from './rulebook/rulebook.module';
 import { SessionModule } from './session/session.module';
 import { ShopDataModule } from './shop-data/shop-data.module';
 import { SettingsModule } from './settings/settings.module';
 import { TicketsModule } from './tickets/tickets.module';
+import { PeopleModule } from './people/people.module';
 import type { ApiOptions } from './tokens';
 import { UnitsModule } from './units/units.module';
 
@@ -34,11 +34,11 @@ const NOUNS: Type[] = [
   BoardModule,
   FlagsModule,
   BulletinsModule,
-  RulebookModule,
   RechecksModule,
   CallbacksModule,
   LiveModule,
   SettingsModule,
+  PeopleModule,
   HealthModule,
 ];
 

@@ -15,7 +15,7 @@ async function main(): Promise<void> {
   await applyMigrations(config.databaseUrl);
   const store = openStore({ url: config.databaseUrl });
   const api = await startApi({ config, store });
-  say(`The API answers at ${api.url}`);
+  for (const sentence of [`The API answers at ${api.url}`, ...api.notices]) say(sentence);
   const stop = () => void api.close().then(() => store.close());
   process.once('SIGINT', stop).once('SIGTERM', stop);
 }

@@ -6,12 +6,15 @@ import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fa
 import { repoRoot } from '../../../libs/config';
 import { addPublishedEditions } from '../../../libs/usecases';
 import { AppModule } from './app.module';
+import { howToSignInFirst } from './first-administrator';
 import { requirePermissions, routeList, type RouteEntry } from './auth/route-list';
 import { refuseOtherSites } from './auth/origin-check';
 import { levelsFor } from './log-levels';
 import { serveOpenApi } from './open-api';
 import { servePage } from './page/serve-page';
 import { setSecurityHeaders } from './page/security-headers';
+import { shopClock } from './shop-clock';
+import { refuseDemoInProduction } from './start-refused';
 import type { ApiOptions } from './tokens';
 
 /** The API as it runs: where it listens, what it answers to, and its end. */
@@ -19,6 +22,8 @@ export interface RunningApi {
   /** Such as `http://127.0.0.1:4780`. */
   readonly url: string;
   readonly routes: readonly RouteEntry[];
+  /** Sentences for the console: how to sign in to a shop in which nobody can yet. */
+  readonly notices: readonly string[];
   /** Ends open streams and stops listening; the store is its owner's to close. */
   close(): Promise<void>;
 }
@@ -27,10 +32,12 @@ const LARGEST_BODY = 5 * 1024 * 1024;
 
 /**
  * Starts the API and the page on the configured host and port (0 picks a free one). Throws when a route names no
- * permission, and with the system's error code when the port is taken.
+ * permission, with the system's error code when the
+ * port is taken, and {@link StartRefused} when it would be run in a way that is not safe.
  */
 export async function startApi(options: ApiOptions): Promise<RunningApi> {
   const { config } = options;
+  await refuseDemoInProduction(config, options);
   const adapter = new FastifyAdapter({
     forceCloseConnections: true,
     bodyLimit: LARGEST_BODY,
@@ -52,12 +59,16 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     await servePage(app, options.pageFolder ?? join(repoRoot(), 'dist', 'apps', 'web'));
     await addPublishedEditions(options);
     await app.listen({ port: config.port, host: config.host });
-    return { url: urlOf(app, config.host), routes, close: () => app.close() };
+    const url = urlOf(app, config.host);
+    const notices = await howToSignInFirst({ store: options.store, clock: clockOf(options) }, url);
+    return { url, routes, notices, close: () => app.close() };
   } catch (error) {
     await app.close();
     throw error;
   }
 }
+
+const clockOf = ({ clock, config }: ApiOptions) => clock ?? shopClock(config.timeZone);
 
 function urlOf(app: NestFastifyApplication, host: string): string {
   const address = app.getHttpServer().address() as { port: number };

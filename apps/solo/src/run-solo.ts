@@ -2,6 +2,7 @@ import { type Config } from '../../../libs/config';
 import { embeddedProblemSentence, startEmbedded } from '../../../libs/store/embedded';
 import { applyMigrations, checkServer, serverProblemSentence } from '../../../libs/store/migrate';
 import { RedisRefused } from '../../../libs/queue';
+import { StartRefused } from '../../api/src/start-refused';
 import { addressProblem, listenProblem } from './listen-problem';
 
 /** The configuration with the database found. */
@@ -66,7 +67,8 @@ export async function runSolo(config: Config, openParts: OpenParts, say: Say): P
     return { ok: true, solo: { address: api.url, lost, stop } };
   } catch (error) {
     await stop();
-    const problem = error instanceof RedisRefused ? error.message : listenProblem(error, config);
+    const refused = error instanceof RedisRefused || error instanceof StartRefused;
+    const problem = refused ? error.message : listenProblem(error, config);
     if (problem) return { ok: false, problem };
     throw error;
   }

@@ -20,7 +20,11 @@ export function shopParts(config: RunningConfig, say: Say): SoloParts {
   return {
     seedIfEmpty: async () => void (await seedIfEmpty(store, makeShop)),
     startWorker: () => startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') }),
-    startApi: () => startApi({ config, store }),
+    startApi: async () => {
+      const api = await startApi({ config, store });
+      for (const notice of api.notices) say(notice);
+      return api;
+    },
     close: () => store.close(),
   };
 }

@@ -13,3 +13,4 @@ export * from './outbox-store';
 export * from './live-store';
 export * from './hints';
 export * from './shop-data-store';
+export * from './people-store';

@@ -5,6 +5,7 @@ import type { Hints } from './hints';
 import type { InstallStore } from './install-store';
 import type { LiveStore } from './live-store';
 import type { OutboxStore } from './outbox-store';
+import type { PeopleStore } from './people-store';
 import type { RecheckStore } from './recheck-store';
 import type { RulebookStore } from './rulebook-store';
 import type { SessionStore, SettingStore } from './session-store';
@@ -17,6 +18,7 @@ export { StoreOutage } from './store-outage';
 /** Every noun the use cases may ask the store about. A transaction hands out the same nouns. */
 export interface Tables {
   readonly sessions: SessionStore;
+  readonly people: PeopleStore;
   readonly settings: SettingStore;
   readonly catalogue: CatalogueStore;
   readonly shopData: ShopDataStore;

@@ -1,9 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
-import { Outlet } from '@tanstack/react-router';
+import { Outlet, useLocation, useNavigate } from '@tanstack/react-router';
 import { FailedView } from '../components/failed-view';
 import { LoadingView } from '../components/loading-view';
 import { KeysHelp } from '../features/keys/keys-help';
 import { SignInForm } from '../features/session/sign-in-form';
+import { WelcomeForm } from '../features/session/welcome-form';
 import { useLiveUpdates } from '../lib/live';
 import { sessionQuery } from '../lib/session';
 import { ShopHeader } from './shop-header';
@@ -14,6 +15,11 @@ export function RootLayout() {
   const session = useQuery(sessionQuery);
   const person = session.data ?? null;
   useLiveUpdates(person !== null);
+  const { pathname, hash } = useLocation();
+  const navigate = useNavigate();
+  if (pathname === '/welcome' && hash !== '') {
+    return <WelcomeForm token={hash} onDone={() => void navigate({ to: '/', replace: true })} />;
+  }
   if (session.isPending) return <LoadingView what="the shop" />;
   if (session.isError) {
     return <FailedView what="the shop" error={session.error} retry={() => void session.refetch()} />;

@@ -112,6 +112,17 @@ const scheme = createRoute({
   component: lazyRouteComponent(() => import('./pages/scheme-page'), 'SchemePage'),
 });
 
+const people = createRoute({
+  getParentRoute: () => root,
+  path: '/people',
+  component: lazyRouteComponent(() => import('./pages/people-page'), 'PeoplePage'),
+});
+const mySignIn = createRoute({
+  getParentRoute: () => root,
+  path: '/my-sign-in',
+  component: lazyRouteComponent(() => import('./pages/my-sign-in-page'), 'MySignInPage'),
+});
+
 /** The pages by address; each is fetched when it is first opened. */
 export const router = createRouter({
   routeTree: root.addChildren([
@@ -131,6 +142,8 @@ export const router = createRouter({
     shop,
     newScheme,
     scheme,
+    people,
+    mySignIn,
   ]),
   defaultPreload: 'intent',
   defaultPendingComponent: () => <LoadingView what="the page" />,

@@ -11,6 +11,7 @@ const PLACES = [
   { to: '/callbacks', words: 'Callbacks', needs: 'see-callbacks' },
   { to: '/bulletins', words: 'Bulletins', needs: 'see-bulletins' },
   { to: '/shop', words: 'Shop', needs: 'see-shop-data' },
+  { to: '/people', words: 'People', needs: 'manage-people' },
 ] as const;
 
 /** Where one can go, the search field, and who is at the page. */

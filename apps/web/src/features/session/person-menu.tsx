@@ -1,5 +1,6 @@
 import { Button, useComputedColorScheme, useMantineColorScheme } from '@mantine/core';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import type { Me } from '../../../../../libs/contracts';
 import { send } from '../../lib/api-client';
 import { sessionQuery } from '../../lib/session';
@@ -19,10 +20,10 @@ export function PersonMenu({ person }: { person: Me }) {
   });
   return (
     <div className={classes.person}>
-      <span className={classes.who}>
+      <Link to="/my-sign-in" className={classes.who}>
         {person.name}
         <span className="soft"> · {person.role}</span>
-      </span>
+      </Link>
       <Button variant="subtle" px="sm" onClick={() => setColorScheme(scheme === 'dark' ? 'light' : 'dark')}>
         {scheme === 'dark' ? 'Light' : 'Dark'}
       </Button>

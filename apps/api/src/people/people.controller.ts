@@ -1,0 +1,62 @@
+import { Body, Controller, Get, HttpCode, Inject, Patch, Post } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import {
+  changePerson as changePersonSchema,
+  invited,
+  newPerson,
+  peopleList,
+  personView,
+} from '../../../../libs/contracts';
+import { addPerson, changePerson, listPeople, renewLink, type Actor, type Ports } from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
+import { RowIdParam } from '../http/row-id';
+import { PORTS } from '../tokens';
+
+class PeopleListDto extends createZodDto(peopleList) {}
+class PersonDto extends createZodDto(personView) {}
+class NewPersonDto extends createZodDto(newPerson) {}
+class ChangePersonDto extends createZodDto(changePersonSchema) {}
+class InvitedDto extends createZodDto(invited) {}
+
+@Controller('people')
+export class PeopleController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('manage-people')
+  @ZodResponse({ status: 200, type: PeopleListDto })
+  list() {
+    return listPeople(this.ports);
+  }
+
+  @Post()
+  @HttpCode(201)
+  @Permit('manage-people')
+  @ZodResponse({ status: 201, type: InvitedDto })
+  async add(@Body() input: NewPersonDto, @CurrentActor() actor: Actor) {
+    return answer(await addPerson(this.ports, actor, input));
+  }
+
+  @Patch(':id')
+  @Permit('manage-people')
+  @ZodResponse({ status: 200, type: PersonDto })
+  async change(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: ChangePersonDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await changePerson(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/link')
+  @HttpCode(200)
+  @Permit('manage-people')
+  @ZodResponse({ status: 200, type: InvitedDto })
+  async link(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
+    return answer(await renewLink(this.ports, actor, id));
+  }
+}

@@ -1,0 +1,35 @@
+import { Button } from '@mantine/core';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { ActProblem } from '../../components/act-problem';
+import { OwnPasswordForm } from '../../features/session/own-password-form';
+import { send } from '../../lib/api-client';
+import { sessionQuery } from '../../lib/session';
+
+/** One's own password, and the way out of every device. */
+export function MySignInPage() {
+  const client = useQueryClient();
+  const everywhere = useMutation({
+    mutationFn: () => send('DELETE', '/session/all'),
+    onSuccess: () => {
+      client.clear();
+      client.setQueryData(sessionQuery.queryKey, null);
+    },
+  });
+  return (
+    <>
+      <h1>My sign-in</h1>
+      <section aria-labelledby="password">
+        <h2 id="password">Password</h2>
+        <OwnPasswordForm />
+      </section>
+      <section aria-labelledby="everywhere">
+        <h2 id="everywhere">Signed in somewhere else?</h2>
+        <p>This ends every sign-in of yours, here too.</p>
+        <ActProblem error={everywhere.error} />
+        <Button onClick={() => everywhere.mutate()} loading={everywhere.isPending}>
+          Sign out everywhere
+        </Button>
+      </section>
+    </>
+  );
+}

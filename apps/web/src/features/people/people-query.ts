@@ -1,0 +1,43 @@
+import { queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
+import {
+  invited,
+  peopleList,
+  personView,
+  type ChangePerson,
+  type NewPerson,
+  type PersonView,
+} from '../../../../../libs/contracts';
+import { request } from '../../lib/api-client';
+
+/** Everybody of the shop and its locations. */
+export const peopleQuery = queryOptions({
+  queryKey: ['people'],
+  queryFn: () => request(peopleList, 'GET', '/people'),
+});
+
+/** Marks the list old when an act has ended, refused or not: a stale version shows the present state. */
+function useOldList() {
+  const client = useQueryClient();
+  return { onSettled: () => client.invalidateQueries({ queryKey: peopleQuery.queryKey }) };
+}
+
+export function useAddPerson() {
+  return useMutation({
+    mutationFn: (body: NewPerson) => request(invited, 'POST', '/people', { body }),
+    ...useOldList(),
+  });
+}
+
+export function useChangePerson({ id, version }: PersonView) {
+  return useMutation({
+    mutationFn: (body: ChangePerson) => request(personView, 'PATCH', `/people/${id}`, { body, version }),
+    ...useOldList(),
+  });
+}
+
+export function useNewLink({ id }: PersonView) {
+  return useMutation({
+    mutationFn: () => request(invited, 'POST', `/people/${id}/link`),
+    ...useOldList(),
+  });
+}
