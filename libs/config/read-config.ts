@@ -11,6 +11,7 @@ export interface Config {
   readonly mode: 'development' | 'production' | 'test';
   readonly demo: boolean;
   readonly workerConcurrency: number;
+  readonly chunkUnits: number;
   readonly timeZone: string;
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
 }
@@ -57,6 +58,7 @@ const toConfig = (parsed: Parsed): Config => ({
   mode: parsed.NODE_ENV,
   demo: parsed.REVRIGHT_DEMO,
   workerConcurrency: parsed.WORKER_CONCURRENCY,
+  chunkUnits: parsed.CHUNK_UNITS,
   timeZone: parsed.TIME_ZONE,
   logLevel: parsed.LOG_LEVEL,
 });
