@@ -12,7 +12,7 @@ export interface MarksTyped {
 
 /** The fields as they begin: empty, or what was kept before. */
 export function typedFrom(first: Marks | null): MarksTyped {
-  const length = (mm: number | null | undefined) => (mm == null ? '' : `${mm} mm`);
+  const length = (mm: number | null | undefined) => (mm === null || mm === undefined ? '' : `${mm} mm`);
   return {
     head: first?.headMarks ?? '',
     diameter: length(first?.diameterMm),
