@@ -55,6 +55,8 @@ export const buildDates = z.object({
   days: z.array(z.object({ from: dayText, to: dayText })),
   sentence: z.string(),
   evidence: z.array(evidenceView),
+  /** what leaves a gap between the possible days, a sentence each; empty when they are one span */
+  splits: z.array(z.string()),
   /** each a smallest set of evidence ids that cannot all be true */
   conflicts: z.array(z.array(z.string())),
   /**

@@ -39,6 +39,7 @@ export function buildDatesView(question: BuildDatesQuestion): BuildDates {
     days: spansOf(answer.days),
     sentence: answer.sentence,
     evidence: answer.pieces.map((piece) => pieceView(piece, question)),
+    splits: answer.splits.map(({ sentence }) => sentence),
     conflicts: answer.conflicts.map((ids) => [...ids]),
     otherReadings: answer.misreadings.map(({ id, possible, sentence }) => ({
       id,

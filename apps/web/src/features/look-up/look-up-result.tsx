@@ -5,6 +5,7 @@ import { Conflicts } from '../../components/conflicts';
 import { LookAtNext } from '../../components/look-at-next';
 import { OtherReadings, type OtherReading } from '../../components/other-readings';
 import { EvidencePicture } from '../../components/evidence-picture';
+import { WhatSplits } from '../../components/what-splits';
 import { RulingRow } from './ruling-row';
 import classes from './look-up.module.css';
 
@@ -24,6 +25,7 @@ export function LookUpResult({ answer, onTake }: LookUpResultProps) {
         <h2 id="look-up-when">When it was built</h2>
         <p className={classes.answer}>{buildDates.sentence}</p>
         {buildDates.evidence.length > 0 ? <EvidencePicture buildDates={buildDates} boundaries={boundaries} /> : null}
+        <WhatSplits buildDates={buildDates} />
         <Conflicts buildDates={buildDates} />
         <OtherReadings buildDates={buildDates} onTake={onTake} />
         <LookAtNext buildDates={buildDates} ruled={rulings.length > 0} />

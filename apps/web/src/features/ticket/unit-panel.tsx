@@ -5,6 +5,7 @@ import { ActProblem } from '../../components/act-problem';
 import { Conflicts } from '../../components/conflicts';
 import { LookAtNext } from '../../components/look-at-next';
 import { Section } from '../../components/section';
+import { WhatSplits } from '../../components/what-splits';
 import { useMay } from '../../lib/session';
 import { EvidenceList } from './evidence-list';
 import { IdentityForm } from './identity-form';
@@ -25,6 +26,7 @@ export function UnitPanel({ ticket }: { ticket: TicketView }) {
       <p className={classes.answer}>{buildDates.sentence}</p>
       {unit.serialReading ? <p className="soft">{unit.serialReading}</p> : null}
       {buildDates.evidence.length > 0 ? <EvidencePicture buildDates={buildDates} boundaries={boundaries} /> : null}
+      <WhatSplits buildDates={buildDates} />
       <Conflicts buildDates={buildDates} />
       <SerialOtherwise ticket={ticket} />
       <LookAtNext buildDates={buildDates} ruled={ticket.rulings.length > 0} />

@@ -1,0 +1,13 @@
+import type { BuildDates } from '../../../../libs/contracts';
+
+/** Why the possible days are several spans: a sentence for each gap between them. */
+export function WhatSplits({ buildDates: { splits } }: { buildDates: BuildDates }) {
+  if (splits.length === 0) return null;
+  return (
+    <ul>
+      {splits.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
+  );
+}
