@@ -1,4 +1,6 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '@tanstack/react-router';
+import { FINDING_SEVERITIES, type FindingsQuery } from '../../../../libs/contracts';
+import { parseDay } from '../../../../libs/day';
 import { LoadingView } from '../components/loading-view';
 import { FailedView } from '../components/failed-view';
 import { NotFoundPage } from './pages/not-found-page';
@@ -14,6 +16,12 @@ const idParams = {
 
 const text = (value: unknown): string | undefined =>
   typeof value === 'string' || typeof value === 'number' ? String(value) : undefined;
+
+/** By the papers of which day, as known on which day; anything that is no day is left out. */
+function daysOf(given: Record<string, unknown>): { inForceOn?: string; knownOn?: string } {
+  const dayIn = (value: unknown) => (typeof value === 'string' && parseDay(value) !== null ? value : undefined);
+  return { inForceOn: dayIn(given['inForceOn']), knownOn: dayIn(given['knownOn']) };
+}
 
 const board = createRoute({
   getParentRoute: () => root,
@@ -56,7 +64,28 @@ const lookUp = createRoute({
 const wallChart = createRoute({
   getParentRoute: () => root,
   path: '/wall-chart/$line',
+  validateSearch: daysOf,
   component: lazyRouteComponent(() => import('./pages/wall-chart-page'), 'WallChartPage'),
+});
+const rulebook = createRoute({
+  getParentRoute: () => root,
+  path: '/rulebook',
+  validateSearch: (given: Record<string, unknown>): { line?: string; position?: string; q?: string } => ({
+    line: text(given['line']),
+    position: text(given['position']),
+    q: text(given['q']),
+  }),
+  component: lazyRouteComponent(() => import('./pages/rulebook-page'), 'RulebookPage'),
+});
+const findings = createRoute({
+  getParentRoute: () => root,
+  path: '/rulebook/findings',
+  validateSearch: (given: Record<string, unknown>): FindingsQuery => ({
+    ...daysOf(given),
+    line: text(given['line']),
+    severity: FINDING_SEVERITIES.find((one) => one === given['severity']),
+  }),
+  component: lazyRouteComponent(() => import('./pages/findings-page'), 'FindingsPage'),
 });
 const bulletins = createRoute({
   getParentRoute: () => root,
@@ -133,6 +162,8 @@ export const router = createRouter({
     search,
     lookUp,
     wallChart,
+    rulebook,
+    findings,
     bulletins,
     newBulletin,
     bulletin,

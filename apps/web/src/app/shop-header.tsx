@@ -10,6 +10,7 @@ const PLACES = [
   { to: '/flagged', words: 'Flagged', needs: 'see-flags' },
   { to: '/callbacks', words: 'Callbacks', needs: 'see-callbacks' },
   { to: '/bulletins', words: 'Bulletins', needs: 'see-bulletins' },
+  { to: '/rulebook', words: 'Rulebook', needs: 'see-bulletins' },
   { to: '/shop', words: 'Shop', needs: 'see-shop-data' },
   { to: '/people', words: 'People', needs: 'manage-people' },
 ] as const;

@@ -8,7 +8,7 @@ const TOUCHES: Record<string, readonly string[]> = {
   ticket: ['board', 'ticket', 'search', 'flags'],
   unit: ['board', 'ticket', 'flags'],
   flag: ['board', 'ticket', 'flags'],
-  bulletin: ['bulletins', 'bulletin', 'look-up', 'flags'],
+  bulletin: ['bulletins', 'bulletin', 'look-up', 'flags', 'rulebook'],
   recheck: ['bulletin', 'bulletins', 'callbacks', 'flags', 'board', 'ticket', 'rechecks'],
   callback: ['callbacks'],
   // the server's own call to look, in case a hint was lost

@@ -1,32 +1,51 @@
 import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import { getRouteApi } from '@tanstack/react-router';
+import { getRouteApi, Link } from '@tanstack/react-router';
 import { Caution } from '../../components/caution';
 import { QueryView } from '../../components/query-view';
-import { lookUpQuery } from '../../lib/look-up-query';
-import { WallChart } from '../../features/look-up/wall-chart';
+import { WallKey } from '../../components/wall-key';
+import { WallPicture } from '../../components/wall-picture';
+import { WallTable } from '../../components/wall-table';
+import { DaysChosen } from '../../features/rulebook/days-chosen';
 import { sayDayText } from '../../lib/say';
+import { wallChartQuery } from '../../lib/rulebook-queries';
+import classes from './wall-chart-page.module.css';
 
 const route = getRouteApi('/wall-chart/$line');
 
-/** The wall chart of a line over its whole production, made for printing. */
+/** The picture of a line's rules over its whole production, on the page and, printed, on the wall over the bench. */
 export function WallChartPage() {
   const { line } = route.useParams();
-  const answer = useQuery(lookUpQuery({ lineCode: line, modelNumber: null, serial: null, options: {}, evidence: [] }));
+  const days = route.useSearch();
+  const navigate = route.useNavigate();
+  const chart = useQuery(wallChartQuery(line, days));
   return (
-    <QueryView query={answer} what="the wall chart">
+    <QueryView query={chart} what="the wall chart">
       {(found) => (
         <>
-          <h1>{`${found.line.maker} ${found.line.name}`}</h1>
-          <p>
-            Required parts by build date, by the papers in force on {sayDayText(found.inForceOn)}, rulebook revision{' '}
-            {found.revision}. A gap says nothing; a split diamond marks papers that disagree.
+          <p className="no-print">
+            <Link to="/rulebook" search={{ line }}>
+              Rules of this line
+            </Link>
           </p>
-          <WallChart answer={found} />
+          <h1>{`${found.line.maker} ${found.line.name}`}</h1>
+          <div className={`${classes.days} no-print`}>
+            <DaysChosen days={days} onDays={(search) => void navigate({ search, replace: true })} />
+            <Button variant="filled" onClick={() => window.print()}>
+              Print the chart
+            </Button>
+          </div>
+          <p>
+            Parts by build date, by the papers in force on {sayDayText(found.inForceOn)}, as known on{' '}
+            {sayDayText(found.knownOn)}; rulebook revision {found.revision}.
+          </p>
+          <WallPicture chart={found} />
+          <WallKey />
           <Caution>Never fit a stronger fastener than the one required. The maker&apos;s papers come first.</Caution>
-          <Button className="no-print" onClick={() => window.print()}>
-            Print the chart
-          </Button>
+          <h2>The same in words</h2>
+          <div className={classes.scroll}>
+            <WallTable chart={found} />
+          </div>
         </>
       )}
     </QueryView>

@@ -33,9 +33,15 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
             <Button loading={whatIf.isPending} onClick={() => whatIf.mutate()}>
               What if it were published?
             </Button>
-            <Button variant="filled" loading={act.isPending} onClick={() => act.mutate({ path: 'publish' })}>
+            <Button
+              variant="filled"
+              disabled={!whatIf.data}
+              loading={act.isPending}
+              onClick={() => act.mutate({ path: 'publish' })}
+            >
               Publish
             </Button>
+            {whatIf.data ? null : <span className="soft">Look at what it would do first.</span>}
           </>
         ) : null}
         {bulletin.state === 'published' && mayWithdraw ? (

@@ -1,6 +1,8 @@
 import type { WhatIf } from '../../../../../libs/contracts';
 import classes from './bulletins.module.css';
 
+const SEVERITY_WORDS: Record<string, string> = { error: 'Mend this', warning: 'Look at this', note: 'Good to know' };
+
 /** What publishing would bring: the counts, why, the first few, and what the audit of the rulebook found. */
 export function WhatIfResult({ result }: { result: WhatIf }) {
   return (
@@ -20,16 +22,18 @@ export function WhatIfResult({ result }: { result: WhatIf }) {
       </ul>
       {result.findings.length > 0 ? (
         <>
-          <h3>Look at these first</h3>
+          <h3>Look at these before publishing</h3>
           <ul>
             {result.findings.map(({ severity, sentence }) => (
               <li key={sentence}>
-                <strong>{severity}:</strong> {sentence}
+                <strong>{SEVERITY_WORDS[severity] ?? severity}:</strong> {sentence}
               </li>
             ))}
           </ul>
         </>
-      ) : null}
+      ) : (
+        <p>The rulebook would have nothing wrong with it that it has not today.</p>
+      )}
       {result.first.length > 0 ? (
         <details>
           <summary>The first {result.first.length}</summary>

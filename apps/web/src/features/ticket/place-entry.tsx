@@ -28,7 +28,8 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
       { method: 'PUT', path: '/places', body: { side, places: [placeRecord(place, side, change)] } },
       { onSuccess: close },
     );
-  const label = `${place.placeName}, ${side === 'found' ? 'as found' : 'as left'}`;
+  const position = ticket.positions.find(({ code }) => code === place.position)?.name ?? place.position;
+  const label = `${position}, ${place.placeName}, ${side === 'found' ? 'as found' : 'as left'}`;
   const leaveOut = (leftOutWhy: string) => save({ ...NOTHING_THERE, leftOutWhy });
   const common = { busy: act.isPending, error: act.error, onClose: close };
   return (

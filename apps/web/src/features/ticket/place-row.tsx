@@ -5,6 +5,7 @@ import { useMay } from '../../lib/session';
 import { PlaceEntry } from './place-entry';
 import { PlaceSaid } from './place-said';
 import { verdictOf, type Side } from './place-record';
+import { VerdictChain } from './verdict-chain';
 import classes from './places-panel.module.css';
 
 /** Which side is open for entry at the present stage; null when none is. */
@@ -45,6 +46,7 @@ export function PlaceRow({ ticket, place }: { ticket: TicketView; place: PlaceVi
           {open === 'left' ? <PlaceEntry ticket={ticket} place={place} side="left" /> : <PlaceSaid side={place.left} />}
         </div>
       ) : null}
+      {verdict ? <VerdictChain ticket={ticket} place={place} /> : null}
     </li>
   );
 }

@@ -14,7 +14,7 @@ export function codesToWorkOn(ticket: Pick<TicketView, 'positions' | 'places' | 
       .map(({ placeName, found }) => ({
         name: placeName,
         recorded: found !== null,
-        leftOut: found?.leftOutWhy != null,
+        leftOut: (found?.leftOutWhy ?? null) !== null,
         condition: found?.condition ?? null,
         verdict: found?.verdict?.verdict ?? null,
         accepted: accepted(code, placeName),

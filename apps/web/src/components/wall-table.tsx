@@ -1,0 +1,42 @@
+import type { PartRef, WallChartView } from '../../../../libs/contracts';
+import { saySpanText } from '../lib/say';
+import { spanWords } from '../lib/wall-layout';
+import classes from './wall-picture.module.css';
+
+/** What the wall picture shows, in words: built from .. to .. this part, what else is allowed, what never, by which paper. */
+export function WallTable({ chart }: { chart: WallChartView }) {
+  return (
+    <table className={classes.facts}>
+      <caption className="sr-only">Parts by position and build date on {chart.line.name}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Position</th>
+          <th scope="col">Built</th>
+          <th scope="col">Part</th>
+          <th scope="col">Allowed too</th>
+          <th scope="col">Never</th>
+          <th scope="col">Paper</th>
+        </tr>
+      </thead>
+      <tbody>
+        {chart.rows.flatMap((row) =>
+          row.spans.map((span) => (
+            <tr key={`${row.position} ${row.when} ${span.from}`}>
+              <td>
+                {row.positionName}
+                {row.when ? <span className="soft"> {row.when}</span> : null}
+              </td>
+              <td>{saySpanText(span)}</td>
+              <td className={span.outcome === 'decided' ? 'num' : undefined}>{spanWords(span)}</td>
+              <td className="num">{span.required || span.outcome === 'disputed' ? numbers(span.allowed) : ''}</td>
+              <td className="num">{numbers(span.barred)}</td>
+              <td>{span.papers.join('; ')}</td>
+            </tr>
+          )),
+        )}
+      </tbody>
+    </table>
+  );
+}
+
+const numbers = (parts: readonly PartRef[]): string => parts.map(({ number }) => number).join(', ');

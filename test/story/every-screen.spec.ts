@@ -1,0 +1,114 @@
+import type { Page } from 'playwright-core';
+import { withDatabase } from '../../libs/testing';
+import { accessibilityFindings, BrowserShop, SIZES } from './browser-shop';
+
+const db = withDatabase();
+let shop: BrowserShop;
+
+beforeAll(async () => {
+  shop = await BrowserShop.open(db);
+}, 300_000);
+
+/** Each screen with what shows that it is there. */
+const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unknown>])[] = [
+  ['the board', '/', (page) => page.getByRole('heading', { name: /Intake/ }).waitFor()],
+  ['flagged installs', '/flagged', (page) => page.getByRole('button', { name: 'Accept' }).first().waitFor()],
+  ['the callbacks', '/callbacks', (page) => page.getByText('Why: ').first().waitFor()],
+  ['the bulletins', '/bulletins', (page) => page.getByRole('link', { name: /DB-SB-09/ }).waitFor()],
+  ['the counter look-up', '/which-part', (page) => page.getByLabel('Product line').waitFor()],
+  ['taking a unit in', '/new-ticket', (page) => page.getByLabel('Complaint').waitFor()],
+  ['writing a paper down', '/bulletins/new', (page) => page.getByLabel('Title').waitFor()],
+  ['a wall chart', '/wall-chart/DRIFTBREAK', (page) => page.getByText('Auger shear pin').waitFor()],
+  ['a search', '/search?q=26-06', (page) => page.getByRole('heading', { name: /Found for/ }).waitFor()],
+];
+
+async function firstTicketOf(page: Page, stage: string): Promise<void> {
+  await page.goto('/');
+  await page
+    .getByRole('region', { name: new RegExp(stage) })
+    .getByRole('link')
+    .first()
+    .click();
+  await page.getByRole('heading', { name: 'The places' }).waitFor();
+}
+
+describe.each(['light', 'dark'] as const)('every screen, %s', (theme) => {
+  let page: Page;
+
+  beforeAll(async () => {
+    page = await shop.page('desk', theme);
+    await shop.signIn(page, 'manager');
+  }, 60_000);
+
+  it.each(SCREENS)(
+    'gives axe-core nothing to object to: %s',
+    async (_name, path, there) => {
+      await page.goto(path);
+      await there(page);
+      expect(await accessibilityFindings(page)).toEqual([]);
+    },
+    60_000,
+  );
+
+  it.each(['Intake', 'Inspection', 'Parts selection', 'Repair', 'Handover'])(
+    'gives axe-core nothing to object to: a ticket in %s',
+    async (stage) => {
+      await firstTicketOf(page, stage);
+      expect(await accessibilityFindings(page)).toEqual([]);
+    },
+    60_000,
+  );
+});
+
+describe.each(Object.keys(SIZES) as (keyof typeof SIZES)[])('every screen on a %s', (size) => {
+  it('is no wider than what it is looked at on', async () => {
+    const page = await shop.page(size);
+    await shop.signIn(page, 'manager');
+    const wide: string[] = [];
+    const look = async (name: string) => {
+      const over = await page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth');
+      if (over !== 0) wide.push(`${name}: ${String(over)} px too wide`);
+    };
+    for (const [name, path, there] of SCREENS) {
+      await page.goto(path);
+      await there(page);
+      await look(name);
+    }
+    await firstTicketOf(page, 'Parts selection');
+    await look('a ticket');
+    expect(wide).toEqual([]);
+  }, 120_000);
+});
+
+describe('without a mouse', () => {
+  it('leads from the door to a search by keys alone', async () => {
+    const page = await shop.page();
+    await shop.signIn(page, 'manager');
+    await page.keyboard.press('?');
+    await page.getByRole('dialog', { name: 'Keys' }).waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog', { name: 'Keys' }).waitFor({ state: 'detached' });
+    await page.keyboard.press('/');
+    await page.keyboard.type('26-06');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Found for “26-06”' }).waitFor();
+  }, 60_000);
+
+  it('decides about a flag by keys alone', async () => {
+    const page = await shop.page();
+    await shop.signIn(page, 'manager');
+    await page.goto('/flagged');
+    const rows = page.locator('li[data-flag]');
+    await rows.first().waitFor();
+    const before = await rows.count();
+    await page.keyboard.press('j');
+    await page.keyboard.press('a');
+    await page.getByRole('dialog').getByLabel('Reason').fill('the owner knows and waits for the part');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await rows.nth(before - 1).waitFor({ state: 'detached' });
+    expect(await rows.count()).toBe(before - 1);
+  }, 60_000);
+});
