@@ -2,7 +2,10 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { Pool } from 'pg';
 import { StoreOutage, type Store, type Tables } from '../usecases';
+import { actorTold } from './audit/acting';
+import { workAsApp } from './audit/work-as-app';
 import { PrismaClient } from './generated/client';
+import { installScans } from './installs/scan/install-scans';
 import { Listener } from './live/listen';
 import { isOutage, isRetryable } from './retryable';
 import { tablesOn } from './tables';
@@ -12,6 +15,8 @@ export interface StoreOptions {
   readonly url: string;
   /** Most connections at once. */
   readonly poolSize?: number;
+  /** The shop's time zone, in which the day of an instant is counted. Default UTC. */
+  readonly timeZone?: string;
 }
 
 /** The store, with the pool that everything of it travels through, and its end. */
@@ -21,24 +26,28 @@ export interface OpenStore extends Store {
 }
 
 const MOST_TRIES = 5;
+const MOST_SCANS = 4;
 const TRANSACTION = { maxWait: 10_000, timeout: 30_000 };
 
 /** Opens the store; the client and plain SQL share one pool. Nothing is connected before the first question. */
-export function openStore({ url, poolSize = 10 }: StoreOptions): OpenStore {
-  const pool = new Pool({ connectionString: url, max: poolSize, application_name: 'revright' });
+export function openStore({ url, poolSize = 10, timeZone = 'UTC' }: StoreOptions): OpenStore {
+  const pool = new Pool({ connectionString: url, max: poolSize, application_name: 'revright', onConnect: workAsApp });
   // An idle connection that the server closes is no reason to end the program: the pool opens another.
   pool.on('error', () => undefined);
+  const scanPool = new Pool({ connectionString: url, max: MOST_SCANS, application_name: 'revright scan', onConnect: workAsApp });
+  scanPool.on('error', () => undefined);
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
   const listener = new Listener(url);
   return {
-    ...tablesOn(client),
+    ...tablesOn(client, timeZone),
     pool,
     hints: listener,
-    transaction: (work) => retried(() => client.$transaction((tx) => work(tablesOn(tx)), TRANSACTION)),
+    scans: installScans(scanPool, timeZone),
+    transaction: (work) => retried(() => client.$transaction(async (tx) => work(tablesOn(await actorTold(tx), timeZone)), TRANSACTION)),
     close: async () => {
       await listener.close();
       await client.$disconnect();
-      await pool.end();
+      await Promise.all([pool.end(), scanPool.end()]);
     },
   };
 }

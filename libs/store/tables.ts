@@ -17,8 +17,8 @@ import { shopDataStore } from './shop-data/shop-data-store';
 import { ticketStore } from './tickets/ticket-store';
 import { unitStore } from './units/unit-store';
 
-/** Every noun of the store, on the client or on one transaction. */
-export function tablesOn(db: Db): Tables {
+/** Every noun of the store, on the client or on one transaction; days are counted in the shop's time zone. */
+export function tablesOn(db: Db, zone = 'UTC'): Tables {
   return {
     sessions: sessionStore(db),
     people: peopleStore(db),
@@ -30,9 +30,9 @@ export function tablesOn(db: Db): Tables {
     tickets: ticketStore(db),
     flags: flagStore(db),
     rulebook: rulebookStore(db),
-    installs: installStore(db),
+    installs: installStore(db, zone),
     bulletins: bulletinStore(db),
-    rechecks: recheckStore(db),
+    rechecks: recheckStore(db, zone),
     callbacks: callbackStore(db),
     outbox: outboxStore(db),
     live: liveStore(db),

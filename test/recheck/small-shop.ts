@@ -62,6 +62,7 @@ export class SmallShop {
     await pool.query(`
       INSERT INTO location (id, code, name) VALUES (1, 'MAIN', 'Main shop');
       INSERT INTO person (id, login, name, role, location_id) VALUES (1, 'mara', 'Mara Venn', 'manager', 1);
+      SELECT setval('person_id_seq', 1);
       INSERT INTO maker (id, code, name, number_rules) VALUES (1, 'HOLM', 'Holmgard', '{"makerCode":"HOLM","noise":"-","packMarks":[],"trailingLetterIsRevision":false}');
       INSERT INTO product_line (id, code, maker_id, name, kind, produced_from) VALUES (1, 'TL-40', 1, 'Tiller 40', 'tiller', '2008-01-01');
       INSERT INTO model (id, line_id, number, name) VALUES (1, 1, '40A', 'Forty');

@@ -13,7 +13,7 @@ async function main(): Promise<void> {
   const problem = await checkServer(config.databaseUrl);
   if (problem) return fail(serverProblemSentence(problem));
   await applyMigrations(config.databaseUrl);
-  const store = openStore({ url: config.databaseUrl });
+  const store = openStore({ url: config.databaseUrl, timeZone: config.timeZone });
   const api = await startApi({ config, store });
   for (const sentence of [`The API answers at ${api.url}`, ...api.notices]) say(sentence);
   const stop = () => void api.close().then(() => store.close());

@@ -12,7 +12,11 @@ const DEMO_SEED = 1;
 /** The API and the worker on one store. */
 export function shopParts(config: RunningConfig, say: Say): SoloParts {
   const log = pino({ level: config.logLevel }, pino.destination(2));
-  const store = openStore({ url: config.databaseUrl, poolSize: config.workerConcurrency + 10 });
+  const store = openStore({
+    url: config.databaseUrl,
+    poolSize: config.workerConcurrency + 10,
+    timeZone: config.timeZone,
+  });
   const makeShop = () => {
     say('Filling the empty database with the demo shop; this takes a moment.');
     return makeDemoShop(DEMO_SEED, dayOfInstant(new Date(), config.timeZone));

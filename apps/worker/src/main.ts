@@ -13,7 +13,11 @@ async function main(): Promise<void> {
   if (config.databaseUrl === undefined || config.redisUrl === undefined)
     return giveUp('A worker of its own needs DATABASE_URL and REDIS_URL; without them `npm start` does its work too.');
   const log = pino({ level: config.logLevel });
-  const store = openStore({ url: config.databaseUrl, poolSize: config.workerConcurrency + 4 });
+  const store = openStore({
+    url: config.databaseUrl,
+    poolSize: config.workerConcurrency + 4,
+    timeZone: config.timeZone,
+  });
   try {
     const worker = await startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') });
     log.info({ concurrency: config.workerConcurrency }, 'worker ready');

@@ -1,6 +1,6 @@
 import { formatDay } from '../../day';
 import type { RecheckScope } from '../../contracts';
-import type { InstallChoice } from '../../usecases';
+import type { InstallChoice, PlaceOfUnit } from '../../usecases';
 import { Prisma } from '../generated/client';
 
 /**
@@ -22,29 +22,47 @@ export const IN_AREA = Prisma.sql`i.line_id = area.line_id AND i.position_id = a
 
 /**
  * Install `i` is still looked at: its unit is in the shop or waits for a call, or the ticket that recorded it closed
- * within the look-back window (`lookBackFrom` null: no window).
+ * within the look-back window (`lookBackFrom` null: no window). Days are those of the shop's time zone.
  */
-export function inReach(lookBackFrom: number | null): Prisma.Sql {
+export function inReach(lookBackFrom: number | null, zone: string): Prisma.Sql {
   if (lookBackFrom === null) return Prisma.sql`TRUE`;
   return Prisma.sql`(
     EXISTS (SELECT 1 FROM ticket r WHERE r.id = i.ticket_id
-            AND (r.closed_at IS NULL OR r.closed_at >= ${formatDay(lookBackFrom)}::date::timestamp AT TIME ZONE 'UTC'))
+            AND (r.closed_at IS NULL OR r.closed_at >= ${formatDay(lookBackFrom)}::date::timestamp AT TIME ZONE ${zone}::text))
     OR EXISTS (SELECT 1 FROM ticket o WHERE o.unit_id = i.unit_id AND o.closed_at IS NULL)
     OR EXISTS (SELECT 1 FROM callback c WHERE c.unit_id = i.unit_id AND c.state IN ('open', 'booked'))
   )`;
 }
 
 /** The tables and the condition that choose installs `i`. */
-export function chosen(choice: InstallChoice): { readonly tables: Prisma.Sql; readonly where: Prisma.Sql } {
+export function chosen(
+  choice: InstallChoice,
+  zone: string,
+): { readonly tables: Prisma.Sql; readonly where: Prisma.Sql } {
   if ('unitIds' in choice) {
     return { tables: Prisma.sql`WITH `, where: Prisma.sql`i.unit_id = ANY(${[...choice.unitIds]}::int[])` };
   }
-  const { scope, fromUnit, toUnit, lookBackFrom } = choice;
-  const range = Prisma.sql`i.unit_id BETWEEN ${fromUnit} AND ${toUnit} AND ${inReach(lookBackFrom)}`;
+  if ('places' in choice) return atPlaces(choice.places);
+  const { scope, fromUnit, toUnit, units = [], lookBackFrom } = choice;
+  const ids =
+    units.length > 0
+      ? Prisma.sql`i.unit_id = ANY(${[...units]}::int[])`
+      : Prisma.sql`i.unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int`;
+  const range = Prisma.sql`${ids} AND ${inReach(lookBackFrom, zone)}`;
   return scope.everything
     ? { tables: Prisma.sql`WITH `, where: range }
     : {
         tables: Prisma.sql`WITH ${areaTable(scope)}, `,
         where: Prisma.sql`${range} AND EXISTS (SELECT 1 FROM area WHERE ${IN_AREA})`,
       };
+}
+
+function atPlaces(places: readonly PlaceOfUnit[]): { readonly tables: Prisma.Sql; readonly where: Prisma.Sql } {
+  const column = (name: keyof PlaceOfUnit) => places.map((one) => one[name]);
+  return {
+    tables: Prisma.sql`WITH place_of AS MATERIALIZED (
+      SELECT * FROM unnest(${column('unitId')}::int[], ${column('positionId')}::int[], ${column('place')}::int[])
+        AS p(unit_id, position_id, place)), `,
+    where: Prisma.sql`(i.unit_id, i.position_id, i.place) IN (SELECT unit_id, position_id, place FROM place_of)`,
+  };
 }

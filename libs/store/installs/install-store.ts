@@ -10,12 +10,12 @@ import { clearFlags, raiseFlags } from './write-flags';
 import { addNotes, closeNotes } from './write-notes';
 import { confirmVerdicts, writeVerdicts } from './write-verdicts';
 
-export function installStore(db: Db): InstallStore {
+export function installStore(db: Db, zone: string): InstallStore {
   return {
-    nextUnits: (scope, lookBackFrom, after, limit) => nextUnits(db, scope, lookBackFrom, after, limit),
+    nextUnits: (scope, lookBackFrom, after, limit) => nextUnits(db, scope, lookBackFrom, after, limit, zone),
     names: (places) => placeNames(db, places),
-    lockUnits: (choice) => lockUnits(db, choice),
-    held: (choice) => readHeld(db, choice),
+    lockUnits: (choice) => lockUnits(db, choice, zone),
+    held: (choice) => readHeld(db, choice, zone),
     consequences: (unitIds) => readConsequences(db, unitIds),
     apply: (plan, about) => applyPlan(db, plan, about),
   };

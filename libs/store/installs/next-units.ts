@@ -10,13 +10,14 @@ export async function nextUnits(
   lookBackFrom: number | null,
   after: number,
   limit: number,
+  zone: string,
 ): Promise<{ fromUnit: number; toUnit: number } | null> {
   const tables = scope.everything ? Prisma.empty : Prisma.sql`${areaTable(scope)}, `;
   const from = scope.everything ? Prisma.sql`install i` : Prisma.sql`area JOIN install i ON ${IN_AREA}`;
   const rows = await db.$queryRaw<{ fromUnit: number | null; toUnit: number | null }[]>`
     WITH ${tables} page AS (
       SELECT DISTINCT i.unit_id FROM ${from}
-      WHERE i.unit_id > ${after}::int AND ${inReach(lookBackFrom)} ORDER BY i.unit_id LIMIT ${limit}::int)
+      WHERE i.unit_id > ${after}::int AND ${inReach(lookBackFrom, zone)} ORDER BY i.unit_id LIMIT ${limit}::int)
     SELECT min(unit_id) AS "fromUnit", max(unit_id) AS "toUnit" FROM page`;
   const { fromUnit, toUnit } = rows[0]!;
   return fromUnit === null || toUnit === null ? null : { fromUnit, toUnit };

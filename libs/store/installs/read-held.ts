@@ -29,8 +29,8 @@ interface Row {
 }
 
 /** Locks the units in order of id; a fact or a part that changes meanwhile waits, or is waited for. */
-export async function lockUnits(db: Db, choice: InstallChoice): Promise<readonly number[]> {
-  const { tables, where } = chosen(choice);
+export async function lockUnits(db: Db, choice: InstallChoice, zone: string): Promise<readonly number[]> {
+  const { tables, where } = chosen(choice, zone);
   const ids =
     'unitIds' in choice
       ? Prisma.sql`id = ANY(${[...choice.unitIds]}::int[])`
@@ -42,15 +42,15 @@ export async function lockUnits(db: Db, choice: InstallChoice): Promise<readonly
 }
 
 /** The installs with the facts of their units, in order of unit, position and place. */
-export async function readHeld(db: Db, choice: InstallChoice): Promise<readonly HeldInstall[]> {
-  const { tables, where } = chosen(choice);
+export async function readHeld(db: Db, choice: InstallChoice, zone: string): Promise<readonly HeldInstall[]> {
+  const { tables, where } = chosen(choice, zone);
   const rows = await db.$queryRaw<Row[]>`
     ${tables} held AS MATERIALIZED (SELECT i.* FROM install i WHERE ${where})
     SELECT i.unit_id AS "unitId", i.position_id AS "positionId", p.code AS position, i.place, i.ticket_id AS "ticketId",
            i.part_id AS "partId", i.fitted_on AS "fittedOn", i.verdict, i.judgement, i.judged_revision AS "judgedRevision",
            CASE WHEN i.part_id IS NULL THEN ARRAY(SELECT key FROM part WHERE id = ANY(i.candidates) ORDER BY key)
                 ELSE ARRAY[pt.key] END AS parts,
-           (t.closed_at AT TIME ZONE 'UTC')::date - DATE '1970-01-01' AS "closedOn",
+           (t.closed_at AT TIME ZONE ${zone}::text)::date - DATE '1970-01-01' AS "closedOn",
            u.owner_id AS "ownerId", l.code AS line, m.number AS model, u.options, u.serial_scheme AS "serialScheme",
            u.serial_key AS "serialKey", u.built::text AS built, o.id AS "openTicketId"
     FROM held i

@@ -4,7 +4,7 @@ import type { Db } from '../db';
 /** Takes a waiting chunk for this transaction; null when it is done or in another's hands. */
 export async function takeChunk(db: Db, recheckId: number, n: number): Promise<ChunkRow | null> {
   const rows = await db.$queryRaw<ChunkRow[]>`
-    SELECT recheck_id AS "recheckId", n, from_unit AS "fromUnit", to_unit AS "toUnit", tries
+    SELECT recheck_id AS "recheckId", n, from_unit AS "fromUnit", to_unit AS "toUnit", units, tries
     FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int AND state = 'waiting'
     FOR UPDATE SKIP LOCKED`;
   return rows[0] ?? null;
@@ -34,7 +34,7 @@ export async function chunkFailed(db: Db, recheckId: number, n: number, problem:
   const rows = await db.$queryRaw<ChunkRow[]>`
     UPDATE recheck_chunk SET tries = tries + 1, problem = ${problem}, leased_until = NULL
     WHERE recheck_id = ${recheckId}::int AND n = ${n}::int AND state = 'waiting'
-    RETURNING recheck_id AS "recheckId", n, from_unit AS "fromUnit", to_unit AS "toUnit", tries`;
+    RETURNING recheck_id AS "recheckId", n, from_unit AS "fromUnit", to_unit AS "toUnit", units, tries`;
   return rows[0] ?? null;
 }
 
@@ -42,16 +42,19 @@ export async function chunkFailed(db: Db, recheckId: number, n: number, problem:
 const PIECES = 10;
 
 /** The same units again in smaller chunks, so that in the end only the one that cannot be judged stays behind. */
-export async function splitChunk(db: Db, { recheckId, n, fromUnit, toUnit }: ChunkRow): Promise<void> {
+export async function splitChunk(db: Db, { recheckId, n, fromUnit, toUnit, units }: ChunkRow): Promise<void> {
+  const named = [...units];
   await db.$executeRaw`DELETE FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
   await db.$executeRaw`
-    INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit)
-    SELECT ${recheckId}::int, last.n + piece, min(unit_id), max(unit_id)
+    INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit, units)
+    SELECT ${recheckId}::int, last.n + piece, min(unit_id), max(unit_id),
+           CASE WHEN cardinality(${named}::int[]) = 0 THEN '{}' ELSE array_agg(unit_id ORDER BY unit_id) END
     FROM (SELECT unit_id, ntile(${PIECES}::int) OVER (ORDER BY unit_id) AS piece
           FROM (SELECT unit_id FROM install WHERE unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int
                 UNION
                 SELECT u.id FROM unit u JOIN recheck r ON r.id = ${recheckId}::int AND r.scope ? 'recompute'
-                WHERE u.id BETWEEN ${fromUnit}::int AND ${toUnit}::int) u) p,
+                WHERE u.id BETWEEN ${fromUnit}::int AND ${toUnit}::int) u
+          WHERE cardinality(${named}::int[]) = 0 OR unit_id = ANY(${named}::int[])) p,
          (SELECT GREATEST(${n}::int, COALESCE(max(n), 0)) AS n FROM recheck_chunk WHERE recheck_id = ${recheckId}::int) last
     GROUP BY last.n, piece`;
 }

@@ -6,7 +6,7 @@ import { planRecheck } from './plan-recheck';
 import { readRechecks } from './read-rechecks';
 import { ringChunks } from './ring-chunks';
 
-export function recheckStore(db: Db): RecheckStore {
+export function recheckStore(db: Db, zone: string): RecheckStore {
   return {
     async insert({ cause, sourceId, revision, scope, requestedBy }) {
       const rows = await db.$queryRaw<{ id: number }[]>`
@@ -23,7 +23,7 @@ export function recheckStore(db: Db): RecheckStore {
         SELECT id FROM recheck WHERE id = ${id}::int AND state = 'planned' FOR UPDATE SKIP LOCKED`;
       return rows.length === 0 ? null : (await readRechecks(db, Prisma.sql`r.id = ${id}::int`, 1))[0]!;
     },
-    plan: (id, scope, cut) => planRecheck(db, id, scope, cut),
+    plan: (id, scope, cut) => planRecheck(db, id, scope, { ...cut, zone }),
     ring: (id, atOnce) => ringChunks(db, id, atOnce),
     takeChunk: (id, n) => takeChunk(db, id, n),
     chunkDone: (id, n, counts) => chunkDone(db, id, n, counts),

@@ -1,5 +1,7 @@
 import { judgeInstall, lookBackFrom, planConsequences, type JudgedInstall } from '../judge-installs';
-import type { HeldInstall, InstallChoice } from '../ports/install-store';
+import type { Day } from '../../day';
+import type { InstallScans } from '../ports/install-scan';
+import type { AppliedCounts, HeldInstall, InstallChoice } from '../ports/install-store';
 import type { ChunkName, ChunkRow, RecheckRow } from '../ports/recheck-store';
 import { StoreOutage, type Tables } from '../ports/store';
 import { CHUNKS_AT_ONCE } from '../plan-chunks/plan-chunks';
@@ -7,6 +9,7 @@ import { recomputeUnits } from '../recompute-units';
 import { loadRulebook, type LoadedRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { noteFailure } from './note-failure';
+import { sift } from './sift';
 
 /**
  * Judges one chunk: what it holds, what follows, and "chunk done" in one transaction. Safe to run any number of times
@@ -19,7 +22,7 @@ export async function judgeChunk({ store, clock }: Ports, name: ChunkName): Prom
       const recheck = await tx.rechecks.find(name.recheckId);
       const rulebook = await loadRulebook(tx, clock);
       const chunk = recheck && (await tx.rechecks.takeChunk(name.recheckId, name.n));
-      if (chunk) await judgeTaken(tx, recheck, chunk, rulebook);
+      if (chunk) await judgeTaken(tx, store.scans, recheck, chunk, rulebook);
     });
   } catch (error) {
     if (error instanceof StoreOutage) throw error;
@@ -27,13 +30,66 @@ export async function judgeChunk({ store, clock }: Ports, name: ChunkName): Prom
   }
 }
 
-async function judgeTaken(tx: Tables, recheck: RecheckRow, chunk: ChunkRow, rulebook: LoadedRulebook): Promise<void> {
+async function judgeTaken(
+  tx: Tables,
+  scans: InstallScans,
+  recheck: RecheckRow,
+  chunk: ChunkRow,
+  rulebook: LoadedRulebook,
+): Promise<void> {
   const windowFrom = await lookBackFrom(tx, rulebook.today);
-  const { scope } = recheck;
-  const { fromUnit, toUnit } = chunk;
-  const { unitIds, choice } = scope.recompute
-    ? whole(await recomputeUnits(tx, rulebook.today, scope.recompute, chunk))
-    : await locked(tx, { scope, fromUnit, toUnit, lookBackFrom: scope.ignoresLookBack ? null : windowFrom });
+  const chosen = await choose(tx, scans, recheck, chunk, { rulebook, windowFrom });
+  const counts = await judgeChosen(tx, recheck, chosen, { rulebook, windowFrom });
+  await tx.rechecks.chunkDone(recheck.id, chunk.n, { ...counts, judged: chosen.judged ?? counts.judged });
+  await tx.rechecks.ring(recheck.id, CHUNKS_AT_ONCE);
+  await tx.rechecks.finishIfAllDone(recheck.id);
+  await tx.live.tell('recheck', recheck.id);
+}
+
+interface Papers {
+  readonly rulebook: LoadedRulebook;
+  readonly windowFrom: Day;
+}
+
+/** Installs to be judged with reasons, whose units are locked; and how many were looked at in all, where that is known. */
+interface Chosen {
+  readonly judged: number | null;
+  readonly unitIds: readonly number[];
+  readonly choice: InstallChoice;
+}
+
+const NOTHING = { judged: 0, changed: 0, flagsRaised: 0, flagsCleared: 0, callbacksOpened: 0, callbacksClosed: 0 };
+
+/**
+ * Whole units where their build days are worked out again; otherwise what is left of a scan once everything that is good
+ * and stays so has been sifted out by numbers. The scan takes no lock: whoever changes a unit meanwhile judges it himself,
+ * by the same rulebook, which this transaction holds still.
+ */
+async function choose(
+  tx: Tables,
+  scans: InstallScans,
+  { scope }: RecheckRow,
+  { fromUnit, toUnit, units }: ChunkRow,
+  { rulebook, windowFrom }: Papers,
+): Promise<Chosen> {
+  if (scope.recompute) {
+    const unitIds = await recomputeUnits(tx, rulebook.today, scope.recompute, { fromUnit, toUnit });
+    return { judged: null, unitIds, choice: { unitIds } };
+  }
+  const lookBackFrom = scope.ignoresLookBack ? null : windowFrom;
+  const scan = await scans.scan({ scope, fromUnit, toUnit, units, lookBackFrom });
+  const { judged, suspects } = await sift(scan, rulebook, scans);
+  const choice = { places: suspects };
+  return { judged, unitIds: suspects.length === 0 ? [] : await tx.installs.lockUnits(choice), choice };
+}
+
+async function judgeChosen(
+  tx: Tables,
+  recheck: RecheckRow,
+  { unitIds, choice }: Chosen,
+  { rulebook, windowFrom }: Papers,
+): Promise<AppliedCounts & { readonly judged: number }> {
+  if (unitIds.length === 0) return NOTHING;
   const held = await tx.installs.held(choice);
   const plan = planConsequences(
     held.map((install) => judgeHeld(install, rulebook)),
@@ -41,21 +97,7 @@ async function judgeTaken(tx: Tables, recheck: RecheckRow, chunk: ChunkRow, rule
     { today: rulebook.today, lookBackFrom: windowFrom, wholeUnits: false, because: becauseOf(recheck) },
   );
   const counts = await tx.installs.apply(plan, { revision: rulebook.revision, recheckId: recheck.id });
-  await tx.rechecks.chunkDone(recheck.id, chunk.n, { ...counts, judged: plan.judged });
-  await tx.rechecks.ring(recheck.id, CHUNKS_AT_ONCE);
-  await tx.rechecks.finishIfAllDone(recheck.id);
-  await tx.live.tell('recheck', recheck.id);
-}
-
-interface Chosen {
-  readonly unitIds: readonly number[];
-  readonly choice: InstallChoice;
-}
-
-const whole = (unitIds: readonly number[]): Chosen => ({ unitIds, choice: { unitIds } });
-
-async function locked(tx: Tables, choice: InstallChoice): Promise<Chosen> {
-  return { unitIds: await tx.installs.lockUnits(choice), choice };
+  return { ...counts, judged: plan.judged };
 }
 
 function judgeHeld(install: HeldInstall, rulebook: LoadedRulebook): JudgedInstall {

@@ -5,6 +5,7 @@ export * from './ticket-store';
 export * from './store';
 export * from './passwords';
 export * from './rulebook-store';
+export * from './install-scan';
 export * from './install-store';
 export * from './bulletin-store';
 export * from './recheck-store';

@@ -30,16 +30,20 @@ export interface HeldInstall {
   readonly closedOn: Day | null;
 }
 
-/** Which installs: those of some units, or those of a scope whose units lie in `[fromUnit, toUnit]` (both included). */
+/** Installs of a scope whose units lie in `[fromUnit, toUnit]` (both included). */
+export interface ScopeChoice {
+  readonly scope: RecheckScope;
+  readonly fromUnit: number;
+  readonly toUnit: number;
+  /** Only these units, unless it is empty or left out. */
+  readonly units?: readonly number[];
+  /** Units whose recording ticket closed on this day or later are read; null reads all. */
+  readonly lookBackFrom: Day | null;
+}
+
+/** Which installs: those of some units, those in some places, or those of a scope. */
 export type InstallChoice =
-  | { readonly unitIds: readonly number[] }
-  | {
-      readonly scope: RecheckScope;
-      readonly fromUnit: number;
-      readonly toUnit: number;
-      /** Units whose recording ticket closed on this day or later are read; null reads all. */
-      readonly lookBackFrom: Day | null;
-    };
+  { readonly unitIds: readonly number[] } | { readonly places: readonly PlaceOfUnit[] } | ScopeChoice;
 
 export interface StandingFlag {
   readonly id: number;

@@ -45,6 +45,8 @@ export interface ChunkName {
 export interface ChunkRow extends ChunkName {
   readonly fromUnit: number;
   readonly toUnit: number;
+  /** The units by id; empty means all from `fromUnit` to `toUnit`. */
+  readonly units: readonly number[];
   readonly tries: number;
 }
 

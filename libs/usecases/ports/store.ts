@@ -2,6 +2,7 @@ import type { BulletinStore } from './bulletin-store';
 import type { CallbackStore } from './callback-store';
 import type { CatalogueStore } from './catalogue-store';
 import type { Hints } from './hints';
+import type { InstallScans } from './install-scan';
 import type { InstallStore } from './install-store';
 import type { LiveStore } from './live-store';
 import type { OutboxStore } from './outbox-store';
@@ -37,6 +38,7 @@ export interface Tables {
 
 export interface Store extends Tables {
   readonly hints: Hints;
+  readonly scans: InstallScans;
   /**
    * All or nothing. The work is run again from its start when the database asks for that (a serialization failure or
    * a deadlock), so it must do nothing outside its tables.

@@ -1,0 +1,47 @@
+import type { Pool, PoolClient } from 'pg';
+import { StoreOutage, type InstallScans } from '../../../usecases';
+import { isOutage } from '../../retryable';
+import { scanInstalls } from './scan-installs';
+
+/**
+ * Scans go through a pool of their own: a transaction that waits for a scan holds a connection, and must not wait for
+ * one that another such transaction holds.
+ */
+export function installScans(pool: Pool, zone: string): InstallScans {
+  return {
+    scan: (choice) => borrowed(pool, (client) => scanInstalls(client, choice, zone)),
+    positions: () =>
+      borrowed(pool, async (client) => {
+        const { rows } = await client.query<{ id: number; line: string; position: string }>(
+          'SELECT p.id, l.code AS line, p.code AS position FROM position p JOIN product_line l ON l.id = p.line_id',
+        );
+        return new Map(rows.map(({ id, line, position }) => [id, { line, position }]));
+      }),
+    partKeys: (ids) =>
+      borrowed(pool, async (client) => {
+        const { rows } = await client.query<{ id: number; key: string }>(
+          'SELECT id, key FROM part WHERE id = ANY($1)',
+          [ids],
+        );
+        return new Map(rows.map(({ id, key }) => [id, key]));
+      }),
+  };
+}
+
+/** A connection for the length of the work; one whose work broke off is not used again. */
+async function borrowed<T>(pool: Pool, work: (client: PoolClient) => Promise<T>): Promise<T> {
+  let client: PoolClient | undefined;
+  // A line that is cut while nobody asks anything of it must not end the program.
+  const unheard = () => undefined;
+  try {
+    client = await pool.connect();
+    client.on('error', unheard);
+    const answer = await work(client);
+    client.off('error', unheard);
+    client.release();
+    return answer;
+  } catch (error) {
+    client?.release(true);
+    throw isOutage(error) ? new StoreOutage(error) : error;
+  }
+}
