@@ -23,6 +23,8 @@ export function openOutput(path: string | undefined, { stdout }: Surroundings): 
     return { write: (text) => writeTo(stdout, text), keep: nothing, drop: () => {} };
   const draft = `${path}.${process.pid}.part`;
   const stream = createWriteStream(draft);
+  const remove = (): void => rmSync(draft, { force: true });
+  process.once('exit', remove);
   let broken: Error | null = null;
   stream.on('error', (error) => (broken = error));
   const refuse = () => {
@@ -38,10 +40,12 @@ export function openOutput(path: string | undefined, { stdout }: Surroundings): 
       await new Promise<void>((done) => stream.end(() => done()).on('error', () => done()));
       refuse();
       renameSync(draft, path);
+      process.off('exit', remove);
     },
     drop() {
       stream.destroy();
-      rmSync(draft, { force: true });
+      remove();
+      process.off('exit', remove);
     },
   };
 }

@@ -1,6 +1,6 @@
 import { Refusal } from '../refusal';
 import { countLines, textOf } from './decode';
-import type { Input } from './open-input';
+import { why, type Input } from './open-input';
 import { csvRows, delimiterOf, type CsvRow } from './read-csv';
 
 /** One row of a table, its values under the names the tool knows: lower case, words joined by `_`. */
@@ -36,7 +36,7 @@ export function columnName(typed: string): string {
 
 /** Opens a table and reads its heading; CSV or JSON lines, by its first character. */
 export async function openTable(input: Input, onRead: (bytes: number) => void): Promise<Table> {
-  const pieces = textOf(counted(input.bytes, onRead), input.name);
+  const pieces = textOf(counted(input, onRead), input.name);
   const start = await firstWords(pieces);
   if (start === '') throw new Refusal(`${input.name} is empty; give a heading and rows, or JSON lines.`);
   const whole = withFirst(start, pieces);
@@ -56,10 +56,14 @@ async function firstWords(pieces: AsyncIterator<string>): Promise<string> {
   return '';
 }
 
-async function* counted(bytes: AsyncIterable<Uint8Array>, onRead: (bytes: number) => void): AsyncGenerator<Uint8Array> {
-  for await (const piece of bytes) {
-    onRead(piece.length);
-    yield piece;
+async function* counted({ bytes, name }: Input, onRead: (bytes: number) => void): AsyncGenerator<Uint8Array> {
+  try {
+    for await (const piece of bytes) {
+      onRead(piece.length);
+      yield piece;
+    }
+  } catch (error) {
+    throw new Refusal(`${name} cannot be read: ${why(error)}.`);
   }
 }
 
@@ -99,7 +103,7 @@ function withoutGuard(cell: string): string {
 }
 
 async function jsonTable(pieces: AsyncIterable<string>, name: string): Promise<Table> {
-  const batches = jsonRows(pieces);
+  const batches = jsonRows(pieces, name);
   const first = await batches.next();
   const rows = first.done ? [] : first.value;
   const top = rows.find((row): row is TableRow => 'values' in row);
@@ -110,11 +114,16 @@ async function jsonTable(pieces: AsyncIterable<string>, name: string): Promise<T
   return { name, kind: 'json-lines', columns: Object.keys(top?.values ?? {}), delimiter: ',', rows: all() };
 }
 
-async function* jsonRows(pieces: AsyncIterable<string>): AsyncGenerator<readonly (TableRow | BadRow)[]> {
+/** A line longer than this is no row of a table. */
+const LONGEST_LINE = 10_000_000;
+
+async function* jsonRows(pieces: AsyncIterable<string>, name: string): AsyncGenerator<readonly (TableRow | BadRow)[]> {
   let [held, line] = ['', 1];
   for await (const piece of pieces) {
     held += piece;
     const end = held.lastIndexOf('\n') + 1;
+    if (held.length - end > LONGEST_LINE)
+      throw new Refusal(`${name}:${line}: the line is too long; give one object per line.`);
     if (end === 0) continue;
     yield jsonLines(held.slice(0, end), line);
     line += countLines(held.slice(0, end));
