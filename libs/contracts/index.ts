@@ -16,3 +16,4 @@ export * from './rulebook-json-schema';
 export * from './shop-data';
 export * from './settings';
 export * from './people';
+export * from './rulebook-view';

@@ -41,6 +41,8 @@ export * from './tell-part/index';
 export * from './pick-part/index';
 export * from './decide-flag/index';
 export * from './look-up/index';
+export * from './view-rulebook/index';
+export * from './explain-place/explain-place';
 export * from './manage-owners/index';
 export * from './view-bulletin/show-published';
 export * from './change-settings/change-settings';

@@ -15,6 +15,7 @@ import { LiveModule } from './live/live.module';
 import { OwnersModule } from './owners/owners.module';
 import { PortsModule } from './ports.module';
 import { RechecksModule } from './rechecks/rechecks.module';
+import { RulebookModule } from './rulebook/rulebook.module';
 import { SessionModule } from './session/session.module';
 import { ShopDataModule } from './shop-data/shop-data.module';
 import { SettingsModule } from './settings/settings.module';
@@ -34,6 +35,7 @@ const NOUNS: Type[] = [
   BoardModule,
   FlagsModule,
   BulletinsModule,
+  RulebookModule,
   RechecksModule,
   CallbacksModule,
   LiveModule,
