@@ -1,5 +1,6 @@
 export type * from './consequence-plan';
-export { judgeAgain, keptQuestion, type KeptQuestion } from './kept-question';
+export { judgeAgain, keptQuestion } from './kept-question';
+export type { KeptQuestion } from './question-record';
 export type { JudgementRecord } from './judgement-record';
 export { judgeInstall, recordOf, strengthOf, type JudgedInstall } from './judge-install';
 export { judgeUnit } from './judge-unit';

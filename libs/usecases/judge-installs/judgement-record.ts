@@ -1,6 +1,6 @@
 import type { StrengthView } from '../../contracts';
 import type { Action, RuleRef, Severity, ThenVerdict } from '../../fit-rules';
-import type { KeptQuestion } from './kept-question';
+import type { KeptQuestion } from './question-record';
 
 /** The strength figures of a shear fastener that is not the required one, with the answer in one sentence. */
 export type KeptStrength = Omit<StrengthView, 'sentences' | 'caution'> & { readonly sentence: string };

@@ -7,26 +7,9 @@ import {
   type Judgement,
   type Rulebook,
   type Standing,
-  type UnitFactsFile,
 } from '../../fit-rules';
 import type { LoadedRulebook } from '../rulebook';
-
-/**
- * What a verdict was asked with. No version of a rule is ever overwritten, so the question and its two clocks are enough
- * to give the same verdict again from the rulebook of any later day.
- */
-export interface KeptQuestion {
-  readonly unit: UnitFactsFile;
-  readonly position: string;
-  readonly parts: readonly string[];
-  /** Days `YYYY-MM-DD`. */
-  readonly fittedOn: string | null;
-  readonly today: string;
-  /** ISO 8601, as known then. */
-  readonly now: string;
-  /** Kept only where the shop had set its own; a standing has no versions. */
-  readonly standing?: Standing;
-}
+import type { KeptQuestion } from './question-record';
 
 /** The question behind a judgement, ready to be kept with it. */
 export function keptQuestion({ question }: Judgement, { rulebook, today, now }: LoadedRulebook): KeptQuestion {
