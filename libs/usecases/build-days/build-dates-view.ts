@@ -64,7 +64,7 @@ function settlingOf(question: BuildDatesQuestion): Settling {
     ruling.boundaries.flatMap((boundary) => (boundary.axis === 'built' ? [boundary.at] : [])),
   );
   const read = new Set(evidence.filter((piece) => !piece.setAside).map((piece) => piece.kind));
-  const notToRead = serialAbsent ? [...NOT_TO_READ, 'serial-scheme'] : NOT_TO_READ;
+  const notToRead: readonly EvidenceKind[] = serialAbsent ? [...NOT_TO_READ, 'serial-scheme'] : NOT_TO_READ;
   const missing = EVIDENCE_KINDS.filter((kind) => !read.has(kind) && !notToRead.includes(kind));
   const cuts = cutAt(answer.days, boundaries);
   return settlingMemo(shop, { cuts, missing, maker, line, today }, () =>
