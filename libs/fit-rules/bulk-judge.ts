@@ -1,18 +1,23 @@
 import type { Day, DaySet } from '../day';
 import type { PartKey } from '../part-number';
 import { CAME_WITH_UNIT, columnDay } from './bulk-columns';
+import { ClassSlots, type ClassBlock } from './class-slots';
+import type { FactsClasses } from './facts-classes';
 import { ALLOWED, DISPUTED, NO, REQUIRED } from './part-outcome';
 import { lastAtOrBefore, type PositionBook, type RulebookHistory } from './rulebook-history';
 import { SlotColumns } from './slot-columns';
+import { ThenSlots } from './then-slots';
 import { segmentsOf } from './slot-segments';
 import type { SlotFacts } from './unit-facts';
 import { verdicts } from './verdict';
 
-/** The slots of one line and position: per stretch of its in-force days, by class of unit. */
-interface PlaceSlots {
+/** One line and position. */
+interface Place {
   readonly book: PositionBook;
+  readonly classes: FactsClasses;
+  /** The stretch of its in-force days that today lies in. */
   readonly today: number;
-  readonly byStretch: Map<number | string, number>[];
+  readonly block: ClassBlock;
 }
 
 /** Columns of installs to judge, one row per index. Days are whole numbers; see OPEN_START and OPEN_END. */
@@ -23,13 +28,6 @@ export interface InstallColumns {
   readonly builtTo: Int32Array;
   /** CAME_WITH_UNIT where it came with the unit or the day is not known. */
   readonly fittedOn: Int32Array;
-}
-
-interface Slot {
-  readonly place: PlaceSlots;
-  readonly facts: SlotFacts;
-  /** Per stretch of the book's in-force days, the slot by those papers; -1 until asked for. */
-  then: Int32Array | null;
 }
 
 const [RIGHT_CODE, ALLOWED_CODE, OUTDATED_CODE, WRONG_CODE, UNDECIDED_CODE, DISPUTED_CODE] = verdicts.map(
@@ -50,8 +48,11 @@ const CODE_OF_BITS = Uint8Array.from({ length: 32 }, (_, bits) => {
  * a few boundaries in flat columns. Codes are indexes into {@link verdicts}.
  */
 export class BulkJudge {
-  private readonly slots: Slot[] = [];
-  private readonly places: PlaceSlots[] = [];
+  private readonly places: Place[] = [];
+  /** Facts of a unit that each slot stands for. */
+  private readonly facts: SlotFacts[] = [];
+  private readonly byClass = new ClassSlots();
+  private readonly then = new ThenSlots();
   private readonly placeByBook = new Map<PositionBook, number>();
   private readonly partNumbers = new Map<PartKey, number>();
   private readonly columns = new SlotColumns();
@@ -82,8 +83,10 @@ export class BulkJudge {
     const book = this.history.book(line, position);
     let place = this.placeByBook.get(book);
     if (place === undefined) {
-      const byStretch = book.inForceCuts.map(() => new Map<number | string, number>());
-      place = this.places.push({ book, today: lastAtOrBefore(book.inForceCuts, this.today), byStretch }) - 1;
+      const { classes, inForceCuts } = book;
+      const block = this.byClass.block(inForceCuts.length, classes.count);
+      place = this.places.push({ book, classes, today: lastAtOrBefore(inForceCuts, this.today), block }) - 1;
+      this.then.addPlace(inForceCuts);
       this.placeByBook.set(book, place);
     }
     return place;
@@ -91,8 +94,7 @@ export class BulkJudge {
 
   /** The slot of a unit in a place, by today's papers. Facts that the rules never ask for make no other slot. */
   slotIn(place: number, facts: SlotFacts): number {
-    const slots = this.places[place]!;
-    return this.slotBy(slots, facts, slots.today);
+    return this.slotBy(place, facts, this.places[place]!.today);
   }
 
   /** The same for a place named by its line and position. */
@@ -103,8 +105,9 @@ export class BulkJudge {
   /** The slot shared by every unit of the line, or -1 when rules ask for the model, an option or the serial. */
   plainSlotOf(line: string, position: string): number {
     const place = this.placeOf(line, position);
-    const isOne = this.places[place]!.book.classes.isOne;
-    return isOne ? this.slotIn(place, { line, model: null, options: {}, serial: null }) : -1;
+    return this.places[place]!.classes.isOne
+      ? this.slotIn(place, { line, model: null, options: {}, serial: null })
+      : -1;
   }
 
   /** One verdict. `part` is a part index; the build dates run from `builtFrom` up to, not including, `builtTo`. */
@@ -148,38 +151,43 @@ export class BulkJudge {
 
   /** By the papers of the fitting day; of each build day, stretch by stretch, when it came with the unit. */
   private thenBits(slot: number, part: number, from: number, to: number, fittedOn: number): number {
-    const cuts = this.slots[slot]!.place.book.inForceCuts;
+    const { then, columns } = this;
     if (fittedOn !== CAME_WITH_UNIT) {
-      return this.columns.bits(this.thenSlot(slot, lastAtOrBefore(cuts, fittedOn)), part, from, to);
+      return columns.bits(this.thenSlot(slot, then.stretchAt(slot, fittedOn)), part, from, to);
     }
+    const count = then.stretchCount(slot);
     let bits = 0;
-    for (let i = lastAtOrBefore(cuts, from); i < cuts.length && columnDay(cuts[i]!) < to; i++) {
-      const last = i + 1 < cuts.length ? Math.min(to, cuts[i + 1]!) : to;
-      bits |= this.columns.bits(this.thenSlot(slot, i), part, Math.max(from, columnDay(cuts[i]!)), last);
+    for (let i = then.stretchAt(slot, from); i < count && then.startOf(slot, i) < to; i++) {
+      const last = i + 1 < count ? Math.min(to, then.startOf(slot, i + 1)) : to;
+      bits |= columns.bits(this.thenSlot(slot, i), part, Math.max(from, then.startOf(slot, i)), last);
     }
     return bits;
   }
 
   private thenSlot(slot: number, stretch: number): number {
-    const one = this.slots[slot]!;
-    one.then ??= new Int32Array(one.place.book.inForceCuts.length).fill(-1);
-    if (one.then[stretch] === -1) one.then[stretch] = this.slotBy(one.place, one.facts, stretch);
-    return one.then[stretch]!;
+    const known = this.then.get(slot, stretch);
+    if (known !== -1) return known;
+    const found = this.slotBy(this.then.placeOfSlot(slot), this.facts[slot]!, stretch);
+    this.then.put(slot, stretch, found);
+    return found;
   }
 
-  private slotBy(place: PlaceSlots, facts: SlotFacts, stretch: number): number {
-    const byClass = place.byStretch[stretch]!;
-    const number = place.book.classes.of(facts);
-    let slot = byClass.get(number);
-    if (slot === undefined) byClass.set(number, (slot = this.addSlot(place, facts, stretch)));
+  private slotBy(place: number, facts: SlotFacts, stretch: number): number {
+    const { classes, block } = this.places[place]!;
+    const number = classes.of(facts);
+    const known = this.byClass.get(block, stretch, number);
+    if (known !== -1) return known;
+    const slot = this.addSlot(place, facts, stretch);
+    this.byClass.set(block, stretch, number, slot);
     return slot;
   }
 
-  private addSlot(place: PlaceSlots, facts: SlotFacts, stretch: number): number {
-    const { book } = place;
+  private addSlot(place: number, facts: SlotFacts, stretch: number): number {
+    const { book } = this.places[place]!;
     const variants = book.variantsOf(facts, book.inForceCuts[stretch]!, this.now);
     const segments = segmentsOf(variants, this.history.graph, this.now);
-    this.slots.push({ place, facts, then: null });
+    this.facts.push(facts);
+    this.then.addSlot(place);
     return this.columns.add(segments, (part) => this.partNumbers.get(part)!);
   }
 }

@@ -1,0 +1,73 @@
+import type { Day } from '../day';
+import { columnDay, IntColumn } from './bulk-columns';
+
+/**
+ * Per slot the slots by the papers of other days, in flat columns: a part that does not belong today is looked at again
+ * by the papers of the day it was fitted.
+ */
+export class ThenSlots {
+  /** Where the in-force cuts of each place begin; those of place p end where those of p + 1 begin. */
+  private readonly cutsAt = new IntColumn();
+  private readonly cuts = new IntColumn();
+  /** Per slot: its place, and where its slots by stretch begin (-1 until one is asked for). */
+  private readonly placeOf = new IntColumn();
+  private readonly thenAt = new IntColumn();
+  private readonly then = new IntColumn();
+
+  constructor() {
+    this.cutsAt.push(0);
+  }
+
+  /** Adds a place with the days that part its stretches; the first is -Infinity. */
+  addPlace(cuts: readonly Day[]): void {
+    for (const cut of cuts) this.cuts.push(columnDay(cut));
+    this.cutsAt.push(this.cuts.length);
+  }
+
+  /** Adds the next slot. */
+  addSlot(place: number): void {
+    this.placeOf.push(place);
+    this.thenAt.push(-1);
+  }
+
+  placeOfSlot(slot: number): number {
+    return this.placeOf.values[slot]!;
+  }
+
+  stretchCount(slot: number): number {
+    const place = this.placeOf.values[slot]!;
+    return this.cutsAt.values[place + 1]! - this.cutsAt.values[place]!;
+  }
+
+  /** First day of a stretch, as columns hold days. */
+  startOf(slot: number, stretch: number): number {
+    return this.cuts.values[this.cutsAt.values[this.placeOf.values[slot]!]! + stretch]!;
+  }
+
+  /** The stretch that the day lies in. */
+  stretchAt(slot: number, day: number): number {
+    const first = this.cutsAt.values[this.placeOf.values[slot]!]!;
+    const cuts = this.cuts.values;
+    let [low, high] = [first, first + this.stretchCount(slot) - 1];
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if (cuts[middle]! <= day) low = middle;
+      else high = middle - 1;
+    }
+    return low - first;
+  }
+
+  /** The slot by the papers of the stretch; -1 until it is put. */
+  get(slot: number, stretch: number): number {
+    const at = this.thenAt.values[slot]!;
+    return at === -1 ? -1 : this.then.values[at + stretch]!;
+  }
+
+  put(slot: number, stretch: number, then: number): void {
+    if (this.thenAt.values[slot] === -1) {
+      this.thenAt.values[slot] = this.then.length;
+      for (let i = this.stretchCount(slot); i > 0; i--) this.then.push(-1);
+    }
+    this.then.values[this.thenAt.values[slot]! + stretch] = then;
+  }
+}
