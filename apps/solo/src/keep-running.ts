@@ -15,7 +15,7 @@ function giveUp(...sentences: readonly string[]): never {
  */
 export async function keepRunning(
   openParts: OpenParts,
-  greet: (solo: Solo, config: Config) => readonly string[],
+  greet: (solo: Solo, config: Config) => Promise<readonly string[]>,
 ): Promise<void> {
   const read = readConfig(process.env);
   if (!read.ok) giveUp(...read.problems);
@@ -38,7 +38,7 @@ export async function keepRunning(
   if (!result.ok) giveUp(result.problem);
   stop = () => result.solo.stop();
   if (asked) return;
-  for (const sentence of greet(result.solo, read.config)) say(sentence);
+  for (const sentence of await greet(result.solo, read.config)) say(sentence);
   const lost = await result.solo.lost;
   if (asked) return;
   await stop();

@@ -1,8 +1,6 @@
 import { type Config } from '../../../libs/config';
 import { embeddedProblemSentence, startEmbedded } from '../../../libs/store/embedded';
 import { applyMigrations, checkServer, serverProblemSentence } from '../../../libs/store/migrate';
-import { RedisRefused } from '../../../libs/queue';
-import { StartRefused } from '../../api/src/start-refused';
 import { addressProblem, listenProblem } from './listen-problem';
 
 /** The configuration with the database found. */
@@ -20,9 +18,11 @@ export interface SoloParts extends Running {
   startWorker(): Promise<Running>;
   /** Listens when it resolves. */
   startApi(): Promise<Running & { readonly url: string }>;
+  /** The sentence of a start that a part refuses; undefined for any other error. */
+  refusalOf(error: unknown): string | undefined;
 }
 
-export type OpenParts = (config: RunningConfig, say: Say) => SoloParts;
+export type OpenParts = (config: RunningConfig, say: Say) => SoloParts | Promise<SoloParts>;
 export type Say = (sentence: string) => void;
 
 export interface Solo {
@@ -47,6 +47,7 @@ export async function runSolo(config: Config, openParts: OpenParts, say: Say): P
   if (!database.ok) return database;
   started.push(database.stop);
   if (database.notice) say(database.notice);
+  let parts: SoloParts | undefined;
   try {
     const taken = await addressProblem(config);
     if (taken !== undefined) {
@@ -56,19 +57,18 @@ export async function runSolo(config: Config, openParts: OpenParts, say: Say): P
     const running = { ...config, databaseUrl: database.url };
     const applied = await applyMigrations(running.databaseUrl);
     if (applied.length > 0) say(`Database brought up to date (${applied.length} migrations).`);
-    const parts = openParts(running, say);
-    started.push(() => parts.close());
-    if (config.demo) await parts.seedIfEmpty();
-    const worker = await parts.startWorker();
+    const opened = (parts = await openParts(running, say));
+    started.push(() => opened.close());
+    if (config.demo) await opened.seedIfEmpty();
+    const worker = await opened.startWorker();
     started.push(() => worker.close());
-    const api = await parts.startApi();
+    const api = await opened.startApi();
     started.push(() => api.close());
     const lost = database.ended.then(() => 'The database has ended by itself; its log is in the data folder.');
     return { ok: true, solo: { address: api.url, lost, stop } };
   } catch (error) {
     await stop();
-    const refused = error instanceof RedisRefused || error instanceof StartRefused;
-    const problem = refused ? error.message : listenProblem(error, config);
+    const problem = parts?.refusalOf(error) ?? listenProblem(error, config);
     if (problem) return { ok: false, problem };
     throw error;
   }

@@ -1,8 +1,10 @@
 import { pino } from 'pino';
 import { dayOfInstant } from '../../../libs/day';
 import { makeDemoShop } from '../../../libs/demo';
+import { RedisRefused } from '../../../libs/queue';
 import { openStore, seedIfEmpty } from '../../../libs/store';
 import { startApi } from '../../api/src/start-api';
+import { StartRefused } from '../../api/src/start-refused';
 import { startWorker } from '../../worker/src/start-worker';
 import { type RunningConfig, type Say, type SoloParts } from './run-solo';
 
@@ -29,6 +31,7 @@ export function shopParts(config: RunningConfig, say: Say): SoloParts {
       for (const notice of api.notices) say(notice);
       return api;
     },
+    refusalOf: (error) => (error instanceof RedisRefused || error instanceof StartRefused ? error.message : undefined),
     close: () => store.close(),
   };
 }
