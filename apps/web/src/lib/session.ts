@@ -1,4 +1,4 @@
-import { queryOptions, useQuery } from '@tanstack/react-query';
+import { queryOptions, useQuery, type QueryClient } from '@tanstack/react-query';
 import { me, type Me } from '../../../../libs/contracts';
 import { request } from './api-client';
 import { ApiProblem } from './problem';
@@ -20,4 +20,10 @@ export const sessionQuery = queryOptions({
 /** True when the person at the page may do it; the server decides again. */
 export function useMay(permission: string): boolean {
   return useQuery(sessionQuery).data?.permissions.includes(permission) ?? false;
+}
+
+/** Someone comes or goes: whatever was fetched for the one before is forgotten, and every view of the session knows. */
+export function changePerson(client: QueryClient, person: Me | null): void {
+  client.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== sessionQuery.queryKey[0] });
+  client.setQueryData(sessionQuery.queryKey, person);
 }

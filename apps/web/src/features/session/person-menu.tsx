@@ -3,7 +3,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import type { Me } from '../../../../../libs/contracts';
 import { send } from '../../lib/api-client';
-import { sessionQuery } from '../../lib/session';
+import { changePerson } from '../../lib/session';
 import classes from './person-menu.module.css';
 
 /** Who is at the page, the light, and the way out. */
@@ -14,8 +14,7 @@ export function PersonMenu({ person }: { person: Me }) {
   const signOut = useMutation({
     mutationFn: () => send('DELETE', '/session'),
     onSuccess: () => {
-      client.clear();
-      client.setQueryData(sessionQuery.queryKey, null);
+      changePerson(client, null);
     },
   });
   return (

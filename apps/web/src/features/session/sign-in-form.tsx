@@ -4,7 +4,7 @@ import { useState, type FormEvent } from 'react';
 import { demoPeople, me, type DemoPeople } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
-import { sessionQuery } from '../../lib/session';
+import { changePerson } from '../../lib/session';
 import { DemoPeopleList } from './demo-people-list';
 import classes from './sign-in-form.module.css';
 
@@ -20,8 +20,7 @@ export function SignInForm() {
   const signIn = useMutation({
     mutationFn: () => request(me, 'POST', '/session', { body: { login, password } }),
     onSuccess: (person) => {
-      client.clear();
-      client.setQueryData(sessionQuery.queryKey, person);
+      changePerson(client, person);
     },
   });
   const submit = (event: FormEvent) => {

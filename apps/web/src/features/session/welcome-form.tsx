@@ -4,7 +4,7 @@ import { useState, type FormEvent } from 'react';
 import { me } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
-import { sessionQuery } from '../../lib/session';
+import { changePerson } from '../../lib/session';
 import classes from './sign-in-form.module.css';
 
 /** What a one-time link opens: a password is set, and one is signed in. `onDone` leads away from the link. */
@@ -14,8 +14,7 @@ export function WelcomeForm({ token, onDone }: { token: string; onDone: () => vo
   const enter = useMutation({
     mutationFn: () => request(me, 'POST', '/session/link', { body: { token, password } }),
     onSuccess: (person) => {
-      client.clear();
-      client.setQueryData(sessionQuery.queryKey, person);
+      changePerson(client, person);
       onDone();
     },
   });
