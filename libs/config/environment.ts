@@ -88,6 +88,14 @@ export const VARIABLES = {
     fallback: 'that of the machine',
     meaning: "Time zone of the shop: it decides which day is 'today'.",
   },
+  AUDIT_HEAD_FILE: {
+    schema: z
+      .string()
+      .transform((file) => (isAbsolute(file) ? file : resolve(file)))
+      .optional(),
+    fallback: 'not set: it stands in the log alone',
+    meaning: 'File, best on another machine, to which the head of the trail of changes is added once a day.',
+  },
   LOG_LEVEL: {
     schema: z.enum(LOG_LEVELS, { error: LOG_LEVELS.join(', ') }),
     fallback: 'info',

@@ -26,9 +26,12 @@ describe('the environment', () => {
     });
   });
 
-  it('seeds no demo shop in production unless told to', () => {
+  it('seeds no demo shop in production, and refuses to be told to', () => {
     expect(configOf({ NODE_ENV: 'production' }).demo).toBe(false);
-    expect(configOf({ NODE_ENV: 'production', REVRIGHT_DEMO: 'yes' }).demo).toBe(true);
+    expect(readConfig({ NODE_ENV: 'production', REVRIGHT_DEMO: 'yes' })).toEqual({
+      ok: false,
+      problems: ["REVRIGHT_DEMO is 'yes', but must be false or not set where NODE_ENV is production."],
+    });
   });
 
   it('takes an empty or blank value as not set', () => {

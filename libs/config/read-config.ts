@@ -13,6 +13,8 @@ export interface Config {
   readonly workerConcurrency: number;
   readonly chunkUnits: number;
   readonly timeZone: string;
+  /** Absolute path. */
+  readonly auditHeadFile: string | undefined;
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
 }
 
@@ -60,5 +62,6 @@ const toConfig = (parsed: Parsed): Config => ({
   workerConcurrency: parsed.WORKER_CONCURRENCY,
   chunkUnits: parsed.CHUNK_UNITS,
   timeZone: parsed.TIME_ZONE,
+  auditHeadFile: parsed.AUDIT_HEAD_FILE,
   logLevel: parsed.LOG_LEVEL,
 });

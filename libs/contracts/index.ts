@@ -16,4 +16,5 @@ export * from './rulebook-json-schema';
 export * from './shop-data';
 export * from './settings';
 export * from './people';
+export * from './trail';
 export * from './rulebook-view';

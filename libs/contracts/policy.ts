@@ -45,6 +45,8 @@ export const POLICY = {
   'work-callbacks': COUNTER,
   'settle-callbacks': COUNTER,
   'change-settings': ['manager', 'administrator'],
+  /** Everything that was ever done about a unit, and by whom. */
+  'see-trail': ['manager', 'administrator'],
   'manage-people': ['administrator'],
 } as const satisfies Record<string, readonly Role[]>;
 

@@ -1,4 +1,5 @@
 import type { Tables } from '../usecases';
+import { trailStore } from './audit/trail-store';
 import { bulletinStore } from './bulletins/bulletin-store';
 import { callbackStore } from './callbacks/callback-store';
 import { catalogueStore } from './catalogue/catalogue-store';
@@ -36,5 +37,6 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     callbacks: callbackStore(db),
     outbox: outboxStore(db),
     live: liveStore(db),
+    trail: trailStore(db),
   };
 }

@@ -47,3 +47,4 @@ export * from './manage-owners/index';
 export * from './view-bulletin/show-published';
 export * from './change-settings/change-settings';
 export * from './manage-people/index';
+export * from './view-trail/view-trail';

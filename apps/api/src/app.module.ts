@@ -1,6 +1,7 @@
 import { Module, type DynamicModule, type Type } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { ZodSerializerInterceptor } from 'nestjs-zod';
+import { ActingInterceptor } from './auth/acting.interceptor';
 import { SessionGuard } from './auth/session.guard';
 import { BulletinsModule } from './bulletins/bulletins.module';
 import { CallbacksModule } from './callbacks/callbacks.module';
@@ -54,6 +55,7 @@ export class AppModule {
         { provide: APP_GUARD, useClass: SessionGuard },
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_PIPE, useClass: ValidationPipe },
+        { provide: APP_INTERCEPTOR, useClass: ActingInterceptor },
         { provide: APP_INTERCEPTOR, useClass: ZodSerializerInterceptor },
         { provide: APP_INTERCEPTOR, useClass: VersionTagInterceptor },
       ],

@@ -13,6 +13,7 @@ import { levelsFor } from './log-levels';
 import { serveOpenApi } from './open-api';
 import { servePage } from './page/serve-page';
 import { setSecurityHeaders } from './page/security-headers';
+import { keepTrailHead } from './trail-head';
 import { shopClock } from './shop-clock';
 import { refuseDemoInProduction } from './start-refused';
 import type { ApiOptions } from './tokens';
@@ -61,7 +62,12 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     await app.listen({ port: config.port, host: config.host });
     const url = urlOf(app, config.host);
     const notices = await howToSignInFirst({ store: options.store, clock: clockOf(options) }, url);
-    return { url, routes, notices, close: () => app.close() };
+    const head = keepTrailHead(options);
+    const close = async () => {
+      await head.close();
+      await app.close();
+    };
+    return { url, routes, notices, close };
   } catch (error) {
     await app.close();
     throw error;

@@ -1,5 +1,6 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import type { DemoShop } from '../../demo';
+import { beginLoading, endLoading } from '../audit/loading';
 import { PrismaClient } from '../generated/client';
 import type { OpenStore } from '../open-store';
 import { seedCatalogue } from './seed-catalogue';
@@ -26,6 +27,7 @@ export async function seedShop({ pool }: Pick<OpenStore, 'pool'>, shop: DemoShop
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
   try {
     await client.$transaction(async (db) => {
+      await beginLoading(db);
       const house = await seedHouse(db, shop);
       const catalogue = await seedCatalogue(db, shop);
       await seedRulebook(db, shop);
@@ -33,6 +35,7 @@ export async function seedShop({ pool }: Pick<OpenStore, 'pool'>, shop: DemoShop
       await seedTickets(db, shop, { house, catalogue, units });
       await seedVerdicts(db, shop, units.unit);
       await seedPast(db, house.person);
+      await endLoading(db, 'the demo shop');
     }, TRANSACTION);
   } finally {
     await client.$disconnect();

@@ -11,7 +11,7 @@ export async function changeOwner(
   _actor: Actor,
   { id, version, ...patch }: { id: number; version: number } & Partial<NewOwner>,
 ): Promise<Outcome<Owner>> {
-  const changed = await store.owners.change(id, version, patch);
+  const changed = await store.transaction((tx) => tx.owners.change(id, version, patch));
   const owner = await store.owners.byId(id);
   if (!owner) return refused('not-found', `There is no owner ${id}.`);
   if (changed) return done(owner);

@@ -15,3 +15,4 @@ export * from './live-store';
 export * from './hints';
 export * from './shop-data-store';
 export * from './people-store';
+export * from './trail-store';

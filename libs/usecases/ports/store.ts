@@ -12,6 +12,7 @@ import type { RulebookStore } from './rulebook-store';
 import type { SessionStore, SettingStore } from './session-store';
 import type { ShopDataStore } from './shop-data-store';
 import type { FlagStore, TicketStore } from './ticket-store';
+import type { TrailStore } from './trail-store';
 import type { OwnerStore, UnitStore } from './unit-store';
 
 export { StoreOutage } from './store-outage';
@@ -34,6 +35,7 @@ export interface Tables {
   readonly callbacks: CallbackStore;
   readonly outbox: OutboxStore;
   readonly live: LiveStore;
+  readonly trail: TrailStore;
 }
 
 export interface Store extends Tables {

@@ -16,7 +16,7 @@ export async function saveBulletin(
   const key = bulletinKey(input);
   const checked = await checkDraft(ports, key, input);
   if (!checked.ok) return checked;
-  const id = await ports.store.bulletins.insert(key, { ...input, draft: checked.value });
+  const id = await ports.store.transaction((tx) => tx.bulletins.insert(key, { ...input, draft: checked.value }));
   if (id === null)
     return refused('conflict', `Bulletin ${input.number} of ${input.publisher} is on file already.`, {
       field: 'number',

@@ -1,10 +1,12 @@
-import { Body, Controller, HttpCode, Inject, Param, Post, Put } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Put, Query } from '@nestjs/common';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
-import { newEvidence, setAsideEvidence, unitIdentity, unitView } from '../../../../libs/contracts';
+import { z } from 'zod';
+import { newEvidence, setAsideEvidence, unitIdentity, unitTrail, unitView } from '../../../../libs/contracts';
 import {
   addEvidence,
   identifyUnit,
   setAsideEvidence as setAside,
+  viewTrail,
   type Actor,
   type Ports,
 } from '../../../../libs/usecases';
@@ -18,11 +20,27 @@ import { PORTS } from '../tokens';
 class UnitIdentityDto extends createZodDto(unitIdentity) {}
 class NewEvidenceDto extends createZodDto(newEvidence) {}
 class SetAsideDto extends createZodDto(setAsideEvidence) {}
+class UnitTrailDto extends createZodDto(unitTrail) {}
+class TrailQuery extends createZodDto(
+  z.object({
+    after: z
+      .string()
+      .regex(/^\d{1,18}\.\d{1,9}$/, { error: "expected the 'next' of the page before" })
+      .optional(),
+  }),
+) {}
 class UnitViewDto extends createZodDto(unitView) {}
 
 @Controller('units')
 export class UnitsController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get(':id/trail')
+  @Permit('see-trail')
+  @ZodResponse({ status: 200, type: UnitTrailDto })
+  async trail(@RowIdParam('id') unitId: number, @Query() { after }: TrailQuery, @CurrentActor() actor: Actor) {
+    return answer(await viewTrail(this.ports, actor, { unitId, after: after ?? null }));
+  }
 
   @Put(':id/identity')
   @Permit('identify-unit')

@@ -1,0 +1,44 @@
+import { Pool } from 'pg';
+import { readConfig, type Config } from '../../../libs/config';
+import { embeddedProblemSentence, startEmbedded } from '../../../libs/store/embedded';
+import { verifyTrail } from '../../../libs/store';
+
+/**
+ * `npm run audit:verify [-- head]`: walks the whole trail of changes and says whether every row is as it was written.
+ * With a head written down earlier it must still be in the chain. Ends with code 1 when something is wrong.
+ */
+async function main(expect: string | undefined): Promise<void> {
+  const read = readConfig(process.env);
+  if (!read.ok) return fail(read.problems.join('\n'));
+  const { config } = read;
+  const database = await databaseOf(config);
+  if (!database.ok) return fail(database.problem);
+  const pool = new Pool({ connectionString: database.url, max: 1, application_name: 'revright verify' });
+  try {
+    const { rows, head, fault } = await verifyTrail(pool, expect);
+    if (fault) fail(`Row ${fault.id} of the trail is not as it was written: ${fault.why}.`);
+    else process.stdout.write(`The trail is whole: ${rows} rows, head ${head}.\n`);
+  } finally {
+    await pool.end();
+    await database.stop();
+  }
+}
+
+type Database =
+  | { readonly ok: true; readonly url: string; readonly stop: () => Promise<void> }
+  | { readonly ok: false; readonly problem: string };
+
+/** The given PostgreSQL, or our own, started for the length of this. */
+async function databaseOf({ databaseUrl, dataFolder }: Config): Promise<Database> {
+  if (databaseUrl !== undefined) return { ok: true, url: databaseUrl, stop: () => Promise.resolve() };
+  const result = await startEmbedded({ dataFolder });
+  if (!result.ok) return { ok: false, problem: embeddedProblemSentence(result.problem) };
+  return { ok: true, url: result.server.url, stop: () => result.server.stop() };
+}
+
+function fail(sentence: string): void {
+  process.stderr.write(`${sentence}\n`);
+  process.exitCode = 1;
+}
+
+main(process.argv[2]).catch((error: unknown) => fail(error instanceof Error ? error.message : String(error)));

@@ -1,0 +1,38 @@
+import type { TrailStore } from '../../usecases';
+import type { Db } from '../db';
+
+type Row = Awaited<ReturnType<TrailStore['ofUnit']>>[number];
+
+export function trailStore(db: Db): TrailStore {
+  return {
+    async head() {
+      const rows = await db.$queryRaw<{ place: string; hash: string }[]>`
+        SELECT id::text AS place, encode(row_hash, 'hex') AS hash FROM audit_entry ORDER BY id DESC LIMIT 1`;
+      return rows[0] ?? null;
+    },
+    /** A verdict a recheck changed has no row of its own in the trail: it stands where its chunk stands. */
+    ofUnit(unitId, after, limit) {
+      const [place = '0', part = '0'] = (after ?? '0.0').split('.');
+      return db.$queryRaw<Row[]>`
+        WITH own AS (
+          SELECT e.id AS place, 0 AS part, e.at, e.person_id, e.act, e.noun, e.row_key, e.revision, e.change
+          FROM audit_entry e WHERE e.unit_id = ${unitId}::int
+        ), judged AS (
+          SELECT e.id AS place, v.id AS part, v.at, NULL::int AS person_id, 'insert' AS act, 'verdict_change' AS noun,
+                 v.id::text AS row_key, v.revision, to_jsonb(v) AS change
+          FROM verdict_change v
+          JOIN recheck_chunk c ON c.recheck_id = v.recheck_id AND v.unit_id BETWEEN c.from_unit AND c.to_unit
+          JOIN audit_entry e ON e.noun = 'recheck_chunk' AND e.row_key = c.id::text
+          WHERE v.unit_id = ${unitId}::int AND v.recheck_id IS NOT NULL
+        )
+        SELECT t.place::text, to_char(t.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at, p.name AS by,
+               t.act, t.noun, t.row_key AS key, t.revision, t.change, t.place || '.' || t.part AS cursor,
+               concat_ws(' of ', r.cause, s.number) AS known
+        FROM (SELECT * FROM own UNION ALL SELECT * FROM judged) t
+        LEFT JOIN person p ON p.id = t.person_id
+        LEFT JOIN rulebook_revision r ON r.id = t.revision LEFT JOIN source s ON s.id = r.source_id
+        WHERE (t.place, t.part) > (${place}::bigint, ${part}::int)
+        ORDER BY t.place, t.part LIMIT ${limit}::int`;
+    },
+  };
+}

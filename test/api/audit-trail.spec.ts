@@ -1,0 +1,201 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { Pool } from 'pg';
+import { startApi } from '../../apps/api/src/start-api';
+import { readConfig } from '../../libs/config';
+import type { UnitTrail } from '../../libs/contracts';
+import { openStore, verifyTrail } from '../../libs/store';
+import { withDatabase } from '../../libs/testing';
+import { ApiShop } from './api-shop';
+
+const db = withDatabase();
+let shop: ApiShop;
+
+interface Entry {
+  id: string;
+  person: string | null;
+  act: string;
+  noun: string;
+  unit_id: number | null;
+  change: Record<string, unknown>;
+}
+
+const since = async (id: string): Promise<Entry[]> =>
+  (
+    await db.pool.query<Entry>(
+      `SELECT e.id::text, p.login AS person, e.act, e.noun, e.unit_id, e.change FROM audit_entry e
+       LEFT JOIN person p ON p.id = e.person_id WHERE e.id > $1::bigint ORDER BY e.id`,
+      [id],
+    )
+  ).rows;
+
+const last = async (): Promise<string> =>
+  (await db.pool.query<{ id: string }>('SELECT coalesce(max(id), 0)::text AS id FROM audit_entry')).rows[0]!.id;
+
+beforeAll(async () => {
+  shop = await ApiShop.open(db);
+}, 300_000);
+
+describe('the trail of changes', () => {
+  it('names who changed what of which unit, with what stood there before', async () => {
+    const ticket = await shop.newTicket('16050002');
+    const from = await last();
+    const technician = await shop.as('technician');
+    await technician.change('PATCH', `/tickets/${ticket.id}`, ticket.version, { complaint: 'Belt slips' });
+    const entries = await since(from);
+    const changed = entries.find(({ noun, act }) => noun === 'ticket' && act === 'update')!;
+    expect(changed).toMatchObject({ person: 'technician', unit_id: ticket.unit.id });
+    expect(changed.change).toMatchObject({ complaint: ['Auger does not turn', 'Belt slips'] });
+  });
+
+  it('keeps nothing of an owner but that something changed, and no password', async () => {
+    await shop.newTicket('16050003', {});
+    const { rows } = await db.pool.query<{ all: string }>('SELECT change::text AS all FROM audit_entry');
+    const text = rows.map(({ all }) => all).join('\n');
+    expect(text).toContain('not kept here');
+    for (const secret of ['Ole Brand', '555 0101', '$argon2id$']) expect(text).not.toContain(secret);
+  });
+
+  it('holds nothing of a change that was refused or rolled back', async () => {
+    const from = await last();
+    await expect(
+      shop.store.transaction(async (tx) => {
+        await tx.settings.write('look-back-months', 5, null);
+        throw new Error('no');
+      }),
+    ).rejects.toThrow('no');
+    expect(await since(from)).toEqual([]);
+  });
+
+  it('is one chain however many write at once', async () => {
+    await Promise.all(
+      Array.from({ length: 40 }, (_, n) => shop.store.transaction((tx) => tx.settings.write(`many-${n % 7}`, n, null))),
+    );
+    expect(await verifyTrail(db.pool)).toMatchObject({ fault: null });
+  });
+
+  it('cannot be written, changed or emptied by the programs, nor can what it stands on', async () => {
+    const { pool } = shop.store;
+    const asked = [
+      `UPDATE audit_entry SET act = 'x'`,
+      'DELETE FROM audit_entry',
+      'TRUNCATE audit_entry',
+      `INSERT INTO audit_entry SELECT 999999, at, person_id, act, noun, row_key, unit_id, revision, change, prev_hash, row_hash FROM audit_entry LIMIT 1`,
+      `SELECT audit_append('x', 'x', 'x', NULL, '{}')`,
+      `UPDATE verdict_change SET to_verdict = 'right'`,
+      'DELETE FROM verdict_change',
+      'ALTER TABLE audit_entry DISABLE TRIGGER ALL',
+      'ALTER TABLE ticket DISABLE TRIGGER ALL',
+      'DROP TABLE audit_entry',
+      'SELECT * FROM _prisma_migrations',
+    ];
+    for (const sql of asked) await expect(pool.query(sql)).rejects.toMatchObject({ code: '42501' });
+  });
+
+  it('is not silenced by a program that says it is loading a shop', async () => {
+    const from = await last();
+    const client = await shop.store.pool.connect();
+    try {
+      await client.query('BEGIN');
+      await client.query(`SELECT set_config('revright.loading', 'on', true)`);
+      await client.query(`INSERT INTO setting (key, value) VALUES ('quiet', '1')`);
+      await client.query('COMMIT');
+    } finally {
+      client.release();
+    }
+    expect((await since(from)).map(({ noun }) => noun)).toEqual(['setting']);
+  });
+
+  it('refuses to be changed even by the owner of the tables', async () => {
+    for (const sql of [`UPDATE audit_entry SET act = 'x'`, 'DELETE FROM audit_entry', 'TRUNCATE audit_entry'])
+      await expect(db.pool.query(sql)).rejects.toThrow('only ever added to');
+  });
+});
+
+describe("an auditor's view of one unit", () => {
+  it('is everything about it in order, with who did it and what was known then', async () => {
+    const ticket = await shop.newTicket('16050009');
+    const technician = await shop.as('technician');
+    await technician.change('PATCH', `/tickets/${ticket.id}`, ticket.version, { complaint: 'Rattles' });
+    const manager = await shop.as('manager');
+    const path = `/units/${ticket.unit.id}/trail`;
+    const { body } = await manager.get<UnitTrail>(path);
+    expect(body.next).toBeNull();
+    expect(body.items.map(({ noun, act, by }) => `${noun} ${act} ${by}`)).toEqual(
+      expect.arrayContaining(['unit insert The counter', 'ticket insert The counter', 'ticket update The technician']),
+    );
+    expect(body.items.at(-1)).toMatchObject({ noun: 'ticket', revision: 1, known: 'seed' });
+    const places = body.items.map(({ place }) => Number(place));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect((await technician.get(path)).status).toBe(403);
+    expect((await manager.get('/units/2000000000/trail')).status).toBe(404);
+    expect((await manager.get(`${path}?after=x`)).status).toBe(400);
+  });
+});
+
+describe('looking the trail over', () => {
+  /** Does to the trail what only somebody who owns the database can, and undoes it again. */
+  async function tampered(sql: string, undo: string, look: () => Promise<unknown>): Promise<void> {
+    const owner = new Pool({ connectionString: db.url, max: 1 });
+    try {
+      await owner.query('ALTER TABLE audit_entry DISABLE TRIGGER only_added_to');
+      await owner.query('CREATE TABLE IF NOT EXISTS kept AS SELECT * FROM audit_entry WHERE false');
+      await owner.query('TRUNCATE kept');
+      await owner.query('INSERT INTO kept SELECT * FROM audit_entry');
+      await owner.query(sql);
+      await look();
+      await owner.query(undo);
+      await owner.query('ALTER TABLE audit_entry ENABLE TRIGGER only_added_to');
+    } finally {
+      await owner.end();
+    }
+  }
+  const RESTORE = 'DELETE FROM audit_entry; INSERT INTO audit_entry SELECT * FROM kept';
+
+  it.each([
+    ['one letter of what was changed', `change = jsonb_set(change, '{key}', '"lookback-months"')`],
+    ['one byte of a hash', 'row_hash = set_byte(row_hash, 7, (get_byte(row_hash, 7) + 1) % 256)'],
+    ['one byte of the hash before', 'prev_hash = set_byte(prev_hash, 0, (get_byte(prev_hash, 0) + 1) % 256)'],
+    ['who did it', 'person_id = 1 + coalesce(person_id, 0)'],
+    ['when', `at = at + INTERVAL '1 millisecond'`],
+    ['about which unit', 'unit_id = 1 + coalesce(unit_id, 0)'],
+  ])('finds that %s is not as it was, and names the row', async (_, set) => {
+    await tampered(`UPDATE audit_entry SET ${set} WHERE id = 9`, RESTORE, async () => {
+      expect((await verifyTrail(db.pool)).fault).toMatchObject({ id: '9' });
+    });
+    expect((await verifyTrail(db.pool)).fault).toBeNull();
+  });
+
+  it('finds a removed row, and a cut end when the head was written down', async () => {
+    const { head, rows } = await verifyTrail(db.pool);
+    await tampered('DELETE FROM audit_entry WHERE id = 5', RESTORE, async () => {
+      expect((await verifyTrail(db.pool)).fault).toMatchObject({ id: '6' });
+    });
+    await tampered(`DELETE FROM audit_entry WHERE id = ${rows}`, RESTORE, async () => {
+      expect((await verifyTrail(db.pool)).fault).toBeNull();
+      expect((await verifyTrail(db.pool, head)).fault?.why).toContain('rows are missing');
+    });
+    expect((await verifyTrail(db.pool, head)).fault).toBeNull();
+  });
+
+  it('ends where the head stands that leaves the database at each start', async () => {
+    const file = join(mkdtempSync(join(tmpdir(), 'revright-head-')), 'heads');
+    const read = readConfig({ PORT: '0', DATABASE_URL: db.url, LOG_LEVEL: 'error', AUDIT_HEAD_FILE: file });
+    if (!read.ok) throw new Error(read.problems.join(' '));
+    const api = await startApi({ config: read.config, store: shop.store });
+    await api.close();
+    const { head, rows } = await verifyTrail(db.pool);
+    expect(readFileSync(file, 'utf8')).toMatch(new RegExp(`^\\S+Z ${rows} ${head}\n$`));
+    rmSync(dirname(file), { recursive: true });
+  });
+
+  it('is the same for a store of its own', async () => {
+    const store = openStore({ url: db.url, poolSize: 1 });
+    try {
+      expect((await verifyTrail(store.pool)).fault).toBeNull();
+    } finally {
+      await store.close();
+    }
+  });
+});
