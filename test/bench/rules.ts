@@ -1,5 +1,6 @@
 import { auditRulebook, createJudge, verdicts, type Judge, type Verdict } from '../../libs/fit-rules';
 import { jsonRulesContender, zenContender, type Contender } from './rules/engines';
+import { processorTime } from './rules/processor-time';
 import {
   allowedPart,
   barredPart,
@@ -53,10 +54,11 @@ class OurRun {
     });
   }
 
+  /** Milliseconds of processor time. */
   run(): number {
     const { work, judge, slot, part, builtFrom, builtTo, codes } = this;
     const { bulk } = judge;
-    const start = performance.now();
+    const start = processorTime();
     const shared = new Int32Array(LINES * POSITIONS);
     const places = shared.map((_, i) => {
       const [line, position] = [lineName(Math.floor(i / POSITIONS)), positionName(i % POSITIONS)];
@@ -70,7 +72,7 @@ class OurRun {
       slot[row] = plain >= 0 ? plain : bulk.slotIn(places[place]!, work.units[unit]!);
     }
     bulk.judgeColumns({ slot, part, builtFrom, builtTo, fittedOn: work.fittedOn }, ROWS, codes);
-    return performance.now() - start;
+    return processorTime() - start;
   }
 }
 
@@ -149,15 +151,18 @@ function auditLine(): BenchLine[] {
   });
   const context = { inForceOn: TODAY, knownAt: NOW, lines, catalogue: null, withdrawnSources: new Set<string>() };
   const times = Array.from({ length: ROUNDS + 1 }, () => {
-    const start = performance.now();
+    const start = processorTime();
     auditRulebook({ ...rulebook, rules }, context);
-    return performance.now() - start;
+    return processorTime() - start;
   });
   const value = Math.round(median(times.slice(1)));
   return [{ name: 'audit of 100,000 rules', value, unit: 'ms', goal: AUDIT_GOAL_MS, holds: value <= AUDIT_GOAL_MS }];
 }
 
-/** Judging and auditing on one core, against two rule engines on the same rules and the same rows. */
+/**
+ * Judging and auditing against two rule engines on the same rules and the same rows. All times are processor times of
+ * the whole process, its helper threads included: what one core would take, whatever else the machine is doing.
+ */
 export const benches = {
   name: 'rules',
   async run(): Promise<BenchLine[]> {
