@@ -10,6 +10,7 @@ import { liveStore } from './live/live-store';
 import { outboxStore } from './outbox/outbox-store';
 import { ownerStore } from './owners/owner-store';
 import { peopleStore } from './people/people-store';
+import { keptAnswerStore } from './people/kept-answer-store';
 import { sessionStore } from './people/session-store';
 import { settingStore } from './people/setting-store';
 import { recheckStore } from './rechecks/recheck-store';
@@ -38,5 +39,6 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     outbox: outboxStore(db),
     live: liveStore(db),
     trail: trailStore(db),
+    keptAnswers: keptAnswerStore(db),
   };
 }

@@ -7,6 +7,7 @@ import { BulletinsModule } from './bulletins/bulletins.module';
 import { CallbacksModule } from './callbacks/callbacks.module';
 import { BoardModule } from './board/board.module';
 import { CatalogueModule } from './catalogue/catalogue.module';
+import { RepeatInterceptor } from './http/repeat.interceptor';
 import { FlagsModule } from './flags/flags.module';
 import { ProblemFilter } from './http/problem.filter';
 import { ValidationPipe } from './http/validation';
@@ -56,6 +57,7 @@ export class AppModule {
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_PIPE, useClass: ValidationPipe },
         { provide: APP_INTERCEPTOR, useClass: ActingInterceptor },
+        { provide: APP_INTERCEPTOR, useClass: RepeatInterceptor },
         { provide: APP_INTERCEPTOR, useClass: ZodSerializerInterceptor },
         { provide: APP_INTERCEPTOR, useClass: VersionTagInterceptor },
       ],

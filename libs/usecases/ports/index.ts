@@ -16,3 +16,4 @@ export * from './hints';
 export * from './shop-data-store';
 export * from './people-store';
 export * from './trail-store';
+export * from './kept-answer-store';

@@ -4,6 +4,7 @@ import type { CatalogueStore } from './catalogue-store';
 import type { Hints } from './hints';
 import type { InstallScans } from './install-scan';
 import type { InstallStore } from './install-store';
+import type { KeptAnswerStore } from './kept-answer-store';
 import type { LiveStore } from './live-store';
 import type { OutboxStore } from './outbox-store';
 import type { PeopleStore } from './people-store';
@@ -36,6 +37,7 @@ export interface Tables {
   readonly outbox: OutboxStore;
   readonly live: LiveStore;
   readonly trail: TrailStore;
+  readonly keptAnswers: KeptAnswerStore;
 }
 
 export interface Store extends Tables {

@@ -25,6 +25,7 @@ import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
+import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
 import { PORTS } from '../tokens';
 
@@ -36,6 +37,7 @@ class WhatIfDto extends createZodDto(whatIfSchema) {}
 class PublishedDto extends createZodDto(published) {}
 
 @Controller('bulletins')
+@Repeatable()
 export class BulletinsController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 

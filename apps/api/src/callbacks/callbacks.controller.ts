@@ -19,6 +19,7 @@ import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
+import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
 import { PORTS } from '../tokens';
 
@@ -38,6 +39,7 @@ class CallbacksQuery extends createZodDto(
 ) {}
 
 @Controller('callbacks')
+@Repeatable()
 export class CallbacksController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 

@@ -93,6 +93,7 @@ const TITLES: Readonly<Record<number, string>> = {
   409: 'Not now',
   412: 'Changed meanwhile',
   413: 'Too large',
+  422: 'Not the same',
   428: 'Version missing',
   429: 'Too many',
   500: 'Broken',

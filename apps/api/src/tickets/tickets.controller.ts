@@ -22,11 +22,13 @@ import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
+import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
 import { PORTS } from '../tokens';
 import * as dto from './ticket-dtos';
 
 @Controller('tickets')
+@Repeatable()
 export class TicketsController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 

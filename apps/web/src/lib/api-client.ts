@@ -20,18 +20,39 @@ export async function request<T>(schema: z.ZodType<T>, method: Method, path: str
 
 /** As {@link request}, for routes whose answer is not looked at. */
 export async function send(method: Method, path: string, options: RequestOptions = {}): Promise<unknown> {
-  const response = await fetch(address(path, options.query), {
-    method,
-    credentials: 'same-origin',
-    headers: headersOf(options),
-    body: options.body === undefined ? undefined : JSON.stringify(options.body),
-  }).catch(() => {
-    throw new ApiProblem(NO_CONNECTION);
-  });
+  const repeatable = method !== 'GET' && REPEATABLE.test(path);
+  const key = repeatable ? { 'idempotency-key': newKey() } : {};
+  const ask = () =>
+    fetch(address(path, options.query), {
+      method,
+      credentials: 'same-origin',
+      headers: { ...headersOf(options), ...key },
+      body: options.body === undefined ? undefined : JSON.stringify(options.body),
+    });
+  const response = await ask()
+    .catch((error: unknown) => {
+      if (!repeatable) throw error;
+      return later(AGAIN_AFTER_MS).then(ask);
+    })
+    .catch(() => {
+      throw new ApiProblem(NO_CONNECTION);
+    });
   const text = await response.text();
   const body = readJson(text);
   if (!response.ok) throw new ApiProblem(readProblem(response.status, body));
   return body;
+}
+
+/** When the line breaks nobody knows whether the request arrived; under the same key it can safely be sent once more. */
+const AGAIN_AFTER_MS = 700;
+/** Where the server keeps answers by key. */
+const REPEATABLE = /^\/(tickets|bulletins|callbacks)\b/;
+
+const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** 128 random bits as text; works over plain http too, where a browser offers no ready-made ids. */
+function newKey(): string {
+  return [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 function headersOf({ body, version }: RequestOptions): Record<string, string> {
