@@ -48,6 +48,8 @@ export const POLICY = {
   /** Everything that was ever done about a unit, and by whom. */
   'see-trail': ['manager', 'administrator'],
   'manage-people': ['administrator'],
+  /** How the queue of rechecks stands, for monitoring programs. */
+  'see-metrics': ['administrator'],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type Permission = keyof typeof POLICY;

@@ -17,6 +17,8 @@ export interface StoreOptions {
   readonly poolSize?: number;
   /** The shop's time zone, in which the day of an instant is counted. Default UTC. */
   readonly timeZone?: string;
+  /** What the process is called among the database's sessions. */
+  readonly name?: string;
 }
 
 /** The store, with the pool that everything of it travels through, and its end. */
@@ -30,20 +32,26 @@ const MOST_SCANS = 4;
 const TRANSACTION = { maxWait: 10_000, timeout: 30_000 };
 
 /** Opens the store; the client and plain SQL share one pool. Nothing is connected before the first question. */
-export function openStore({ url, poolSize = 10, timeZone = 'UTC' }: StoreOptions): OpenStore {
+export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listener' }: StoreOptions): OpenStore {
   const pool = new Pool({ connectionString: url, max: poolSize, application_name: 'revright', onConnect: workAsApp });
   // An idle connection that the server closes is no reason to end the program: the pool opens another.
   pool.on('error', () => undefined);
-  const scanPool = new Pool({ connectionString: url, max: MOST_SCANS, application_name: 'revright scan', onConnect: workAsApp });
+  const scanPool = new Pool({
+    connectionString: url,
+    max: MOST_SCANS,
+    application_name: 'revright scan',
+    onConnect: workAsApp,
+  });
   scanPool.on('error', () => undefined);
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
-  const listener = new Listener(url);
+  const listener = new Listener(url, `revright ${name}`);
   return {
     ...tablesOn(client, timeZone),
     pool,
     hints: listener,
     scans: installScans(scanPool, timeZone),
-    transaction: (work) => retried(() => client.$transaction(async (tx) => work(tablesOn(await actorTold(tx), timeZone)), TRANSACTION)),
+    transaction: (work) =>
+      retried(() => client.$transaction(async (tx) => work(tablesOn(await actorTold(tx), timeZone)), TRANSACTION)),
     close: async () => {
       await listener.close();
       await client.$disconnect();

@@ -17,6 +17,7 @@ export * from './plan-chunks/plan-chunks';
 export * from './judge-chunk/judge-chunk';
 export * from './sweep-rechecks/sweep-rechecks';
 export * from './view-recheck/view-recheck';
+export * from './view-metrics/view-metrics';
 export * from './view-bulletin/view-bulletin';
 export * from './list-callbacks/list-callbacks';
 export * from './attempt-callback/attempt-callback';

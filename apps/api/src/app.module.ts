@@ -14,6 +14,7 @@ import { ValidationPipe } from './http/validation';
 import { VersionTagInterceptor } from './http/version-tag.interceptor';
 import { HealthModule } from './health/health.module';
 import { LiveModule } from './live/live.module';
+import { MetricsModule } from './metrics/metrics.module';
 import { OwnersModule } from './owners/owners.module';
 import { PortsModule } from './ports.module';
 import { RechecksModule } from './rechecks/rechecks.module';
@@ -44,6 +45,7 @@ const NOUNS: Type[] = [
   SettingsModule,
   PeopleModule,
   HealthModule,
+  MetricsModule,
 ];
 
 @Module({})

@@ -1,3 +1,4 @@
+import { hostname } from 'node:os';
 import { pino } from 'pino';
 import { dayOfInstant } from '../../../libs/day';
 import { makeDemoShop } from '../../../libs/demo';
@@ -18,6 +19,7 @@ export function shopParts(config: RunningConfig, say: Say): SoloParts {
     url: config.databaseUrl,
     poolSize: config.workerConcurrency + 10,
     timeZone: config.timeZone,
+    name: `worker ${hostname()}:${process.pid} x${config.workerConcurrency}`,
   });
   const makeShop = () => {
     say('Filling the empty database with the demo shop; this takes a moment.');

@@ -1,3 +1,4 @@
+import { hostname } from 'node:os';
 import { pino } from 'pino';
 import { readConfig } from '../../../libs/config';
 import { openStore } from '../../../libs/store';
@@ -17,6 +18,7 @@ async function main(): Promise<void> {
     url: config.databaseUrl,
     poolSize: config.workerConcurrency + 4,
     timeZone: config.timeZone,
+    name: `worker ${hostname()}:${process.pid} x${config.workerConcurrency}`,
   });
   try {
     const worker = await startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') });

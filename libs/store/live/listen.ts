@@ -16,7 +16,10 @@ export class Listener implements Hints {
   private timer: NodeJS.Timeout | null = null;
   private closed = false;
 
-  constructor(private readonly url: string) {}
+  constructor(
+    private readonly url: string,
+    private readonly name: string,
+  ) {}
 
   follow(channel: HintChannel, tell: (text: string) => void): () => void {
     const name = CHANNELS[channel];
@@ -37,7 +40,7 @@ export class Listener implements Hints {
   private connect(): void {
     if (this.closed) return;
     this.timer = null;
-    const client = new Client({ connectionString: this.url, application_name: 'revright listener', keepAlive: true });
+    const client = new Client({ connectionString: this.url, application_name: this.name, keepAlive: true });
     this.client = client;
     client.on('error', () => this.lost(client));
     client.on('end', () => this.lost(client));

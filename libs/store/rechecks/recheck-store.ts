@@ -4,6 +4,7 @@ import { Prisma } from '../generated/client';
 import { chunkDone, chunkFailed, setChunkAside, splitChunk, takeChunk } from './chunks';
 import { planRecheck } from './plan-recheck';
 import { readRechecks } from './read-rechecks';
+import { readQueue } from './read-queue';
 import { ringChunks } from './ring-chunks';
 
 export function recheckStore(db: Db, zone: string): RecheckStore {
@@ -37,6 +38,7 @@ export function recheckStore(db: Db, zone: string): RecheckStore {
           AND NOT EXISTS (SELECT 1 FROM recheck_chunk WHERE recheck_id = ${id}::int AND state = 'waiting')`;
       return finished === 1;
     },
+    queue: () => readQueue(db),
     unfinished: () => db.$queryRaw`
       SELECT id, state FROM recheck
       WHERE state = 'running' OR (state = 'planned' AND created_at < now() - INTERVAL '10 seconds') ORDER BY id`,

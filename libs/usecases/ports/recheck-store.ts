@@ -50,6 +50,21 @@ export interface ChunkRow extends ChunkName {
   readonly tries: number;
 }
 
+/** How the queue of rechecks stands. Ages in seconds by the database's clock; 0 when nothing waits. */
+export interface QueueState {
+  readonly bellsWaiting: number;
+  readonly oldestBellSeconds: number;
+  readonly chunksWaiting: number;
+  readonly chunksHeld: number;
+  readonly oldestWorkSeconds: number;
+  readonly rechecksPlanned: number;
+  readonly rechecksRunning: number;
+  readonly rechecksDone: number;
+  readonly installsJudged: number;
+  readonly setAside: number;
+  readonly workers: readonly { readonly name: string; readonly concurrency: number }[];
+}
+
 export interface RecheckStore {
   insert(recheck: NewRecheck): Promise<number>;
   find(id: number): Promise<RecheckRow | null>;
@@ -70,6 +85,7 @@ export interface RecheckStore {
   /** Puts several smaller chunks in the place of one of several units. */
   splitChunk(chunk: ChunkRow): Promise<void>;
   setChunkAside(id: number, n: number): Promise<void>;
+  queue(): Promise<QueueState>;
   /** Marks the recheck as done when no chunk waits any more; true when this call did. */
   finishIfAllDone(id: number): Promise<boolean>;
   /** Rechecks that are running, or planned with a bell long overdue. */

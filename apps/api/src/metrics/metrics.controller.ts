@@ -1,0 +1,16 @@
+import { Controller, Get, Header, Inject } from '@nestjs/common';
+import { viewMetrics, type Ports } from '../../../../libs/usecases';
+import { Permit } from '../auth/permit';
+import { PORTS } from '../tokens';
+
+@Controller('metrics')
+export class MetricsController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('see-metrics')
+  @Header('content-type', 'text/plain; version=0.0.4; charset=utf-8')
+  view(): Promise<string> {
+    return viewMetrics(this.ports);
+  }
+}
