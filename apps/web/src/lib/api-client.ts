@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { ApiProblem, NO_CONNECTION, readProblem } from './problem';
+import { ApiProblem, NO_CONNECTION, OTHER_AGE, readProblem } from './problem';
 
 export interface RequestOptions {
   body?: unknown;
@@ -11,11 +11,13 @@ export interface RequestOptions {
 type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
 
 /**
- * Asks the API and checks its answer against the contract. Throws {@link ApiProblem} for a refusal and for a dead
- * connection, and a schema error when the answer is not what the contract says, which is a bug.
+ * Asks the API and checks its answer against the contract. Throws {@link ApiProblem} for a refusal, for a dead
+ * connection, and for an answer that is not what the contract says, as a page has it that is older than the server.
  */
 export async function request<T>(schema: z.ZodType<T>, method: Method, path: string, options: RequestOptions = {}) {
-  return schema.parse(await send(method, path, options));
+  const parsed = schema.safeParse(await send(method, path, options));
+  if (parsed.success) return parsed.data;
+  throw new ApiProblem(OTHER_AGE, parsed.error);
 }
 
 /** As {@link request}, for routes whose answer is not looked at. */

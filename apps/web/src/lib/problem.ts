@@ -2,8 +2,11 @@ import { problem, type Problem } from '../../../../libs/contracts';
 
 /** A refused request, or one that found nobody at the other end (`type` is then `no-connection`). */
 export class ApiProblem extends Error {
-  constructor(readonly problem: Problem) {
-    super(problem.detail);
+  constructor(
+    readonly problem: Problem,
+    cause?: unknown,
+  ) {
+    super(problem.detail, { cause });
     this.name = 'ApiProblem';
   }
 }
@@ -26,6 +29,14 @@ export const NO_CONNECTION: Problem = {
   title: 'No connection',
   status: 0,
   detail: "The shop's server does not answer. What you typed is still here; try again when the connection is back.",
+};
+
+/** The answer has another shape than this page knows: it was opened before the server was renewed. */
+export const OTHER_AGE: Problem = {
+  type: 'other-age',
+  title: 'Reload the page',
+  status: 200,
+  detail: "This page is older or newer than the shop's server. Reload it; what you typed into a form is kept.",
 };
 
 /** The one sentence to show for anything that was thrown. */
