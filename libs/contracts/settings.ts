@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { thresholdSchema } from '../fastener';
 import { SOURCE_KINDS } from './bulletin';
+import { rowId } from './common';
 
 /** How much each kind of paper counts against another; the higher decides. */
 export const standing = z.record(z.enum(SOURCE_KINDS), z.int().min(0).max(1_000));
@@ -9,7 +10,7 @@ export const standing = z.record(z.enum(SOURCE_KINDS), z.int().min(0).max(1_000)
 export const shopSettings = z.object({ lookBackMonths: z.int(), standing, strengthThreshold: thresholdSchema });
 export type ShopSettings = z.infer<typeof shopSettings>;
 
-/** PATCH /api/settings: a field left out stays as it is. Every change starts a recheck. */
+/** PATCH /api/settings: a field left out stays as it is. Every change starts a recheck of everything. */
 export const changeSettings = z.object({
   lookBackMonths: z
     .int()
@@ -21,3 +22,7 @@ export const changeSettings = z.object({
   strengthThreshold: thresholdSchema.optional(),
 });
 export type ChangeSettings = z.infer<typeof changeSettings>;
+
+/** What changing answers: how things stand now, and the recheck it has started; null where nothing was different. */
+export const changedSettings = shopSettings.extend({ recheckId: rowId.nullable() });
+export type ChangedSettings = z.infer<typeof changedSettings>;

@@ -253,15 +253,16 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     });
     expect(await state()).toEqual({ verdicts: ['1/1 none'], calls: [] });
 
-    await value(changeSettings(shop.ports, manager, { lookBackMonths: 120 }));
-    await finished((await shop.store.rechecks.newest(1))[0]!.id);
+    const further = await value(changeSettings(shop.ports, manager, { lookBackMonths: 120 }));
+    await finished(further.recheckId!);
+    expect((await value(changeSettings(shop.ports, manager, { lookBackMonths: 120 }))).recheckId).toBeNull();
     const called = { verdicts: ['1/1 outdated'], calls: [`${unitId} open: SB-10 1/1 call-back`] };
     expect(await state()).toEqual(called);
 
     const listsFirst = { 'parts-list': 90, 'service-bulletin': 60 };
     const rest = { 'makers-advice': 50, 'revised-parts-list': 40, 'owners-manual': 20, 'shop-finding': 10 };
-    await value(changeSettings(shop.ports, manager, { standing: { ...listsFirst, ...rest } }));
-    await finished((await shop.store.rechecks.newest(1))[0]!.id);
+    const weighed = await value(changeSettings(shop.ports, manager, { standing: { ...listsFirst, ...rest } }));
+    await finished(weighed.recheckId!);
     expect(await state()).toEqual({ verdicts: ['1/1 right'], calls: [`${unitId} withdrawn: nothing`] });
   });
 

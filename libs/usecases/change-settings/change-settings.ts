@@ -1,4 +1,4 @@
-import type { ChangeSettings, ShopSettings } from '../../contracts';
+import type { ChangedSettings, ChangeSettings, ShopSettings } from '../../contracts';
 import { usualStanding, type Standing } from '../../fit-rules';
 import type { Actor } from '../actor';
 import { lookBackMonths } from '../judge-installs';
@@ -17,21 +17,21 @@ export async function viewSettings({ store }: Ports): Promise<ShopSettings> {
 
 /**
  * Changes how papers stand against each other, how far back owners are called, or from which ratio of torque on a
- * shear fastener breaks sooner or later. Each can change an answer, so a
- * recheck of everything starts with it, in the same transaction. What is the same already starts none.
+ * shear fastener breaks sooner or later. Each can change an answer, so a recheck of everything starts with it, in the
+ * same transaction, and its id is answered. What is the same already starts none.
  */
 export async function changeSettings(
   { store }: Ports,
   actor: Actor,
   { lookBackMonths: months, standing, strengthThreshold: threshold }: ChangeSettings,
-): Promise<Outcome<ShopSettings>> {
+): Promise<Outcome<ChangedSettings>> {
   return store.transaction(async (tx) => {
     const { revision } = await tx.rulebook.alone();
     const now = await settingsOf(tx);
     const newStanding = standing !== undefined && differs(standing, now.standing);
     const newMonths = months !== undefined && months !== now.lookBackMonths;
     const newThreshold = threshold !== undefined && !sameThreshold(threshold, now.strengthThreshold);
-    if (!newStanding && !newMonths && !newThreshold) return done(now);
+    if (!newStanding && !newMonths && !newThreshold) return done({ ...now, recheckId: null });
     if (newThreshold) await tx.settings.write(STRENGTH_THRESHOLD, threshold, actor.id);
     if (newMonths) await tx.settings.write(LOOK_BACK_MONTHS, months, actor.id);
     if (newStanding) await tx.settings.write(STANDING, standing, actor.id);
@@ -39,8 +39,8 @@ export async function changeSettings(
       ? (await tx.rulebook.addRevision({ cause: 'standing', sourceId: null, personId: actor.id })).revision
       : revision;
     const about = { cause: 'setting' as const, sourceId: null, scope: EVERYTHING, requestedBy: actor.id };
-    await startRecheck(tx, { ...about, revision: judgedUnder });
-    return done(await settingsOf(tx));
+    const recheckId = await startRecheck(tx, { ...about, revision: judgedUnder });
+    return done({ ...(await settingsOf(tx)), recheckId });
   });
 }
 

@@ -1,6 +1,6 @@
 import { Body, Controller, Get, Inject, Patch } from '@nestjs/common';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
-import { changeSettings as changeSettingsSchema, shopSettings } from '../../../../libs/contracts';
+import { changedSettings, changeSettings as changeSettingsSchema, shopSettings } from '../../../../libs/contracts';
 import { changeSettings, viewSettings, type Actor, type Ports } from '../../../../libs/usecases';
 import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
@@ -8,6 +8,7 @@ import { answer } from '../http/answer';
 import { PORTS } from '../tokens';
 
 class ShopSettingsDto extends createZodDto(shopSettings) {}
+class ChangedSettingsDto extends createZodDto(changedSettings) {}
 class ChangeSettingsDto extends createZodDto(changeSettingsSchema) {}
 
 @Controller('settings')
@@ -23,7 +24,7 @@ export class SettingsController {
 
   @Patch()
   @Permit('change-settings')
-  @ZodResponse({ status: 200, type: ShopSettingsDto })
+  @ZodResponse({ status: 200, type: ChangedSettingsDto })
   async change(@Body() input: ChangeSettingsDto, @CurrentActor() actor: Actor) {
     return answer(await changeSettings(this.ports, actor, input));
   }

@@ -45,6 +45,12 @@ const sheet = createRoute({
   params: idParams,
   component: lazyRouteComponent(() => import('./pages/handover-sheet-page'), 'HandoverSheetPage'),
 });
+const tag = createRoute({
+  getParentRoute: () => root,
+  path: '/tickets/$id/tag',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/tag-page'), 'TagPage'),
+});
 const newTicket = createRoute({
   getParentRoute: () => root,
   path: '/new-ticket',
@@ -141,6 +147,18 @@ const scheme = createRoute({
   component: lazyRouteComponent(() => import('./pages/scheme-page'), 'SchemePage'),
 });
 
+const settings = createRoute({
+  getParentRoute: () => root,
+  path: '/shop/settings',
+  component: lazyRouteComponent(() => import('./pages/settings-page'), 'SettingsPage'),
+});
+const recheck = createRoute({
+  getParentRoute: () => root,
+  path: '/rechecks/$id',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/recheck-page'), 'RecheckPage'),
+});
+
 const people = createRoute({
   getParentRoute: () => root,
   path: '/people',
@@ -158,6 +176,7 @@ export const router = createRouter({
     board,
     ticket,
     sheet,
+    tag,
     newTicket,
     search,
     lookUp,
@@ -173,6 +192,8 @@ export const router = createRouter({
     shop,
     newScheme,
     scheme,
+    settings,
+    recheck,
     people,
     mySignIn,
   ]),

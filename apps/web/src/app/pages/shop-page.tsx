@@ -15,8 +15,14 @@ export function ShopPage() {
   const schemes = useQuery(schemesQuery);
   const editions = useQuery(editionsQuery);
   const mayEdit = useMay('edit-shop-data');
+  const maySettle = useMay('change-settings');
   return (
     <>
+      {maySettle ? (
+        <p>
+          <Link to="/shop/settings">Settings: how papers stand, how far back owners are called</Link>
+        </p>
+      ) : null}
       <h1>What build dates are read by</h1>
       <section aria-labelledby="schemes">
         <h2 id="schemes">Serial schemes of the makers</h2>

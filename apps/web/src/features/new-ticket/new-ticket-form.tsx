@@ -3,7 +3,7 @@ import { useMutation, useQuery } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import type { FormEvent } from 'react';
 import { DayField } from '../../components/day-field';
-import { ticketView } from '../../../../../libs/contracts';
+import { ticketView, type TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
 import { benchesQuery, linesQuery } from '../../lib/catalogue-queries';
@@ -13,23 +13,26 @@ import { OwnerStep } from './owner-step';
 import { UnitStep } from './unit-step';
 import classes from './new-ticket.module.css';
 
+/** Where one goes once the ticket is open. */
+type Next = '/tickets/$id' | '/tickets/$id/tag';
+
 /** Takes a unit in: owner, unit, complaint, bench and promised day. What is written survives a reload. */
 export function NewTicketForm() {
   const [draft, setDraft, forget] = useDraft<IntakeDraft>('intake', EMPTY_INTAKE);
   const lines = useQuery(linesQuery);
   const navigate = useNavigate();
   const change = (part: Partial<IntakeDraft>) => setDraft((now) => ({ ...now, ...part }));
-  const open = useMutation({
+  const open = useMutation<TicketView, Error, Next>({
     mutationFn: () => request(ticketView, 'POST', '/tickets', { body: ticketFrom(draft) }),
-    onSuccess: ({ id }) => {
+    onSuccess: ({ id }, next) => {
       forget();
-      void navigate({ to: '/tickets/$id', params: { id } });
+      void navigate({ to: next, params: { id } });
     },
   });
   const needed = stillNeeded(draft);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!needed) open.mutate();
+    if (!needed) open.mutate('/tickets/$id');
   };
   return (
     <form onSubmit={submit} className={classes.form}>
@@ -45,6 +48,11 @@ export function NewTicketForm() {
       <ActProblem error={open.error} />
       <div className={classes.acts}>
         <Button onClick={forget}>Start over</Button>
+        {needed ? null : (
+          <Button loading={open.isPending} onClick={() => open.mutate('/tickets/$id/tag')}>
+            Open it and print the tag
+          </Button>
+        )}
         <Button type="submit" variant="filled" size="lg" disabled={needed !== null} loading={open.isPending}>
           {needed ?? 'Open the ticket'}
         </Button>

@@ -1,11 +1,11 @@
 import { useQuery } from '@tanstack/react-query';
+import { recheckQuery } from '../../lib/recheck-query';
 import { count } from '../../lib/say';
-import { recomputeQuery } from './shop-data-query';
 import classes from './shop-data.module.css';
 
 /** How far the units that a change can touch have been dated and judged again. */
 export function RecomputeProgress({ recheckId }: { recheckId: number }) {
-  const recheck = useQuery(recomputeQuery(recheckId)).data;
+  const recheck = useQuery(recheckQuery(recheckId)).data;
   if (!recheck) return null;
   const done = recheck.state === 'done';
   const most = Math.max(1, recheck.planned);

@@ -1,6 +1,5 @@
-import { queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
 import {
-  recheckView,
   savedSerialScheme,
   savedStandardEdition,
   type SavedSerialScheme,
@@ -8,14 +7,6 @@ import {
 } from '../../../../../libs/contracts';
 import type { SerialScheme, StandardEdition } from '../../../../../libs/build-date';
 import { request } from '../../lib/api-client';
-
-/** How far the units have been dated again; asked for every second until it is done. */
-export const recomputeQuery = (id: number) =>
-  queryOptions({
-    queryKey: ['rechecks', id],
-    queryFn: () => request(recheckView, 'GET', `/rechecks/${id}`),
-    refetchInterval: ({ state }) => (state.data?.state === 'done' ? false : 1_000),
-  });
 
 /** The row that is changed and the version it was seen at; null for a new one. */
 export type OnRow = { id: number; version: number } | null;

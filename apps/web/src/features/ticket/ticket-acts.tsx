@@ -32,7 +32,7 @@ function backFrom({ stage }: TicketView): AskedAct | null {
   return { title, words: 'Send it back', path: '/stage', body: (reason) => ({ to, reason }) };
 }
 
-/** Back a stage, hold, resume, cancel: each but resuming asks for a reason. And the sheet to print. */
+/** Back a stage, hold, resume, cancel: each but resuming asks for a reason. And the tag and the sheet to print. */
 export function TicketActs({ ticket }: { ticket: TicketView }) {
   const [asked, setAsked] = useState<AskedAct | null>(null);
   const act = useTicketAct(ticket.id);
@@ -52,6 +52,9 @@ export function TicketActs({ ticket }: { ticket: TicketView }) {
           Cancel
         </Button>
       ) : null}
+      <Button component={Link} to={`/tickets/${ticket.id}/tag`}>
+        Print the tag
+      </Button>
       <Button component={Link} to={`/tickets/${ticket.id}/sheet`}>
         Sheet
       </Button>

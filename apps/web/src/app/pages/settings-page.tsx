@@ -1,0 +1,35 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { EmptyView } from '../../components/empty-view';
+import { QueryView } from '../../components/query-view';
+import { SettingsForm } from '../../features/settings/settings-form';
+import { settingsQuery } from '../../features/settings/settings-query';
+import { useMay } from '../../lib/session';
+
+/** What the shop settles for itself. */
+export function SettingsPage() {
+  return (
+    <>
+      <p>
+        <Link to="/shop">What build dates are read by</Link>
+      </p>
+      <h1>Settings of the shop</h1>
+      {useMay('change-settings') ? (
+        <Settings />
+      ) : (
+        <EmptyView title="A manager settles these">
+          <p>They change answers for every unit, so a manager or an administrator sets them.</p>
+        </EmptyView>
+      )}
+    </>
+  );
+}
+
+function Settings() {
+  const settings = useQuery(settingsQuery);
+  return (
+    <QueryView query={settings} what="the settings">
+      {(data) => <SettingsForm settings={data} />}
+    </QueryView>
+  );
+}

@@ -1,0 +1,101 @@
+import { Button, TextInput } from '@mantine/core';
+import { Link } from '@tanstack/react-router';
+import { useState, type FormEvent } from 'react';
+import type { ChangedSettings, ShopSettings } from '../../../../../libs/contracts';
+import { ActProblem } from '../../components/act-problem';
+import { useChangeSettings } from './settings-query';
+import { StandingOrder } from './standing-order';
+import { changesIn, typedFrom, type TypedSettings } from './typed-settings';
+import classes from './settings.module.css';
+
+/** What the shop settles for itself, where it can change an answer. */
+export function SettingsForm({ settings }: { settings: ShopSettings }) {
+  const [typed, setTyped] = useState(() => typedFrom(settings));
+  const save = useChangeSettings();
+  const change = (part: Partial<TypedSettings>) => setTyped((now) => ({ ...now, ...part }));
+  const read = changesIn(typed, settings);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (read.ok && !read.none) save.mutate(read.changes, { onSuccess: (kept) => setTyped(typedFrom(kept)) });
+  };
+  return (
+    <form onSubmit={submit} className={classes.form}>
+      <fieldset className={classes.part}>
+        <legend>How papers stand against each other</legend>
+        <p>Where two papers say different things, the one that stands higher decides; of two that tie, the later.</p>
+        <StandingOrder ranks={typed.ranks} onChange={(ranks) => change({ ranks })} />
+      </fieldset>
+      <LookBack typed={typed} onChange={change} />
+      <Limits typed={typed} onChange={change} />
+      {read.ok ? null : <p role="status">{read.problem}</p>}
+      <ActProblem error={save.error} />
+      {save.data ? <Kept answer={save.data} /> : null}
+      <Button type="submit" variant="filled" loading={save.isPending} disabled={!read.ok || read.none}>
+        {read.ok && read.none ? 'Nothing is changed' : 'Keep it and judge everything again'}
+      </Button>
+    </form>
+  );
+}
+
+interface PartProps {
+  typed: TypedSettings;
+  onChange: (part: Partial<TypedSettings>) => void;
+}
+
+function LookBack({ typed, onChange }: PartProps) {
+  return (
+    <fieldset className={classes.part}>
+      <legend>How far back owners are called</legend>
+      <TextInput
+        label="Months since the unit was handed over"
+        description="A stop use is called for however long ago it was."
+        className={classes.short}
+        inputMode="numeric"
+        value={typed.months}
+        onChange={(event) => onChange({ months: event.currentTarget.value })}
+      />
+    </fieldset>
+  );
+}
+
+function Limits({ typed, onChange }: PartProps) {
+  return (
+    <fieldset className={classes.part}>
+      <legend>When a shear fastener counts as breaking sooner or later</legend>
+      <p>
+        Its torque over that of the required part. Within these limits it counts as required. No standard sets them:
+        they are the shop&apos;s own choice, and 0.85 and 1.15 are only where a shop starts. The rule decides which part
+        is right; the limits say how bad a wrong one is.
+      </p>
+      <div className={classes.fields}>
+        <TextInput
+          label="Sooner below"
+          description="Above 0, at most 1"
+          inputMode="decimal"
+          value={typed.soonerBelow}
+          onChange={(event) => onChange({ soonerBelow: event.currentTarget.value })}
+        />
+        <TextInput
+          label="Later above"
+          description="1 or more"
+          inputMode="decimal"
+          value={typed.laterAbove}
+          onChange={(event) => onChange({ laterAbove: event.currentTarget.value })}
+        />
+      </div>
+    </fieldset>
+  );
+}
+
+function Kept({ answer: { recheckId } }: { answer: ChangedSettings }) {
+  if (recheckId === null) return <p role="status">It was so already; nothing is judged again.</p>;
+  return (
+    <p role="status">
+      Kept. A recheck of everything has started:{' '}
+      <Link to="/rechecks/$id" params={{ id: recheckId }}>
+        see how far it is
+      </Link>
+      .
+    </p>
+  );
+}
