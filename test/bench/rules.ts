@@ -65,11 +65,12 @@ class OurRun {
       shared[i] = bulk.plainSlotOf(line, position);
       return bulk.placeOf(line, position);
     });
+    const { unit: unitOf, unitLine, position, units } = work;
     for (let row = 0; row < ROWS; row++) {
-      const unit = work.unit[row]!;
-      const place = work.unitLine[unit]! * POSITIONS + work.position[row]!;
+      const unit = unitOf[row]!;
+      const place = unitLine[unit]! * POSITIONS + position[row]!;
       const plain = shared[place]!;
-      slot[row] = plain >= 0 ? plain : bulk.slotIn(places[place]!, work.units[unit]!);
+      slot[row] = plain >= 0 ? plain : bulk.slotIn(places[place]!, units[unit]!);
     }
     bulk.judgeColumns({ slot, part, builtFrom, builtTo, fittedOn: work.fittedOn }, ROWS, codes);
     return processorTime() - start;

@@ -25,6 +25,8 @@ export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
     { name: 'search', path: '/search?q=pin', ready: 'pin' },
     { name: 'which-part', path: '/which-part', ready: /line/i },
     { name: 'wall-chart', path: `/wall-chart/${line}`, ready: /papers/i },
+    { name: 'rulebook', path: `/rulebook?line=${line}`, ready: 'is required' },
+    { name: 'findings', path: '/rulebook/findings', ready: 'good to know' },
     { name: 'bulletins', path: '/bulletins', ready: 'Not published' },
     { name: 'bulletin', path: `/bulletins/${draft}`, ready: 'Publish' },
     { name: 'bulletin-editor', path: `/bulletins/${draft}/edit`, ready: 'Positions' },

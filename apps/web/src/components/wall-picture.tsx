@@ -52,7 +52,8 @@ function WallRow({ drawn, before, inks }: { drawn: DrawnRow; before: DrawnRow | 
       )}
       {row.when ? (
         <text className={classes.units} x={2} y={named ? middle + 4 : middle + 14}>
-          {row.when}
+          <title>{row.when}</title>
+          {shortened(row.when)}
         </text>
       ) : null}
       <line className={classes.baseline} x1={WALL.label} x2={WALL.width} y1={bottomOf(y)} y2={bottomOf(y)} />
@@ -66,6 +67,11 @@ function WallRow({ drawn, before, inks }: { drawn: DrawnRow; before: DrawnRow | 
     </g>
   );
 }
+
+/** The column of names holds about this many letters; the table has the whole. */
+const MOST_LETTERS = 40;
+const shortened = (text: string): string =>
+  text.length <= MOST_LETTERS ? text : `${text.slice(0, MOST_LETTERS - 1)}\u2026`;
 
 const topOf = (y: number): number => y + (WALL.row - WALL.bar) / 2;
 const bottomOf = (y: number): number => topOf(y) + WALL.bar;

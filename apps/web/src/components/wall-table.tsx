@@ -1,6 +1,8 @@
+import { Fragment } from 'react';
 import type { PartRef, WallChartView } from '../../../../libs/contracts';
 import { saySpanText } from '../lib/say';
 import { spanWords } from '../lib/wall-layout';
+import { PartNumber } from './part-number';
 import classes from './wall-picture.module.css';
 
 /** What the wall picture shows, in words: built from .. to .. this part, what else is allowed, what never, by which paper. */
@@ -27,9 +29,11 @@ export function WallTable({ chart }: { chart: WallChartView }) {
                 {row.when ? <span className="soft"> {row.when}</span> : null}
               </td>
               <td>{saySpanText(span)}</td>
-              <td className={span.outcome === 'decided' ? 'num' : undefined}>{spanWords(span)}</td>
-              <td className="num">{span.required || span.outcome === 'disputed' ? numbers(span.allowed) : ''}</td>
-              <td className="num">{numbers(span.barred)}</td>
+              <td className={span.outcome === 'decided' ? classes.part : undefined}>{spanWords(span)}</td>
+              <td>{span.required || span.outcome === 'disputed' ? <Numbers parts={span.allowed} /> : null}</td>
+              <td>
+                <Numbers parts={span.barred} />
+              </td>
               <td>{span.papers.join('; ')}</td>
             </tr>
           )),
@@ -39,4 +43,11 @@ export function WallTable({ chart }: { chart: WallChartView }) {
   );
 }
 
-const numbers = (parts: readonly PartRef[]): string => parts.map(({ number }) => number).join(', ');
+function Numbers({ parts }: { parts: readonly PartRef[] }) {
+  return parts.map(({ key, number }, i) => (
+    <Fragment key={key}>
+      {i === 0 ? null : ', '}
+      <PartNumber number={number} />
+    </Fragment>
+  ));
+}
