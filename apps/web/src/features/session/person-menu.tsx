@@ -21,7 +21,7 @@ export function PersonMenu({ person }: { person: Me }) {
     <div className={classes.person}>
       <Link to="/my-sign-in" className={classes.who}>
         {person.name}
-        <span className="soft"> · {person.role}</span>
+        <span className={`soft ${classes.role}`}> · {person.role}</span>
       </Link>
       <Button variant="subtle" px="sm" onClick={() => setColorScheme(scheme === 'dark' ? 'light' : 'dark')}>
         {scheme === 'dark' ? 'Light' : 'Dark'}
