@@ -6,6 +6,8 @@ import { capital, sayPlace, sayRuling, saySaying, saySerials } from './say-rulin
 import { sayVerdict } from './say-verdict';
 import type { Judgement, PartJudgement, ThenVerdict } from './verdict';
 
+const MILLISECONDS_A_DAY = 86_400_000;
+
 /**
  * The whole chain behind a verdict, line by line: the question, the verdict, the ruling, how the rules were weighed in
  * every stretch, what the papers of the fitting day said, what the shop knew, and every rule that was looked at.
@@ -34,7 +36,7 @@ function sayQuestion({ question, ruling }: Judgement, naming: FullNaming): strin
   const what = parts.length === 0 ? 'a part that cannot be told' : listed([...parts].sort().map(naming.part), 'or');
   const fitted = fittedOn === null ? 'taken as fitted when the unit was built' : `fitted on ${sayDay(fittedOn)}`;
   const model = unit.model === null ? 'model not known' : `model ${unit.model}`;
-  return `Asked: ${what} at ${naming.position(position, unit.line)} of a ${naming.line(unit.line)}, ${model}, ${fitted}; by the papers in force on ${sayDay(ruling.inForceOn)}, as known at ${sayInstant(ruling.knownAt)}.`;
+  return `Asked: ${what} at ${naming.position(position, unit.line)} of a ${naming.line(unit.line)}, ${model}, ${fitted}; by the papers in force on ${sayDay(ruling.inForceOn)}, as known ${sayInstant(ruling.knownAt)}.`;
 }
 
 function sayGround({ deciding, overridden, lifted }: Ground, naming: FullNaming, where: string): string[] {
@@ -113,5 +115,6 @@ function sayRef({ key, version }: RuleRef): string {
 }
 
 function sayInstant(instant: number): string {
-  return Number.isFinite(instant) ? new Date(instant).toISOString() : 'any time';
+  if (!Number.isFinite(instant)) return 'at any time';
+  return `on ${sayDay(Math.floor(instant / MILLISECONDS_A_DAY))} at ${new Date(instant).toISOString().slice(11, 16)} UTC`;
 }

@@ -60,7 +60,7 @@ describe('an explanation', () => {
     );
     const question = { unit: unit('2015-05-05'), position: 'pin', parts: ['M/1'], fittedOn: day('2015-06-01') };
     expect(explain(createJudge(book, LATER).judge(question), book)).toEqual([
-      'Asked: M/1 at pin of a talus, model T4, fitted on 1 Jun 2015; by the papers in force on 1 Jan 2020, as known at 2020-01-01T00:00:00.000Z.',
+      'Asked: M/1 at pin of a talus, model T4, fitted on 1 Jun 2015; by the papers in force on 1 Jan 2020, as known on 1 Jan 2020 at 00:00 UTC.',
       'Outdated: M/1 was right when it was fitted on 1 Jun 2015 and no longer is. Barred by service bulletin SB-4 of 1 Mar 2016: it lets go later than the required part and puts the drive line at risk. Required: M/2 (service bulletin SB-4 of 1 Mar 2016). Call the owner back to have it changed.',
       'Built 5 May 2015: M/2 is required (by service bulletin SB-4 of 1 Mar 2016); never M/1 (service bulletin SB-4 of 1 Mar 2016: it lets go later than the required part and puts the drive line at risk).',
       'Settled: one answer for every way the unit can be.',
