@@ -27,7 +27,7 @@ async function rowsOf(databaseUrl: string): Promise<Rows> {
   try {
     const ticket = await client.query<{ id: number }>(
       `SELECT t.id FROM ticket t JOIN flag f ON f.ticket_id = t.id AND f.state = 'open' JOIN unit u ON u.id = t.unit_id
-       WHERE t.closed_at IS NULL AND t.stage = 'parts-selection' GROUP BY t.id
+       WHERE t.closed_at IS NULL AND t.stage IN ('parts-selection', 'repair') GROUP BY t.id
        ORDER BY count(DISTINCT f.verdict) DESC, count(*) DESC, t.id LIMIT 1`,
     );
     const draft = await client.query<{ id: number }>('SELECT id FROM source WHERE key = $1', [KEPT_BULLETIN]);
@@ -76,6 +76,7 @@ async function main(): Promise<void> {
   try {
     await takePictures(browser, started.solo.address, screens(await rowsOf(databaseUrl)));
     if (process.argv.includes('--readme')) {
+      mkdirSync(join(repoRoot(), 'docs', 'pictures'), { recursive: true });
       for (const name of README_PICTURES) {
         copyFileSync(join(FOLDER, `${name}-1280.png`), join(repoRoot(), 'docs', 'pictures', `${name}.png`));
       }
