@@ -196,6 +196,37 @@ describe('what the API gives away', () => {
     expect((await far.get<unknown[]>('/search?q=17030001')).body).toEqual([]);
   });
 
+  it('keeps the owners of another location, and the calls to them, out of sight and reach', async () => {
+    const ticket = await shop.newTicket('17030002');
+    const owner = ticket.unit.owner.id;
+    const { rows } = await db.pool.query<{ id: number }>(
+      `INSERT INTO callback (unit_id, owner_id) VALUES ($1, $2) RETURNING id`,
+      [ticket.unit.id, owner],
+    );
+    const call = rows[0]!.id;
+    await db.pool.query(
+      `INSERT INTO person (login, name, role, location_id, password_hash)
+       SELECT 'afar', 'Afar', 'manager', 2, password_hash FROM person WHERE login = 'manager'`,
+    );
+    const afar = new Caller(
+      shop.api.url,
+      (await shop.signIn('afar', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!,
+    );
+    const near = await shop.as('manager');
+    const seen = async (caller: Caller) => ({
+      owners: (await caller.get<unknown[]>('/owners?q=Ole')).body.length > 0,
+      units: (await caller.get(`/owners/${owner}/units`)).status,
+      calls: (await caller.get<{ total: number }>('/callbacks')).body.total,
+      call: (await caller.get(`/callbacks/${call}`)).status,
+    });
+    expect(await seen(near)).toEqual({ owners: true, units: 200, calls: 1, call: 200 });
+    expect(await seen(afar)).toEqual({ owners: false, units: 404, calls: 0, call: 404 });
+    expect((await afar.change('PATCH', `/owners/${owner}`, 1, { phone: '1' })).status).toBe(404);
+    const attempt = { how: 'phone', outcome: 'reached', note: '' };
+    expect((await afar.change('POST', `/callbacks/${call}/attempts`, 1, attempt)).status).toBe(404);
+    expect((await afar.ask('POST', '/tickets', { ownerId: owner, unit: {} })).status).toBe(400);
+  });
+
   it.each([
     ['text that is no JSON', '{', 400],
     ['a list where an object belongs', '[]', 400],

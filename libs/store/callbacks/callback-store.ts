@@ -8,6 +8,12 @@ export function callbackStore(db: Db): CallbackStore {
   return {
     page: (query) => readCallbackPage(db, query),
     find: async (id) => (await readCallbacks(db, Prisma.sql`c.id = ${id}::int`, 1))[0] ?? null,
+    async isAt(id, locationId) {
+      const rows = await db.$queryRaw<unknown[]>`
+        SELECT 1 FROM callback c JOIN owner o ON o.id = c.owner_id
+        WHERE c.id = ${id}::int AND o.location_id = ${locationId}::int`;
+      return rows.length > 0;
+    },
     lock: (id) => head(db, Prisma.sql`id = ${id}::int`),
     lockOfUnit: (unitId) => head(db, Prisma.sql`unit_id = ${unitId}::int AND state IN ('open', 'booked')`),
     async addAttempt(id, { how, outcome, note }, personId) {

@@ -19,9 +19,11 @@ export async function readCallbackPage(db: Db, query: CallbackQuery): Promise<Ca
       ? Prisma.sql`TRUE`
       : Prisma.sql`(NOT c.urgent, c.id) > (${urgent === 0}, ${Number.isInteger(id) ? id : 0}::int)`;
   const onlyUrgent = query.urgentOnly ? Prisma.sql`c.urgent` : Prisma.sql`TRUE`;
-  const items = await readCallbacks(db, Prisma.sql`${inState} AND ${onlyUrgent} AND ${after}`, query.limit);
+  const here = Prisma.sql`o.location_id = ${query.locationId}::int`;
+  const items = await readCallbacks(db, Prisma.sql`${here} AND ${inState} AND ${onlyUrgent} AND ${after}`, query.limit);
   const counts = await db.$queryRaw<{ total: number; urgent: number }[]>`
-    SELECT count(*)::int AS total, count(*) FILTER (WHERE c.urgent)::int AS urgent FROM callback c WHERE ${inState}`;
+    SELECT count(*)::int AS total, count(*) FILTER (WHERE c.urgent)::int AS urgent
+    FROM callback c JOIN owner o ON o.id = c.owner_id WHERE ${here} AND ${inState}`;
   const last = items.length === query.limit ? items[items.length - 1] : undefined;
   return { ...counts[0]!, items, next: last ? `${last.urgent ? 1 : 0}.${last.id}` : null };
 }

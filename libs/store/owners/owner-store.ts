@@ -11,9 +11,10 @@ export function ownerStore(db: Db): OwnerStore {
         VALUES (${locationId}, ${name}, ${phone}, ${email}, ${address}, ${consent}) RETURNING id`;
       return rows[0]!.id;
     },
-    async byId(id) {
+    async byId(id, locationId) {
       const rows = await db.$queryRaw<Owner[]>`
-        SELECT id, name, phone, email, address, consent, version FROM owner WHERE id = ${id}`;
+        SELECT id, name, phone, email, address, consent, version FROM owner
+        WHERE id = ${id} AND location_id = ${locationId}::int`;
       return rows[0] ?? null;
     },
     async change(id, version, patch) {
@@ -33,14 +34,15 @@ export function ownerStore(db: Db): OwnerStore {
       LEFT JOIN product_line l ON l.id = u.line_id LEFT JOIN maker k ON k.id = l.maker_id
       LEFT JOIN model m ON m.id = u.model_id LEFT JOIN ticket t ON t.unit_id = u.id AND t.closed_at IS NULL
       WHERE u.owner_id = ${id} ORDER BY u.id`,
-    search(text, most) {
+    search(text, most, locationId) {
       const digits = text.replace(/\D/g, '');
       const phone = digits.length >= 3 ? `%${digits}%` : null;
       const like = `%${escapeLike(text)}%`;
       return db.$queryRaw<Owner[]>`
         SELECT id, name, phone, email, address, consent, version FROM owner
-        WHERE name ILIKE ${like} OR address ILIKE ${like}
-           OR regexp_replace(phone, '[^0-9]', '', 'g') LIKE ${phone}::text
+        WHERE location_id = ${locationId}::int
+          AND (name ILIKE ${like} OR address ILIKE ${like}
+               OR regexp_replace(phone, '[^0-9]', '', 'g') LIKE ${phone}::text)
         ORDER BY name, id LIMIT ${most}`;
     },
   };

@@ -12,7 +12,7 @@ export async function attemptCallback(
   { id, version, ...attempt }: NewAttempt & { readonly id: number; readonly version: number },
 ): Promise<Outcome<CallbackView>> {
   return store.transaction(async (tx) => {
-    const taken = await takeOpen(tx, id, version);
+    const taken = await takeOpen(tx, actor, { id, version });
     if (!taken.ok) return taken;
     await tx.callbacks.addAttempt(id, attempt, actor.id);
     await tx.live.tell('callback', id);

@@ -1,5 +1,6 @@
 import type { Bench, LineDetail, LineSummary, Owner, Part } from '../../contracts';
 import { readPartNumber } from '../../part-number';
+import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 import { toLineSummary, toPart, toPosition } from './to-contract';
@@ -37,7 +38,9 @@ export async function searchParts({ store }: Reading, text: string): Promise<Par
 
 const MOST_OWNERS = 30;
 
-/** Owners by a piece of the name, address or phone number; at most thirty. */
-export async function searchOwners({ store }: Reading, text: string): Promise<Owner[]> {
-  return text.trim().length < 2 ? [] : [...(await store.owners.search(text.trim(), MOST_OWNERS))];
+/** Owners of one's location by a piece of the name, address or phone number; at most thirty. */
+export async function searchOwners({ store }: Pick<Ports, 'store'>, actor: Actor, text: string): Promise<Owner[]> {
+  if (text.trim().length < 2) return [];
+  const found = await store.transaction((tx) => tx.owners.search(text.trim(), MOST_OWNERS, actor.locationId));
+  return [...found];
 }

@@ -1,18 +1,23 @@
 import type { CallbackPage, CallbackView } from '../../contracts';
+import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { CallbackQuery, CallbackRecord } from '../ports/callback-store';
 import type { Ports } from '../run';
 
 const PAGE = 100;
 
-/** Callbacks, urgent first, then oldest; a page of at most a hundred. */
-export async function listCallbacks({ store }: Ports, query: Omit<CallbackQuery, 'limit'>): Promise<CallbackPage> {
-  const { items, ...rest } = await store.callbacks.page({ ...query, limit: PAGE });
+/** Callbacks of one's location, urgent first, then oldest; a page of at most a hundred. */
+export async function listCallbacks(
+  { store }: Ports,
+  { locationId }: Actor,
+  query: Omit<CallbackQuery, 'limit' | 'locationId'>,
+): Promise<CallbackPage> {
+  const { items, ...rest } = await store.transaction((tx) => tx.callbacks.page({ ...query, limit: PAGE, locationId }));
   return { ...rest, items: items.map(callbackView) };
 }
 
-export async function viewCallback({ store }: Ports, id: number): Promise<Outcome<CallbackView>> {
-  const found = await store.callbacks.find(id);
+export async function viewCallback({ store }: Ports, actor: Actor, id: number): Promise<Outcome<CallbackView>> {
+  const found = (await store.callbacks.isAt(id, actor.locationId)) ? await store.callbacks.find(id) : null;
   return found ? done(callbackView(found)) : refused('not-found', 'There is no callback with this number.');
 }
 

@@ -8,18 +8,25 @@ type Reading = Pick<Ports, 'store'>;
 /** Changes what is known of an owner: address, phone, consent to be called. */
 export async function changeOwner(
   { store }: Reading,
-  _actor: Actor,
+  actor: Actor,
   { id, version, ...patch }: { id: number; version: number } & Partial<NewOwner>,
 ): Promise<Outcome<Owner>> {
-  const changed = await store.transaction((tx) => tx.owners.change(id, version, patch));
-  const owner = await store.owners.byId(id);
-  if (!owner) return refused('not-found', `There is no owner ${id}.`);
-  if (changed) return done(owner);
-  return refused('stale', 'The owner was changed by somebody else meanwhile; look again.', { current: owner });
+  return store.transaction(async (tx) => {
+    const before = await tx.owners.byId(id, actor.locationId);
+    if (!before) return noSuchOwner(id);
+    const changed = await tx.owners.change(id, version, patch);
+    const owner = (await tx.owners.byId(id, actor.locationId)) ?? before;
+    if (changed) return done(owner);
+    return refused('stale', 'The owner was changed by somebody else meanwhile; look again.', { current: owner });
+  });
 }
 
 /** The units of one owner, as the counter tells them apart. */
-export async function unitsOfOwner({ store }: Reading, id: number): Promise<Outcome<UnitRow[]>> {
-  if (!(await store.owners.byId(id))) return refused('not-found', `There is no owner ${id}.`);
-  return done([...(await store.owners.unitsOf(id))]);
+export async function unitsOfOwner({ store }: Reading, actor: Actor, id: number): Promise<Outcome<UnitRow[]>> {
+  return store.transaction(async (tx) => {
+    if (!(await tx.owners.byId(id, actor.locationId))) return noSuchOwner(id);
+    return done([...(await tx.owners.unitsOf(id))]);
+  });
 }
+
+const noSuchOwner = (id: number) => refused('not-found', `There is no owner ${id} at this location.`);

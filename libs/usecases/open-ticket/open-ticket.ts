@@ -39,7 +39,7 @@ async function ownerOf(tx: Tables, actor: Actor, input: OpenTicket, unitsOwner?:
   if (input.owner) return done(await tx.owners.insert({ ...input.owner, locationId: actor.locationId }));
   const id = input.ownerId ?? unitsOwner;
   if (id === undefined) return bad('ownerId', 'Give ownerId or a new owner.');
-  return (await tx.owners.byId(id)) ? done(id) : bad('ownerId', `There is no owner ${id} here.`);
+  return (await tx.owners.byId(id, actor.locationId)) ? done(id) : bad('ownerId', `There is no owner ${id} here.`);
 }
 
 async function newUnit({ clock }: Ports, tx: Tables, actor: Actor, { unit }: OpenTicket, ownerId: number) {

@@ -3,12 +3,13 @@ import type { DaySet } from '../../day';
 
 export interface OwnerStore {
   insert(owner: NewOwner & { locationId: number }): Promise<number>;
-  byId(id: number): Promise<Owner | null>;
+  /** Null also for an owner of another location. */
+  byId(id: number, locationId: number): Promise<Owner | null>;
   /** Sets what is given and raises the version when it is still `version`; false when it is not. */
   change(id: number, version: number, patch: Partial<NewOwner>): Promise<boolean>;
   unitsOf(id: number): Promise<readonly OwnedUnit[]>;
-  /** By a piece of the name, phone or address; at most `most`. */
-  search(text: string, most: number): Promise<readonly Owner[]>;
+  /** Owners of the location by a piece of the name, phone or address; at most `most`. */
+  search(text: string, most: number, locationId: number): Promise<readonly Owner[]>;
 }
 
 /** One unit with the names of what it is. `built` is empty when the evidence contradicts itself. */

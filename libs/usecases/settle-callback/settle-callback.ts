@@ -26,7 +26,7 @@ export async function settleCallback(
   { id, version, outcome, reason }: SettleCallback & { readonly id: number; readonly version: number },
 ): Promise<Outcome<CallbackView>> {
   return store.transaction(async (tx) => {
-    const taken = await takeOpen(tx, id, version);
+    const taken = await takeOpen(tx, actor, { id, version });
     if (!taken.ok) return taken;
     if (outcome === 'booked') {
       if (taken.value.state === 'booked') return refused('already-done', 'The unit is booked in already.');

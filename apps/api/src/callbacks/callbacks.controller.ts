@@ -46,15 +46,15 @@ export class CallbacksController {
   @Get()
   @Permit('see-callbacks')
   @ZodResponse({ status: 200, type: CallbackPageDto })
-  list(@Query() { state, urgent, after }: CallbacksQuery) {
-    return listCallbacks(this.ports, { state, urgentOnly: urgent === 'yes', after: after ?? null });
+  list(@Query() { state, urgent, after }: CallbacksQuery, @CurrentActor() actor: Actor) {
+    return listCallbacks(this.ports, actor, { state, urgentOnly: urgent === 'yes', after: after ?? null });
   }
 
   @Get(':id')
   @Permit('see-callbacks')
   @ZodResponse({ status: 200, type: CallbackDto })
-  async view(@RowIdParam('id') id: number) {
-    return answer(await viewCallback(this.ports, id));
+  async view(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
+    return answer(await viewCallback(this.ports, actor, id));
   }
 
   @Post(':id/attempts')

@@ -31,15 +31,15 @@ export class OwnersController {
   @Get()
   @Permit('see-owners')
   @ZodResponse({ status: 200, type: OwnersDto })
-  search(@Query() { q }: OwnersQuery) {
-    return searchOwners(this.ports, q);
+  search(@Query() { q }: OwnersQuery, @CurrentActor() actor: Actor) {
+    return searchOwners(this.ports, actor, q);
   }
 
   @Get(':id/units')
   @Permit('see-owners')
   @ZodResponse({ status: 200, type: UnitRowsDto })
-  async units(@RowIdParam('id') id: number) {
-    return answer(await unitsOfOwner(this.ports, id));
+  async units(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
+    return answer(await unitsOfOwner(this.ports, actor, id));
   }
 
   @Patch(':id')
