@@ -160,7 +160,7 @@ describe('the chain behind a verdict', () => {
     expect((await chain(9)).status).toBe(404);
   });
 
-  it('gives the kept verdict in the same words after a later paper and another standing have changed the answer', async () => {
+  it('gives the kept verdict in the same words after a later paper has changed the answer', async () => {
     const paper = await draft('SB-9', [
       rule('PIN-NEW', {
         required: 'HOLM/70412B',
@@ -175,11 +175,21 @@ describe('the chain behind a verdict', () => {
     expect(after.verdict).toBe('outdated');
     expect(after.kept).toMatchObject({ verdict: 'right', sentence: before.text[1], sameWords: true });
     expect(after.kept!.text).toEqual(before.kept!.text);
+  });
+
+  it('gives it in the same words after the shop has changed how papers stand against each other', async () => {
+    const { version } = (await manager.get(`/tickets/${ticket.id}`)).body;
+    const technician = await shop.as('technician');
+    const place = { position: 'AUG-PIN', place: 1, condition: 'sound', fittedOn: '2019-05-01', partText: '70-412A' };
+    const body = { side: 'found', places: [place] };
+    expect((await technician.change('PUT', `/tickets/${ticket.id}/places`, version, body)).status).toBe(200);
+    const under = (await chain(1)).body;
+    expect(under.kept).toMatchObject({ verdict: 'outdated', sameWords: true });
     const standing = (await manager.get<{ standing: Record<string, number> }>('/settings')).body.standing;
     await manager.ask('PATCH', '/settings', { standing: { ...standing, 'parts-list': 90 } });
     const turned = (await chain(1)).body;
-    expect(turned.kept!.text).toEqual(before.kept!.text);
-    expect(turned.kept!.sameWords).toBe(true);
+    expect(turned.verdict).toBe('right');
+    expect(turned.kept).toEqual(under.kept);
   });
 
   it('leaves the chart of the day before as it was', async () => {
