@@ -29,7 +29,8 @@ export interface OpenStore extends Store {
 
 const MOST_TRIES = 5;
 const MOST_SCANS = 4;
-const TRANSACTION = { maxWait: 10_000, timeout: 30_000 };
+/** Planning the recheck of very many installs, or a chunk of them all changed, takes its time on a busy machine. */
+const TRANSACTION = { maxWait: 10_000, timeout: 120_000 };
 
 /** Opens the store; the client and plain SQL share one pool. Nothing is connected before the first question. */
 export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listener' }: StoreOptions): OpenStore {

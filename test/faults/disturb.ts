@@ -3,6 +3,8 @@ import { checkNothingLost, midWork, within } from './nothing-lost';
 import { look, publish, setScene } from './scene';
 
 export const SCENE_SEED = 7;
+/** Enough chunks to be struck between the first and the last. */
+const SHORT_UNITS = 400;
 
 /**
  * Publishes scene after scene and strikes each several times while it is worked on, until the dose is spent; each scene
@@ -16,7 +18,7 @@ export async function disturb(
 ): Promise<void> {
   const { house, draw } = plan;
   for (let left = plan.dose; left > 0;) {
-    const scene = await setScene(house, units, SCENE_SEED);
+    const scene = await setScene(house, plan.timed ? units : Math.min(units, SHORT_UNITS), SCENE_SEED);
     const recheckId = await publish(house, scene);
     let judged = 0;
     for (let i = 0; i < perScene && left > 0; i++, left--) {

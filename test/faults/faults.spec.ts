@@ -28,7 +28,7 @@ describe('nothing is lost and nothing happens twice', () => {
 
   it('fails when the key that keeps a unit from a second callback is gone', async () => {
     await withoutUniqueKey(house);
-    const report = await runFault(house, named('F13'), { ...OPTIONS, patienceMs: 2_000 });
+    const report = await runFault(house, named('F10'), { ...OPTIONS, patienceMs: 5_000 });
     expect(report.problems).not.toEqual([]);
   }, 120_000);
 });

@@ -1,3 +1,4 @@
+import { verifyTrail } from '../../libs/store';
 import { Draw } from './draw';
 import type { Fault, FaultReport } from './fault';
 import { type House } from './house';
@@ -55,7 +56,11 @@ export async function runFault(house: House, fault: Fault, options: FaultOptions
     timed: !short,
   };
   try {
-    return await fault.run(plan);
+    const report = await fault.run(plan);
+    // (v) The trail of changes is whole: one row a change, each chained to the one before.
+    const trail = await verifyTrail(house.pool);
+    const broken = trail.fault ? [`the trail of changes breaks at row ${trail.fault.id}: ${trail.fault.why}`] : [];
+    return { ...report, problems: [...report.problems, ...broken] };
   } catch (error) {
     return { dose: 0, hits: 0, problems: [`broken off: ${String((error as Error).stack ?? error)}`], note: '' };
   } finally {

@@ -1,18 +1,39 @@
-import type { RecheckScope, RecomputeScope } from '../../contracts';
+import type { RecheckArea, RecheckScope, RecomputeScope } from '../../contracts';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { areaTable, IN_AREA, inReach } from '../installs/choice-sql';
 import { isTouched } from '../units/recompute-many';
 
-/** The chosen units and how many installs of each are to be judged, as a table `reach(unit_id, installs)`. */
+/**
+ * The chosen units and how many installs of each are to be judged, as a table `reach(unit_id, installs)`. Rows are put
+ * together by unit and recording ticket first: whether a unit is still in reach is then asked once, not for each part.
+ */
 export function reachTable(scope: RecheckScope, lookBackFrom: number | null, zone: string): Prisma.Sql {
   if (scope.recompute) return touchedTable(scope.recompute);
   const from = scope.everything ? Prisma.sql`install i` : Prisma.sql`area JOIN install i ON ${IN_AREA}`;
   const area = scope.everything ? Prisma.empty : Prisma.sql`${areaTable(scope)}, `;
-  return Prisma.sql`${area} reach AS MATERIALIZED (
-    SELECT i.unit_id, ${scope.everything ? Prisma.sql`count(*)` : Prisma.sql`count(DISTINCT (i.position_id, i.place))`}::int AS installs
-    FROM ${from} WHERE ${inReach(lookBackFrom, zone)} GROUP BY i.unit_id
+  const parts = overlap(scope.areas) ? Prisma.sql`count(DISTINCT (i.position_id, i.place))` : Prisma.sql`count(*)`;
+  return Prisma.sql`${area} held AS MATERIALIZED (
+    SELECT i.unit_id, i.ticket_id, ${parts}::int AS parts FROM ${from} GROUP BY i.unit_id, i.ticket_id
+  ),
+  reach AS MATERIALIZED (
+    SELECT i.unit_id, sum(i.parts)::int AS installs FROM held i WHERE ${inReach(lookBackFrom, zone)} GROUP BY i.unit_id
   )`;
+}
+
+/** True when an install could lie in two of the areas and would be counted twice. */
+function overlap(areas: RecheckScope['areas']): boolean {
+  return areas.some((one, i) => areas.slice(i + 1).some((other) => meet(one, other)));
+}
+
+function meet(one: RecheckArea, other: RecheckArea): boolean {
+  const samePlace =
+    one.line === other.line &&
+    (one.positions.length === 0 ||
+      other.positions.length === 0 ||
+      one.positions.some((at) => other.positions.includes(at)));
+  const before = (to: number | null, from: number | null) => to !== null && from !== null && to <= from;
+  return samePlace && !before(one.to, other.from) && !before(other.to, one.from);
 }
 
 /** A recheck of some units among many names them; one of everything, or of whole lines, goes by runs of ids. */

@@ -14,7 +14,7 @@ export const workerKilled: Fault = {
     const { house } = plan;
     let child = await house.workerProcess();
     const times: number[] = [];
-    await disturb(plan, tally, { units: plan.timed ? 2_000 : 800, perScene: 10 }, async (recheckId) => {
+    await disturb(plan, tally, { units: 2_000, perScene: 10 }, async (recheckId) => {
       const at = Date.now();
       child.kill('SIGKILL');
       await once(child, 'exit');

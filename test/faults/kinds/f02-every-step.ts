@@ -22,7 +22,7 @@ export const everyStep: Fault = {
   id: 'F2',
   title: 'stopped before and after every statement',
   full: 1,
-  short: 0.1,
+  short: 0.06,
   async run(plan) {
     const tally = new Tally();
     const steps = await StepStore.open(plan.house.url);
