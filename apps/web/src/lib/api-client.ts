@@ -23,7 +23,7 @@ export async function request<T>(schema: z.ZodType<T>, method: Method, path: str
 /** As {@link request}, for routes whose answer is not looked at. */
 export async function send(method: Method, path: string, options: RequestOptions = {}): Promise<unknown> {
   const repeatable = method !== 'GET' && REPEATABLE.test(path);
-  const key = repeatable ? { 'idempotency-key': newKey() } : {};
+  const key: Record<string, string> = repeatable ? { 'idempotency-key': newKey() } : {};
   const ask = () =>
     fetch(address(path, options.query), {
       method,
