@@ -179,6 +179,36 @@ describe('looking the trail over', () => {
     expect((await verifyTrail(db.pool, head)).fault).toBeNull();
   });
 
+  it('finds a changed verdict of a recheck, which the row of its chunk stands for', async () => {
+    const { rows } = await db.pool.query<{ id: number }>(
+      `INSERT INTO recheck (cause, revision, scope, state) VALUES ('order', 1, '{}', 'running') RETURNING id`,
+    );
+    const id = rows[0]!.id;
+    await db.pool.query('INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit) VALUES ($1, 1, 1, 500)', [id]);
+    await db.pool.query(
+      `INSERT INTO verdict_change (unit_id, position_id, place, ticket_id, from_verdict, to_verdict, revision, recheck_id)
+       SELECT n, 1, 1, 1, 'right', 'wrong', 1, $1 FROM generate_series(1, 500) n`,
+      [id],
+    );
+    const before = await last();
+    await db.pool.query(`UPDATE recheck_chunk SET state = 'done', changed = 500 WHERE recheck_id = $1`, [id]);
+    const entries = await since(before);
+    expect(entries.map(({ noun, act }) => `${noun} ${act}`)).toEqual(['recheck_chunk done']);
+    expect((await verifyTrail(db.pool)).fault).toBeNull();
+    const change = (from: string, to: string) =>
+      db.pool.query(`
+        ALTER TABLE verdict_change DISABLE TRIGGER only_added_to;
+        UPDATE verdict_change SET to_verdict = '${to}' WHERE unit_id = 250 AND to_verdict = '${from}' AND recheck_id = ${id};
+        ALTER TABLE verdict_change ENABLE TRIGGER only_added_to`);
+    await change('wrong', 'right');
+    expect((await verifyTrail(db.pool)).fault).toEqual({
+      id: entries[0]!.id,
+      why: 'the verdicts it stands for were changed',
+    });
+    await change('right', 'wrong');
+    expect((await verifyTrail(db.pool)).fault).toBeNull();
+  });
+
   it('ends where the head stands that leaves the database at each start', async () => {
     const file = join(mkdtempSync(join(tmpdir(), 'revright-head-')), 'heads');
     const read = readConfig({ PORT: '0', DATABASE_URL: db.url, LOG_LEVEL: 'error', AUDIT_HEAD_FILE: file });
