@@ -73,9 +73,11 @@ export async function withoutUniqueKey({ pool }: House): Promise<void> {
   await pool.query('DROP INDEX callback_one_open_per_unit');
 }
 
+const short = (problem: string): string => problem.replace(/\s+/g, ' ').slice(0, 400);
+
 /** One line for people: what was done, how often it struck in mid-work, what came of it. */
 export function lineOf({ id, title }: Fault, { dose, hits, problems, note }: FaultReport, seconds: number): string {
-  const result = problems.length === 0 ? 'held' : `FAILED: ${problems.join(' / ')}`;
+  const result = problems.length === 0 ? 'held' : `FAILED: ${problems.map(short).join(' / ')}`;
   const words = [
     `${id.padEnd(4)}${title}`,
     `dose ${dose}`,
