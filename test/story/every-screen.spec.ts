@@ -19,6 +19,7 @@ const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unkno
   ['taking a unit in', '/new-ticket', (page) => page.getByLabel('Complaint').waitFor()],
   ['writing a paper down', '/bulletins/new', (page) => page.getByLabel('Title').waitFor()],
   ['a wall chart', '/wall-chart/DRIFTBREAK', (page) => page.getByText('Auger shear pin').waitFor()],
+  ['the settings', '/shop/settings', (page) => page.getByLabel('Sooner below').waitFor()],
   ['a search', '/search?q=26-06', (page) => page.getByRole('heading', { name: /Found for/ }).waitFor()],
 ];
 
@@ -110,5 +111,70 @@ describe('without a mouse', () => {
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     await rows.nth(before - 1).waitFor({ state: 'detached' });
     expect(await rows.count()).toBe(before - 1);
+  }, 60_000);
+});
+
+describe('the printed tag', () => {
+  it('is one label of its own size, and its number scanned into the search field leads back to the ticket', async () => {
+    const page = await shop.page('phone');
+    await shop.signIn(page, 'counter');
+    await firstTicketOf(page, 'Repair');
+    const ticketUrl = page.url();
+    const number = await page.getByRole('heading', { level: 1 }).innerText();
+    await page.getByRole('link', { name: 'Print the tag' }).click();
+    await page.getByRole('img', { name: `Code 128 of ${number}` }).waitFor();
+    expect(await accessibilityFindings(page)).toEqual([]);
+
+    const printed = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    // 100 by 60 mm in points of 1/72 inch
+    expect(printed.match(/\/MediaBox \[[^\]]*\]/g)).toEqual([
+      expect.stringMatching(/\[0 0 28[234][.\d]* (169|170)[.\d]*\]/),
+    ]);
+
+    await page.getByRole('searchbox').fill(number);
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'The places' }).waitFor();
+    expect(page.url()).toBe(ticketUrl);
+  }, 60_000);
+});
+
+describe('the settings of the shop', () => {
+  it('say that a recheck has started when they are kept, and lead to how far it is', async () => {
+    const page = await shop.page();
+    await shop.signIn(page, 'manager');
+    await page.getByRole('link', { name: 'Shop', exact: true }).click();
+    await page.getByRole('link', { name: /^Settings/ }).click();
+    await page.getByLabel('Months since').fill('48');
+    await page.getByRole('button', { name: 'Parts list up', exact: true }).click();
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByText('A recheck of everything has started').waitFor();
+    await page.getByRole('button', { name: 'Nothing is changed' }).waitFor();
+    await page.getByRole('link', { name: 'see how far it is' }).click();
+    await page.getByText('because a setting of the shop was changed').waitFor();
+    await page.getByRole('heading', { name: /^Recheck (under way|done)$/ }).waitFor();
+    expect(await accessibilityFindings(page)).toEqual([]);
+
+    await page.goto('/shop/settings');
+    await page.getByLabel('Months since').waitFor();
+    const order = page.getByRole('list', { name: 'Kinds of paper, the highest first' }).getByRole('listitem');
+    expect(await order.locator('strong').allInnerTexts()).toEqual([
+      'Service bulletin',
+      "Maker's advice",
+      'Parts list',
+      'Revised parts list',
+      "Owner's manual",
+      'Shop finding',
+    ]);
+    expect(await page.getByLabel('Months since').inputValue()).toBe('48');
+  }, 60_000);
+
+  it('are for a manager or an administrator', async () => {
+    const page = await shop.page();
+    await shop.signIn(page, 'technician');
+    await page.getByRole('link', { name: 'Shop', exact: true }).click();
+    await page.getByRole('heading', { name: 'Serial schemes of the makers' }).waitFor();
+    expect(await page.getByRole('link', { name: /^Settings/ }).count()).toBe(0);
+    await page.goto('/shop/settings');
+    await page.getByText('A manager settles these').waitFor();
   }, 60_000);
 });

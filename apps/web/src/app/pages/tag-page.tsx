@@ -28,7 +28,7 @@ export function TagPage() {
             For a label of 100 × 60 mm: print at 100 %, without margins. Scanned into the search field, the code opens
             the ticket.
           </p>
-          <div className={classes.room}>
+          <div className={classes.room} role="region" aria-label="The tag" tabIndex={0}>
             <PrintedTag ticket={data} />
           </div>
         </>

@@ -20,12 +20,12 @@ export function PrintedTag({ ticket }: { ticket: TicketView }) {
           Serial{' '}
           <span className={classes.serial}>{unit.serial ?? (unit.serialAbsent ? 'absent' : 'not recorded')}</span>
         </p>
-        <p className={classes.line}>
-          <strong>{owner.name}</strong>
-        </p>
-        <p className={classes.line}>
-          {ticket.promisedOn ? `Promised ${sayDayText(ticket.promisedOn)}` : 'No day promised'}
-        </p>
+        <div className={classes.who}>
+          <p className={classes.line}>
+            <strong>{owner.name}</strong>
+          </p>
+          <p>{ticket.promisedOn ? `Promised ${sayDayText(ticket.promisedOn)}` : 'No day promised'}</p>
+        </div>
         <p className={classes.complaint}>{ticket.complaint || 'No complaint written down.'}</p>
       </div>
       <TagCode number={ticket.number} />
