@@ -98,7 +98,7 @@ describe('a wrong shear fastener', () => {
   it('says whether it goes in at all, when it is recorded and when it is picked', async () => {
     await db.pool.query(`UPDATE part SET fastener = fastener || '{"diameterMm": 10}' WHERE key = 'HOLM/70499'`);
     await db.pool.query(`UPDATE position SET joint = joint || '{"holeDiameterMm": 8.4}' WHERE id = 1`);
-    await shop.store.transaction((tx) => tx.rulebook.addRevision({ cause: 'order', sourceId: null, personId: null }));
+    await shop.store.transaction((tx) => tx.rulebook.addRevision({ cause: 'correct', sourceId: null, personId: null }));
     let ticket = await recorded({ partText: '70-499' });
     expect(ticket.places[0]!.found!.fit!.findings).toContainEqual({
       field: 'diameter',
@@ -127,7 +127,7 @@ describe('a wrong shear fastener', () => {
     expect((await pick('70-412B')).body.picks[0]).toMatchObject({ fit: { findings: [{ fits: 'yes' }, {}] } });
     await db.pool.query(`UPDATE part SET fastener = fastener || '{"diameterMm": 8}' WHERE key = 'HOLM/70499'`);
     await db.pool.query(`UPDATE position SET joint = joint - 'holeDiameterMm' WHERE id = 1`);
-    await shop.store.transaction((tx) => tx.rulebook.addRevision({ cause: 'order', sourceId: null, personId: null }));
+    await shop.store.transaction((tx) => tx.rulebook.addRevision({ cause: 'correct', sourceId: null, personId: null }));
   });
 });
 
@@ -158,7 +158,7 @@ describe('a part without a readable number', () => {
 
   it('need not be told further when all it can be gets one verdict', async () => {
     await shop.store.transaction(async (tx) => {
-      const { revision } = await tx.rulebook.addRevision({ cause: 'order', sourceId: null, personId: null });
+      const { revision } = await tx.rulebook.addRevision({ cause: 'correct', sourceId: null, personId: null });
       await tx.rulebook.close(['PIN-LATE'], Date.now(), revision);
     });
     const ticket = await inInspection();
@@ -167,7 +167,7 @@ describe('a part without a readable number', () => {
     await db.pool.query(
       `UPDATE fit_rule SET known = tstzrange(lower(known), NULL), closed_by = NULL WHERE key = 'PIN-LATE'`,
     );
-    await shop.store.transaction((tx) => tx.rulebook.addRevision({ cause: 'order', sourceId: null, personId: null }));
+    await shop.store.transaction((tx) => tx.rulebook.addRevision({ cause: 'correct', sourceId: null, personId: null }));
     expect(said.needless).toBe('All 3 get the same verdict here, undecided: there is no need to tell them apart.');
     expect(kept.places[0]!.found!.needless).toBe(said.needless);
   });
