@@ -31,8 +31,9 @@ export async function sift(scan: InstallScan, rulebook: LoadedRulebook, scans: I
   for (let i = 0; i < scan.count; i++) {
     const code = codeOf(scan, i, numbers, rulebook.judge.bulk);
     const settled = (code === RIGHT || code === ALLOWED) && code === verdict[i];
+    if (settled && standing.size === 0) continue;
     const at = { unitId: unitId[i]!, positionId: positionId[i]!, place: place[i]! };
-    if (!settled || (standing.size > 0 && standing.has(keyOf(at)))) suspects.push(at);
+    if (!settled || standing.has(keyOf(at))) suspects.push(at);
   }
   return { judged: scan.count, suspects };
 }
