@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
 import type { TicketView } from '../../../../../libs/contracts';
 import { QueryView } from '../../components/query-view';
 import { Section } from '../../components/section';
@@ -32,8 +33,6 @@ export function TicketPage() {
 }
 
 function TicketLine({ ticket }: { ticket: TicketView }) {
-  const openFlags = ticket.flags.filter(({ state }) => state === 'open').length;
-  const ticked = ticket.safety.filter((point) => point.ticked).length;
   return (
     <div className={classes.ticket}>
       <TagHead ticket={ticket} />
@@ -42,42 +41,62 @@ function TicketLine({ ticket }: { ticket: TicketView }) {
       <div className={classes.columns}>
         <UnitPanel ticket={ticket} />
         <div className={classes.work}>
-          {ticket.flags.length > 0 ? (
-            <Section title="Flags" note={openFlags > 0 ? `${openFlags} open` : 'all decided'} open={openFlags > 0}>
-              <TicketFlags ticket={ticket} />
-            </Section>
-          ) : null}
-          {ticket.stage === 'repair' ? <Safety ticket={ticket} ticked={ticked} open /> : null}
-          <PlacesPanel ticket={ticket} />
-          <Section
-            title="Parts selection"
-            note={count(ticket.picks.length, 'pick')}
-            open={ticket.stage === 'parts-selection' || ticket.stage === 'repair'}
-          >
-            <PartsPanel ticket={ticket} />
-          </Section>
-          <Section
-            id="owners-word"
-            title="Labour and the owner's word"
-            note={ticket.authorisation ? 'the owner said yes' : 'the owner is not asked yet'}
-            open={ticket.stage === 'parts-selection'}
-          >
-            <LabourPanel ticket={ticket} />
-          </Section>
-          {ticket.stage === 'repair' ? null : <Safety ticket={ticket} ticked={ticked} open={false} />}
+          <Flags ticket={ticket} />
+          {orderAt(ticket.stage).map((Part, index) => (
+            <Part key={index} ticket={ticket} />
+          ))}
           <Section title="History" note={count(ticket.history.length, 'entry', 'entries')}>
             <TicketHistory ticket={ticket} />
           </Section>
         </div>
       </div>
-      <NextStepBar ticket={ticket} />
+      <NextStepBar key={ticket.stage} ticket={ticket} />
     </div>
   );
 }
 
-function Safety({ ticket, ticked, open }: { ticket: TicketView; ticked: number; open: boolean }) {
+type Part = ({ ticket }: { ticket: TicketView }) => ReactNode;
+
+/** What the present stage is about comes first. */
+function orderAt(stage: TicketView['stage']): readonly Part[] {
+  if (stage === 'parts-selection') return [Parts, Labour, PlacesPanel, Safety];
+  if (stage === 'repair') return [Safety, PlacesPanel, Parts, Labour];
+  return [PlacesPanel, Parts, Labour, Safety];
+}
+
+function Flags({ ticket }: { ticket: TicketView }) {
+  const open = ticket.flags.filter(({ state }) => state === 'open').length;
+  if (ticket.flags.length === 0) return null;
   return (
-    <Section title="Safety checklist" note={`${ticked} of ${ticket.safety.length} ticked`} open={open}>
+    <Section title="Flags" note={open > 0 ? `${open} open` : 'all decided'} open={open > 0}>
+      <TicketFlags ticket={ticket} />
+    </Section>
+  );
+}
+
+function Parts({ ticket }: { ticket: TicketView }) {
+  const open = ticket.stage === 'parts-selection' || ticket.stage === 'repair';
+  return (
+    <Section title="Parts selection" note={count(ticket.picks.length, 'pick')} open={open}>
+      <PartsPanel ticket={ticket} />
+    </Section>
+  );
+}
+
+function Labour({ ticket }: { ticket: TicketView }) {
+  const note = ticket.authorisation ? 'the owner said yes' : 'the owner is not asked yet';
+  return (
+    <Section title="Labour and the owner's word" note={note} open={ticket.stage === 'parts-selection'}>
+      <LabourPanel ticket={ticket} />
+    </Section>
+  );
+}
+
+function Safety({ ticket }: { ticket: TicketView }) {
+  const ticked = ticket.safety.filter((point) => point.ticked).length;
+  const note = `${ticked} of ${ticket.safety.length} ticked`;
+  return (
+    <Section title="Safety checklist" note={note} open={ticket.stage === 'repair'}>
       <SafetyPanel ticket={ticket} />
     </Section>
   );

@@ -1,24 +1,21 @@
 import type { PlaceView, TicketView } from '../../../../../libs/contracts';
 import { VerdictMark } from '../../components/verdict-mark';
 import { sayDayText } from '../../lib/say';
-import { useMay } from '../../lib/session';
 import { PlaceEntry } from './place-entry';
 import { PlaceSaid } from './place-said';
 import { verdictOf, type Side } from './place-record';
 import { VerdictChain } from './verdict-chain';
 import classes from './places-panel.module.css';
 
-/** Which side is open for entry at the present stage; null when none is. */
-function openSide(ticket: TicketView): Side | null {
-  if (ticket.closedAt !== null || ticket.onHold !== null) return null;
-  if (ticket.stage === 'inspection' || ticket.stage === 'parts-selection') return 'found';
-  return ticket.stage === 'repair' ? 'left' : null;
+interface PlaceRowProps {
+  ticket: TicketView;
+  place: PlaceView;
+  /** the side that can be written now */
+  open: Side | null;
 }
 
 /** One place: its verdict's shape, its name, what was found in it and what was left in it. */
-export function PlaceRow({ ticket, place }: { ticket: TicketView; place: PlaceView }) {
-  const mayRecord = useMay('record-places');
-  const open = mayRecord ? openSide(ticket) : null;
+export function PlaceRow({ ticket, place, open }: PlaceRowProps) {
   const verdict = verdictOf(place);
   return (
     <li className={classes.place}>

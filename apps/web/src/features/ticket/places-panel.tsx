@@ -1,14 +1,22 @@
+import { Button } from '@mantine/core';
+import { useState } from 'react';
 import type { TicketView } from '../../../../../libs/contracts';
 import { EmptyView } from '../../components/empty-view';
 import { LineSketch } from '../../components/line-sketch';
 import { count } from '../../lib/say';
+import { useMay } from '../../lib/session';
 import { LeaveOutRest } from './leave-out-rest';
+import { openSide } from './open-side';
 import { worstVerdict } from './place-record';
 import { PositionGroup } from './position-group';
 import classes from './places-panel.module.css';
 
 /** Every place of every position: as found, as left, required, and one line of why; the sketch shows where. */
 export function PlacesPanel({ ticket }: { ticket: TicketView }) {
+  const [mending, setMending] = useState(false);
+  const mayRecord = useMay('record-places');
+  const open = mayRecord ? openSide(ticket, mending) : null;
+  const mayMend = mayRecord && openSide(ticket, true) === 'found' && ticket.stage !== 'inspection';
   const placesOf = (code: string) => ticket.places.filter(({ position }) => position === code);
   const recorded = ticket.places.filter(({ found }) => found !== null).length;
   if (ticket.positions.length === 0) {
@@ -42,10 +50,14 @@ export function PlacesPanel({ ticket }: { ticket: TicketView }) {
             ticket={ticket}
             position={position}
             places={placesOf(position.code)}
+            open={open}
           />
         ))}
       </ol>
       <LeaveOutRest ticket={ticket} />
+      {mayMend ? (
+        <Button onClick={() => setMending(!mending)}>{mending ? 'Done mending' : 'Mend what was found'}</Button>
+      ) : null}
     </section>
   );
 }

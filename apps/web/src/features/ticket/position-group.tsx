@@ -1,6 +1,6 @@
 import type { PlaceView, TicketView } from '../../../../../libs/contracts';
-import { PartNumber } from '../../components/part-number';
 import { RulingWhy } from '../../components/ruling-why';
+import type { Side } from './place-record';
 import { PlaceRow } from './place-row';
 import { rulingWords } from '../../lib/ruling-words';
 import classes from './places-panel.module.css';
@@ -10,12 +10,13 @@ interface PositionGroupProps {
   ticket: TicketView;
   position: TicketView['positions'][number];
   places: readonly PlaceView[];
+  /** the side that can be written now */
+  open: Side | null;
 }
 
 /** One position: its number on the sketch, its ruling in a line, and its places. */
-export function PositionGroup({ number, ticket, position, places }: PositionGroupProps) {
+export function PositionGroup({ number, ticket, position, places, open }: PositionGroupProps) {
   const ruling = ticket.rulings.find((one) => one.position === position.code);
-  const required = ruling?.settled ? ruling.pieces[0]?.required : null;
   return (
     <li id={`position-${position.code}`} className={classes.position}>
       <div className={classes.head}>
@@ -23,11 +24,6 @@ export function PositionGroup({ number, ticket, position, places }: PositionGrou
         <h3>
           {position.name} <span className="soft">{position.assembly}</span>
         </h3>
-        {required ? (
-          <span>
-            requires <PartNumber number={required.number} />
-          </span>
-        ) : null}
       </div>
       {ruling ? (
         <details className={classes.ruling}>
@@ -37,7 +33,7 @@ export function PositionGroup({ number, ticket, position, places }: PositionGrou
       ) : null}
       <ul>
         {places.map((place) => (
-          <PlaceRow key={place.place} ticket={ticket} place={place} />
+          <PlaceRow key={place.place} ticket={ticket} place={place} open={open} />
         ))}
       </ul>
     </li>
