@@ -89,7 +89,7 @@ module.exports = {
       name: 'use-cases-know-no-framework',
       severity: 'error',
       from: { path: '^libs/usecases/', pathNot: SPEC },
-      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/zod/' },
+      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/(zod|@zxcvbn-ts)/' },
     },
     {
       name: 'only-the-store-knows-the-database',

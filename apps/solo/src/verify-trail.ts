@@ -1,7 +1,6 @@
-import { Pool } from 'pg';
 import { readConfig, type Config } from '../../../libs/config';
 import { embeddedProblemSentence, startEmbedded } from '../../../libs/store/embedded';
-import { verifyTrail } from '../../../libs/store';
+import { verifyTrailAt } from '../../../libs/store';
 
 /**
  * `npm run audit:verify [-- head]`: walks the whole trail of changes and says whether every row is as it was written.
@@ -13,13 +12,11 @@ async function main(expect: string | undefined): Promise<void> {
   const { config } = read;
   const database = await databaseOf(config);
   if (!database.ok) return fail(database.problem);
-  const pool = new Pool({ connectionString: database.url, max: 1, application_name: 'revright verify' });
   try {
-    const { rows, head, fault } = await verifyTrail(pool, expect);
+    const { rows, head, fault } = await verifyTrailAt(database.url, expect);
     if (fault) fail(`Row ${fault.id} of the trail is not as it was written: ${fault.why}.`);
     else process.stdout.write(`The trail is whole: ${rows} rows, head ${head}.\n`);
   } finally {
-    await pool.end();
     await database.stop();
   }
 }

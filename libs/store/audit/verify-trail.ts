@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { Pool } from 'pg';
+import { Pool } from 'pg';
 
 /** The first row that is not as it was written. */
 export interface TrailFault {
@@ -70,4 +70,14 @@ async function readRows(pool: Pick<Pool, 'query'>, after: string): Promise<Row[]
     [after],
   );
   return rows;
+}
+
+/** {@link verifyTrail} on a database by its address, for a program that has no store of its own. */
+export async function verifyTrailAt(url: string, expect?: string): Promise<TrailReport> {
+  const pool = new Pool({ connectionString: url, max: 1, application_name: 'revright verify' });
+  try {
+    return await verifyTrail(pool, expect);
+  } finally {
+    await pool.end();
+  }
 }
