@@ -18,7 +18,7 @@ const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unkno
   ['the counter look-up', '/which-part', (page) => page.getByLabel('Product line').waitFor()],
   ['taking a unit in', '/new-ticket', (page) => page.getByLabel('Complaint').waitFor()],
   ['writing a paper down', '/bulletins/new', (page) => page.getByLabel('Title').waitFor()],
-  ['a wall chart', '/wall-chart/DRIFTBREAK', (page) => page.getByText('Auger shear pin').waitFor()],
+  ['a wall chart', '/wall-chart/DRIFTBREAK', (page) => page.getByRole('img', { name: /Parts by position/ }).waitFor()],
   ['the settings', '/shop/settings', (page) => page.getByLabel('Sooner below').waitFor()],
   ['a search', '/search?q=26-06', (page) => page.getByRole('heading', { name: /Found for/ }).waitFor()],
 ];

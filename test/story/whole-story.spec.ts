@@ -144,7 +144,12 @@ describe('the whole story, in a browser', () => {
     await desk.getByRole('link', { name: 'To the callbacks' }).click();
     await desk.getByRole('heading', { name: 'Callbacks' }).waitFor();
     const card = desk.locator('li[data-callback]', { hasText: OWNER });
-    while (!(await card.isVisible())) await press(desk, 'Show more');
+    const more = desk.getByRole('button', { name: 'Show more' });
+    await card.or(more).first().waitFor();
+    while (!(await card.isVisible())) {
+      await more.click();
+      await card.or(more).first().waitFor();
+    }
     await card.getByRole('link', { name: '0000 555 0199' }).waitFor();
     await card.getByLabel('Outcome').selectOption('message-left');
     await card.getByRole('button', { name: 'Write down the attempt' }).click();

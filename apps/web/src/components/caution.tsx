@@ -4,8 +4,8 @@ import classes from './caution.module.css';
 /** A caution in the usual words of the trade; it is read out as a note of its own. */
 export function Caution({ children }: { children: ReactNode }) {
   return (
-    <aside className={classes.caution} aria-label="Caution">
+    <div role="note" className={classes.caution}>
       <strong>Caution.</strong> {children}
-    </aside>
+    </div>
   );
 }
