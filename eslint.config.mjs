@@ -11,7 +11,7 @@ const kebabCaseFiles = {
       create: (context) => ({
         Program(node) {
           const name = context.filename.split('/').pop();
-          if (!/^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9-]+)*\.(ts|tsx|mts|mjs|cjs)$/.test(name)) {
+          if (!/^\.?[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9-]+)*\.(ts|tsx|mts|mjs|cjs)$/.test(name)) {
             context.report({ node, message: `File name '${name}' is not kebab-case.` });
           }
         },

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { instantText, rowId } from './common';
+import { instantText } from './common';
 
 /** One change that touched a unit, as the trail keeps it. */
 export const trailEntry = z.object({

@@ -1,6 +1,6 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { PrismaPg } from '@prisma/adapter-pg';
-import { Pool } from 'pg';
+import { type ClientBase, Pool } from 'pg';
 import { StoreOutage, type Store, type Tables } from '../usecases';
 import { actorTold } from './audit/acting';
 import { workAsApp } from './audit/work-as-app';
@@ -32,16 +32,19 @@ const MOST_SCANS = 4;
 /** Planning the recheck of very many installs, or a chunk of them all changed, takes its time on a busy machine. */
 const TRANSACTION = { maxWait: 10_000, timeout: 120_000 };
 
+/** The pool waits for what this answers, though its types do not say so. */
+const onConnect = workAsApp as (client: ClientBase) => void;
+
 /** Opens the store; the client and plain SQL share one pool. Nothing is connected before the first question. */
 export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listener' }: StoreOptions): OpenStore {
-  const pool = new Pool({ connectionString: url, max: poolSize, application_name: 'revright', onConnect: workAsApp });
+  const pool = new Pool({ connectionString: url, max: poolSize, application_name: 'revright', onConnect });
   // An idle connection that the server closes is no reason to end the program: the pool opens another.
   pool.on('error', () => undefined);
   const scanPool = new Pool({
     connectionString: url,
     max: MOST_SCANS,
     application_name: 'revright scan',
-    onConnect: workAsApp,
+    onConnect,
   });
   scanPool.on('error', () => undefined);
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });

@@ -7,3 +7,11 @@ export interface Actor {
   readonly role: Role;
   readonly locationId: number;
 }
+
+/**
+ * The location whose owners and calls the person may see; null is every location of the shop. Technicians and the
+ * counter see their own; managers and administrators answer for the whole shop, since a bulletin knows no location.
+ */
+export function sightOf({ role, locationId }: Actor): number | null {
+  return role === 'manager' || role === 'administrator' ? null : locationId;
+}

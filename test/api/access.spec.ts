@@ -184,7 +184,7 @@ describe('what the API gives away', () => {
     const ticket = await shop.newTicket('17030001');
     await db.pool.query(
       `INSERT INTO person (login, name, role, location_id, password_hash)
-       SELECT 'far', 'Far', 'manager', 2, password_hash FROM person WHERE login = 'manager'`,
+       SELECT 'far', 'Far', 'counter', 2, password_hash FROM person WHERE login = 'manager'`,
     );
     const far = new Caller(
       shop.api.url,
@@ -194,6 +194,27 @@ describe('what the API gives away', () => {
     expect((await far.change('PATCH', `/tickets/${ticket.id}`, ticket.version, { complaint: 'x' })).status).toBe(404);
     expect((await far.ask('POST', '/tickets', { unitId: ticket.unit.id })).status).toBe(400);
     expect((await far.get<unknown[]>('/search?q=17030001')).body).toEqual([]);
+  });
+
+  it('lets a manager of another location read a ticket and its call, and change only the call', async () => {
+    const ticket = await shop.newTicket('17030003');
+    await db.pool.query(
+      `INSERT INTO person (login, name, role, location_id, password_hash)
+       SELECT 'overseer', 'Overseer', 'manager', 2, password_hash FROM person WHERE login = 'manager'`,
+    );
+    const overseer = new Caller(
+      shop.api.url,
+      (await shop.signIn('overseer', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!,
+    );
+    expect((await overseer.get(`/tickets/${ticket.id}`)).status).toBe(200);
+    const change = await overseer.change('PATCH', `/tickets/${ticket.id}`, ticket.version, { complaint: 'x' });
+    expect(change.status).toBe(404);
+    const { rows } = await db.pool.query<{ id: number }>(
+      `INSERT INTO callback (unit_id, owner_id) VALUES ($1, $2) RETURNING id`,
+      [ticket.unit.id, ticket.unit.owner.id],
+    );
+    const attempt = { how: 'phone', outcome: 'reached', note: '' };
+    expect((await overseer.change('POST', `/callbacks/${rows[0]!.id}/attempts`, 1, attempt)).status).toBe(201);
   });
 
   it('keeps the owners of another location, and the calls to them, out of sight and reach', async () => {
@@ -206,7 +227,7 @@ describe('what the API gives away', () => {
     const call = rows[0]!.id;
     await db.pool.query(
       `INSERT INTO person (login, name, role, location_id, password_hash)
-       SELECT 'afar', 'Afar', 'manager', 2, password_hash FROM person WHERE login = 'manager'`,
+       SELECT 'afar', 'Afar', 'counter', 2, password_hash FROM person WHERE login = 'manager'`,
     );
     const afar = new Caller(
       shop.api.url,

@@ -41,7 +41,12 @@ export class Caller {
       body: body === undefined ? undefined : JSON.stringify(body),
     });
     const text = await response.text();
-    return { status: response.status, headers: response.headers, body: (text === '' ? null : JSON.parse(text)) as T };
+    const isJson = response.headers.get('content-type')?.includes('json') === true;
+    return {
+      status: response.status,
+      headers: response.headers,
+      body: (isJson && text !== '' ? JSON.parse(text) : null) as T,
+    };
   }
 
   get<T = TicketView>(path: string): Promise<Answer<T>> {

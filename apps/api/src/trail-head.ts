@@ -22,7 +22,7 @@ export function keepTrailHead({ store, config }: { store: Store; config: Pick<Co
   };
   const once = () => say().catch((error: unknown) => log.error(`The head of the trail is not kept: ${String(error)}`));
   let underWay = once();
-  const timer = setInterval(() => (underWay = once()), A_DAY);
+  const timer = setInterval(() => void (underWay = once()), A_DAY);
   timer.unref();
   return {
     close: () => {

@@ -11,7 +11,7 @@ export function callbackStore(db: Db): CallbackStore {
     async isAt(id, locationId) {
       const rows = await db.$queryRaw<unknown[]>`
         SELECT 1 FROM callback c JOIN owner o ON o.id = c.owner_id
-        WHERE c.id = ${id}::int AND o.location_id = ${locationId}::int`;
+        WHERE c.id = ${id}::int AND (${locationId}::int IS NULL OR o.location_id = ${locationId}::int)`;
       return rows.length > 0;
     },
     lock: (id) => head(db, Prisma.sql`id = ${id}::int`),

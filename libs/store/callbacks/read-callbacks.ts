@@ -19,7 +19,7 @@ export async function readCallbackPage(db: Db, query: CallbackQuery): Promise<Ca
       ? Prisma.sql`TRUE`
       : Prisma.sql`(NOT c.urgent, c.id) > (${urgent === 0}, ${Number.isInteger(id) ? id : 0}::int)`;
   const onlyUrgent = query.urgentOnly ? Prisma.sql`c.urgent` : Prisma.sql`TRUE`;
-  const here = Prisma.sql`o.location_id = ${query.locationId}::int`;
+  const here = query.locationId === null ? Prisma.sql`TRUE` : Prisma.sql`o.location_id = ${query.locationId}::int`;
   const items = await readCallbacks(db, Prisma.sql`${here} AND ${inState} AND ${onlyUrgent} AND ${after}`, query.limit);
   const counts = await db.$queryRaw<{ total: number; urgent: number }[]>`
     SELECT count(*)::int AS total, count(*) FILTER (WHERE c.urgent)::int AS urgent

@@ -1,23 +1,24 @@
 import type { CallbackPage, CallbackView } from '../../contracts';
-import type { Actor } from '../actor';
+import { sightOf, type Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { CallbackQuery, CallbackRecord } from '../ports/callback-store';
 import type { Ports } from '../run';
 
 const PAGE = 100;
 
-/** Callbacks of one's location, urgent first, then oldest; a page of at most a hundred. */
+/** Callbacks within the person's sight, urgent first, then oldest; a page of at most a hundred. */
 export async function listCallbacks(
   { store }: Ports,
-  { locationId }: Actor,
+  actor: Actor,
   query: Omit<CallbackQuery, 'limit' | 'locationId'>,
 ): Promise<CallbackPage> {
+  const locationId = sightOf(actor);
   const { items, ...rest } = await store.transaction((tx) => tx.callbacks.page({ ...query, limit: PAGE, locationId }));
   return { ...rest, items: items.map(callbackView) };
 }
 
 export async function viewCallback({ store }: Ports, actor: Actor, id: number): Promise<Outcome<CallbackView>> {
-  const found = (await store.callbacks.isAt(id, actor.locationId)) ? await store.callbacks.find(id) : null;
+  const found = (await store.callbacks.isAt(id, sightOf(actor))) ? await store.callbacks.find(id) : null;
   return found ? done(callbackView(found)) : refused('not-found', 'There is no callback with this number.');
 }
 
@@ -29,7 +30,7 @@ export function callbackView(callback: CallbackRecord): CallbackView {
 function whatToSay({ urgent, unit, owner, reasons }: CallbackRecord): string {
   const sentences = [...new Set(reasons.filter((one) => one.withdrawn === null).map((one) => one.sentence))];
   const call = urgent
-    ? 'Please do not use it until we have seen it; keep the plug lead off.'
+    ? 'Keep the plug lead off meanwhile. When can we see it?'
     : 'We would like to see it and put that right; when can you bring it in?';
   const who = owner.name === '' ? '' : ` for ${owner.name}`;
   return [`This is your repair shop with a call${who} about your ${unit.name}.`, ...sentences, call].join(' ');

@@ -5,8 +5,8 @@ export interface CallbackQuery {
   readonly urgentOnly: boolean;
   readonly after: string | null;
   readonly limit: number;
-  /** Only owners of this location. */
-  readonly locationId: number;
+  /** Only owners of this location; null is every location. */
+  readonly locationId: number | null;
 }
 
 export interface CallbackHead {
@@ -28,8 +28,8 @@ export interface CallbackPageRecord extends Omit<CallbackPage, 'items'> {
 export interface CallbackStore {
   page(query: CallbackQuery): Promise<CallbackPageRecord>;
   find(id: number): Promise<CallbackRecord | null>;
-  /** True when the callback is for an owner of the location. */
-  isAt(id: number, locationId: number): Promise<boolean>;
+  /** True when the callback is for an owner of the location; null is any location. */
+  isAt(id: number, locationId: number | null): Promise<boolean>;
   /** Locked until the transaction ends. */
   lock(id: number): Promise<CallbackHead | null>;
   /** The unit's callback that is open or booked, locked. */

@@ -1,5 +1,5 @@
 import type { TicketView } from '../../contracts';
-import type { Actor } from '../actor';
+import { sightOf, type Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 import { loadAround } from './load-ticket';
@@ -8,7 +8,8 @@ import { ticketView } from './ticket-view';
 /** The whole ticket as the page shows it, judged by the papers of today. */
 export async function viewTicket({ store, clock }: Ports, actor: Actor, id: number): Promise<Outcome<TicketView>> {
   const row = await store.tickets.byId(id);
-  if (!row || row.locationId !== actor.locationId) return noSuchTicket(id);
+  const sight = sightOf(actor);
+  if (!row || (sight !== null && row.locationId !== sight)) return noSuchTicket(id);
   const [before, events, notes, earlier, currency] = await Promise.all([
     store.tickets.recordsBefore(row.unitId, id),
     store.tickets.events(id),
