@@ -3,7 +3,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { ActProblem } from '../../components/act-problem';
 import { OwnPasswordForm } from '../../features/session/own-password-form';
 import { send } from '../../lib/api-client';
-import { sessionQuery } from '../../lib/session';
+import { changePerson } from '../../lib/session';
 
 /** One's own password, and the way out of every device. */
 export function MySignInPage() {
@@ -11,8 +11,7 @@ export function MySignInPage() {
   const everywhere = useMutation({
     mutationFn: () => send('DELETE', '/session/all'),
     onSuccess: () => {
-      client.clear();
-      client.setQueryData(sessionQuery.queryKey, null);
+      changePerson(client, null);
     },
   });
   return (
