@@ -49,7 +49,7 @@ async function takePictures(browser: Browser, address: string, all: readonly Scr
     await page.getByText('Intake').first().waitFor();
     for (const screen of all) {
       await page.goto(address + screen.path);
-      await page.getByText(screen.ready).first().waitFor();
+      await page.getByText(screen.ready).filter({ visible: true }).first().waitFor();
       for (const name of screen.press ?? []) await page.getByRole('button', { name }).first().click();
       await page.waitForTimeout(300);
       const path = join(FOLDER, `${screen.name}-${viewport.width}.png`);
