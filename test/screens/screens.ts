@@ -33,9 +33,7 @@ export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
     { name: 'flagged', path: '/flagged', ready: /wait/i },
     { name: 'callbacks', path: '/callbacks', ready: 'To call' },
     { name: 'tag', path: `/tickets/${ticket}/tag`, ready: /promised/i },
-    { name: 'rulebook', path: '/rulebook', ready: /rule/i },
-    { name: 'findings', path: '/rulebook/findings', ready: /finding/i },
     { name: 'shop', path: '/shop', ready: /scheme/i },
-    { name: 'settings', path: '/shop/settings', ready: /look-back/i },
+    { name: 'settings', path: '/shop/settings', ready: /months/i },
   ];
 }
