@@ -67,11 +67,9 @@ function SheetHead({ ticket }: { ticket: TicketView }) {
       <div>
         <p>
           <strong>{owner.name}</strong>
-          <br />
-          {owner.address}
-          <br />
-          {owner.phone}
         </p>
+        <p>{owner.address}</p>
+        <p>{owner.phone}</p>
       </div>
     </header>
   );

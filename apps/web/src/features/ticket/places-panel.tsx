@@ -9,6 +9,7 @@ import { LeaveOutRest } from './leave-out-rest';
 import { openSide } from './open-side';
 import { worstVerdict } from './place-record';
 import { PositionGroup } from './position-group';
+import { codesToWorkOn } from './to-work-on';
 import classes from './places-panel.module.css';
 
 /** Every place of every position: as found, as left, required, and one line of why; the sketch shows where. */
@@ -29,6 +30,20 @@ export function PlacesPanel({ ticket }: { ticket: TicketView }) {
       </section>
     );
   }
+  // At the repair only what is worked on is written; the rest is folded away.
+  const working = ticket.stage === 'repair' ? codesToWorkOn(ticket) : null;
+  const here = ticket.positions.filter(({ code }) => working?.has(code) ?? true);
+  const folded = ticket.positions.filter((position) => !here.includes(position));
+  const groupOf = (position: TicketView['positions'][number]) => (
+    <PositionGroup
+      key={position.code}
+      number={ticket.positions.indexOf(position) + 1}
+      ticket={ticket}
+      position={position}
+      places={placesOf(position.code)}
+      open={open}
+    />
+  );
   const dots = ticket.positions.map(({ code, name, sketchX, sketchY }) => ({
     code,
     name,
@@ -42,18 +57,13 @@ export function PlacesPanel({ ticket }: { ticket: TicketView }) {
         The places <span className="soft">{`${recorded} of ${count(ticket.places.length, 'place')} looked at`}</span>
       </h2>
       {ticket.sketch ? <LineSketch outline={ticket.sketch} dots={dots} onPick={goTo} /> : null}
-      <ol>
-        {ticket.positions.map((position, index) => (
-          <PositionGroup
-            key={position.code}
-            number={index + 1}
-            ticket={ticket}
-            position={position}
-            places={placesOf(position.code)}
-            open={open}
-          />
-        ))}
-      </ol>
+      <ol>{here.map(groupOf)}</ol>
+      {folded.length > 0 ? (
+        <details>
+          <summary>{count(folded.length, 'position')} without work</summary>
+          <ol>{folded.map(groupOf)}</ol>
+        </details>
+      ) : null}
       <LeaveOutRest ticket={ticket} />
       {mayMend ? (
         <Button onClick={() => setMending(!mending)}>{mending ? 'Done mending' : 'Mend what was found'}</Button>
@@ -64,6 +74,8 @@ export function PlacesPanel({ ticket }: { ticket: TicketView }) {
 
 function goTo(code: string): void {
   const group = document.getElementById(`position-${code}`);
+  const fold = group?.closest('details');
+  if (fold) fold.open = true;
   group?.scrollIntoView({ block: 'start' });
   group?.querySelector<HTMLElement>('input')?.focus();
 }
