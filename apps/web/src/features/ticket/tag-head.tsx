@@ -1,5 +1,6 @@
 import { NativeSelect } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
+import { ActProblem } from '../../components/act-problem';
 import { DayField } from '../../components/day-field';
 import type { TicketView } from '../../../../../libs/contracts';
 import { benchesQuery } from '../../lib/catalogue-queries';
@@ -55,6 +56,7 @@ export function TagHead({ ticket }: { ticket: TicketView }) {
         />
       </div>
       <TicketActs ticket={ticket} />
+      <ActProblem error={act.error} />
     </header>
   );
 }

@@ -1,0 +1,124 @@
+import type { Page } from 'playwright-core';
+import { withDatabase } from '../../libs/testing';
+import { BrowserShop } from './browser-shop';
+
+const db = withDatabase();
+let shop: BrowserShop;
+
+beforeAll(async () => {
+  shop = await BrowserShop.open(db);
+}, 300_000);
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
+const seen = (page: Page, text: string | RegExp) => page.getByText(text).first().waitFor();
+
+async function manager(): Promise<Page> {
+  const page = await shop.page();
+  await shop.signIn(page, 'manager');
+  return page;
+}
+
+describe('writing a paper down', () => {
+  let page: Page;
+  const table = 'Position\tFrom\tUntil\tRequired\tBarred\tReason\tAction\n';
+
+  beforeAll(async () => {
+    page = await manager();
+    await page.goto('/bulletins/new');
+    await page.getByLabel('Who published it').fill('Brakenholt Implement Works');
+    await page.getByLabel('Number printed on it').fill('DB-SB-77');
+    await page.getByLabel('Title').fill('Scraper bars of the new kind');
+  }, 60_000);
+
+  it('names the cell of a pasted table that cannot be read, and takes the table in once it can', async () => {
+    await press(page, 'Paste from a table');
+    const dialog = page.getByRole('dialog');
+    await dialog.getByLabel('Product line').selectOption('DRIFTBREAK');
+    await dialog.getByLabel('The table').fill(`${table}SCR-BAR\t3/3/17\t\t31-0614\t\t\tnothing`);
+    await dialog.getByText('Line 2: “3/3/17” is no day; write it as 2017-03-14.').waitFor();
+    await dialog.getByLabel('The table').fill(`${table}SCR-BAR\t2017-03-03\t\t31-0614\t\t\tnothing`);
+    await dialog.getByRole('button', { name: 'Take in 1' }).click();
+    await dialog.waitFor({ state: 'detached' });
+    expect(await page.getByLabel('Scraper bar', { exact: true }).isChecked()).toBe(true);
+    await seen(page, 'Scraper bar now');
+  }, 60_000);
+
+  it('keeps what is typed over a reload', async () => {
+    await page.getByLabel('What it says, in short').fill('The bar is stamped with an arrow.');
+    await page.reload();
+    expect(await page.getByLabel('Title').inputValue()).toBe('Scraper bars of the new kind');
+    expect(await page.getByLabel('Required part').inputValue()).toBe('31-0614');
+  }, 60_000);
+
+  it('says which number is in no catalogue, and keeps the paper once every number is', async () => {
+    await page.getByLabel('Allowed too').fill('99-NONE');
+    await press(page, 'Keep it, not published yet');
+    await seen(page, /Not in the catalogue.*99-NONE/);
+    await page.getByLabel('Allowed too').fill('');
+    await press(page, 'Keep it, not published yet');
+    await page.waitForURL(/\/bulletins\/\d+$/);
+    await page.getByRole('heading', { name: 'Scraper bars of the new kind' }).waitFor();
+    await seen(page, 'Rules it would open');
+  }, 60_000);
+
+  it('shows what it would bring, publishes it, and takes it back with a reason', async () => {
+    await press(page, 'What if it were published?');
+    await seen(page, 'If it were published now');
+    await press(page, /^Publish$/);
+    await page.getByText('Recheck done').waitFor({ timeout: 60_000 });
+    await press(page, 'Withdraw');
+    await page.getByRole('dialog').getByLabel('Reason').fill('the maker sent a correction');
+    await press(page, 'Withdraw it');
+    await seen(page, 'Withdrawn because: the maker sent a correction');
+  }, 120_000);
+});
+
+describe('two people and a thin line', () => {
+  const openTicket = async (page: Page) => {
+    await page.goto('/');
+    await page
+      .getByRole('region', { name: /Inspection/ })
+      .getByRole('link')
+      .first()
+      .click();
+    await page.getByRole('heading', { name: 'The places' }).waitFor();
+  };
+
+  it('never write over each other: the second is told, and sees what the first did', async () => {
+    const [first, second] = [await manager(), await manager()];
+    await openTicket(first);
+    await openTicket(second);
+    // The second page hears of nothing, as when its connection hangs.
+    await second.route(/\/api\/(live|tickets\/\d+)$/, (route) =>
+      route.request().method() === 'GET' ? route.abort() : route.continue(),
+    );
+    const kept = first.waitForResponse((answer) => answer.request().method() === 'PATCH');
+    await first.getByLabel('Promised').fill('2031-05-05');
+    expect((await kept).status()).toBe(200);
+    const refused = second.waitForResponse((answer) => answer.request().method() === 'PATCH');
+    await second.getByLabel('Promised').fill('2031-06-06');
+    expect((await refused).status()).toBe(412);
+    await seen(second, 'Someone else changed this a moment ago.');
+    await first.reload();
+    await seen(first, '5 May 2031');
+  }, 90_000);
+
+  it('see each other’s work without reloading', async () => {
+    const [first, second] = [await manager(), await manager()];
+    await openTicket(first);
+    await openTicket(second);
+    await first.getByLabel('Promised').fill('2032-07-07');
+    await seen(second, '7 Jul 2032');
+  }, 90_000);
+
+  it('say that the line is cut, and do the act once it is back', async () => {
+    const page = await manager();
+    await openTicket(page);
+    await page.context().setOffline(true);
+    await page.getByLabel('Promised').fill('2033-08-08');
+    await seen(page, 'does not answer');
+    await page.context().setOffline(false);
+    await page.getByLabel('Promised').fill('2033-08-09');
+    await seen(page, '9 Aug 2033');
+  }, 90_000);
+});
