@@ -22,7 +22,6 @@ async function main(): Promise<void> {
   });
   try {
     const worker = await startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') });
-    log.info({ concurrency: config.workerConcurrency }, 'worker ready');
     const stop = () => {
       setTimeout(() => process.exit(1), LONGEST_STOP_MS).unref();
       void worker
@@ -32,6 +31,7 @@ async function main(): Promise<void> {
     };
     process.once('SIGTERM', stop);
     process.once('SIGINT', stop);
+    log.info({ concurrency: config.workerConcurrency }, 'worker ready');
   } catch (error) {
     await store.close();
     giveUp((error as Error).message);
