@@ -37,10 +37,15 @@ export function NumberField({ label, kept, onKeep }: NumberFieldProps) {
   );
 }
 
-/** The next place in the order of the page; after the last one the field just lets go. */
+/**
+ * The next place in the order of the page that can be seen; after the last one the field just lets go. A field in a
+ * folded part takes no focus, and a field that nobody leaves would not be kept.
+ */
 function focusNext(field: HTMLInputElement): void {
-  const fields = [...document.querySelectorAll<HTMLInputElement>('[data-place-field]')];
-  const next = fields[fields.indexOf(field) + 1];
+  const all = [...document.querySelectorAll<HTMLInputElement>('[data-place-field]')].filter((one) =>
+    one.checkVisibility(),
+  );
+  const next = all.slice(all.indexOf(field) + 1).find((one) => one.checkVisibility());
   if (next) next.focus();
   else field.blur();
 }
