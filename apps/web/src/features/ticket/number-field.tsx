@@ -42,9 +42,7 @@ export function NumberField({ label, kept, onKeep }: NumberFieldProps) {
  * folded part takes no focus, and a field that nobody leaves would not be kept.
  */
 function focusNext(field: HTMLInputElement): void {
-  const all = [...document.querySelectorAll<HTMLInputElement>('[data-place-field]')].filter((one) =>
-    one.checkVisibility(),
-  );
+  const all = [...document.querySelectorAll<HTMLInputElement>('[data-place-field]')];
   const next = all.slice(all.indexOf(field) + 1).find((one) => one.checkVisibility());
   if (next) next.focus();
   else field.blur();
