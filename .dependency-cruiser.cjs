@@ -89,7 +89,7 @@ module.exports = {
       name: 'use-cases-know-no-framework',
       severity: 'error',
       from: { path: '^libs/usecases/', pathNot: SPEC },
-      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/(zod|@zxcvbn-ts)/' },
+      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/(zod|@zxcvbn-ts|otpauth)/' },
     },
     {
       name: 'only-the-store-knows-the-database',

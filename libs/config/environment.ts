@@ -96,6 +96,21 @@ export const VARIABLES = {
     fallback: 'not set: it stands in the log alone',
     meaning: 'File, best on another machine, to which the head of the trail of changes is added once a day.',
   },
+  REVRIGHT_KEY: {
+    schema: z
+      .string()
+      .regex(/^[0-9a-f]{64}$/i, { error: '64 hexadecimal digits, as `openssl rand -hex 32` prints them' })
+      .optional(),
+    fallback: 'not set: a file `key` in REVRIGHT_DATA, made when first needed',
+    meaning: 'Key that seals what must be read again and yet not lie open in the database; the same for every API.',
+  },
+  TRUSTED_PROXIES: {
+    schema: z
+      .string()
+      .regex(/^[0-9A-Za-z.:/]+(, *[0-9A-Za-z.:/]+)*$/, { error: 'addresses or ranges, separated by commas' }),
+    fallback: 'loopback',
+    meaning: 'Proxies whose word is taken for where a request came from and whether by https: addresses or ranges.',
+  },
   LOG_LEVEL: {
     schema: z.enum(LOG_LEVELS, { error: LOG_LEVELS.join(', ') }),
     fallback: 'info',
@@ -116,6 +131,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
     CHUNK_UNITS: '1000',
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    TRUSTED_PROXIES: 'loopback',
     LOG_LEVEL: 'info',
   };
 }

@@ -65,6 +65,12 @@ describe('the environment', () => {
     expect(sentence).not.toContain('topsecret');
   });
 
+  it('never repeats a key', () => {
+    expect(problemsOf({ REVRIGHT_KEY: 'abc123' })).toEqual([
+      "REVRIGHT_KEY is '***', but must be 64 hexadecimal digits, as `openssl rand -hex 32` prints them.",
+    ]);
+  });
+
   it('has one row in the table for each variable', () => {
     expect(configTable().split('\n')).toHaveLength(2 + Object.keys(VARIABLES).length);
   });

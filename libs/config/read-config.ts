@@ -15,6 +15,9 @@ export interface Config {
   readonly timeZone: string;
   /** Absolute path. */
   readonly auditHeadFile: string | undefined;
+  /** 64 hexadecimal digits. */
+  readonly key: string | undefined;
+  readonly trustedProxies: readonly string[];
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
 }
 
@@ -39,7 +42,7 @@ export function readConfig(env: Environment): ConfigResult {
     const text = env[name]?.trim() || defaults[name];
     const result = VARIABLES[name].schema.safeParse(text);
     if (result.success) parsed[name] = result.data;
-    else problems.push(sentence(name, text ?? '', result.error.issues[0]!.message));
+    else problems.push(sentence(name, shown(name, text ?? ''), result.error.issues[0]!.message));
   }
   if (parsed.NODE_ENV === 'production' && parsed.REVRIGHT_DEMO === true)
     problems.push(
@@ -47,6 +50,10 @@ export function readConfig(env: Environment): ConfigResult {
     );
   return problems.length > 0 ? { ok: false, problems } : { ok: true, config: toConfig(parsed as Parsed) };
 }
+
+/** What is secret is not told, not even when it is wrong. */
+const SECRET: readonly VariableName[] = ['REVRIGHT_KEY'];
+const shown = (name: VariableName, text: string): string => (SECRET.includes(name) ? '***' : text);
 
 const sentence = (name: VariableName, text: string, accepted: string): string =>
   `${name} is '${withoutPassword(text)}', but must be ${accepted}.`;
@@ -63,5 +70,7 @@ const toConfig = (parsed: Parsed): Config => ({
   chunkUnits: parsed.CHUNK_UNITS,
   timeZone: parsed.TIME_ZONE,
   auditHeadFile: parsed.AUDIT_HEAD_FILE,
+  key: parsed.REVRIGHT_KEY,
+  trustedProxies: parsed.TRUSTED_PROXIES.split(/, */),
   logLevel: parsed.LOG_LEVEL,
 });

@@ -1,5 +1,6 @@
 export * from './common';
 export * from './session';
+export * from './second-factor';
 export * from './catalogue';
 export * from './unit';
 export * from './ruling';

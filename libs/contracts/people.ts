@@ -20,6 +20,7 @@ export const personView = z.object({
   active: z.boolean(),
   /** false until the person has set a password */
   hasPassword: z.boolean(),
+  hasSecondFactor: z.boolean(),
   /** until when the one-time link that was handed out can be used; null when there is none */
   linkUntil: instantText.nullable(),
   version: z.int(),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { role, rowId } from './common';
 
-/** POST /api/session */
+/** POST /api/session: 401 with the type `code-needed` where a second step follows */
 export const signIn = z.object({ login: z.string().min(1).max(100), password: z.string().min(1).max(1_000) });
 export type SignIn = z.infer<typeof signIn>;
 
@@ -12,6 +12,8 @@ export const me = z.object({
   name: z.string(),
   role,
   location: z.object({ id: rowId, code: z.string(), name: z.string() }),
+  /** `missing` where the shop requires one of the role: nothing else can be done before it is added */
+  secondFactor: z.enum(['on', 'off', 'missing']),
   permissions: z.array(z.string()),
 });
 export type Me = z.infer<typeof me>;

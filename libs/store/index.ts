@@ -4,6 +4,7 @@ export { openStore, type OpenStore, type StoreOptions } from './open-store';
 export { actingAs, type Acting } from './audit/acting';
 export { verifyTrail, verifyTrailAt, type TrailFault, type TrailReport } from './audit/verify-trail';
 export { hashPassword, passwords, PasswordsBusyError } from './people/passwords';
+export { sealsWith } from './people/seals';
 export { copyOut } from './installs/scan/copy-out';
 export { scanQuery } from './installs/scan/scan-installs';
 export * from './seed';

@@ -11,8 +11,10 @@ import { outboxStore } from './outbox/outbox-store';
 import { ownerStore } from './owners/owner-store';
 import { peopleStore } from './people/people-store';
 import { keptAnswerStore } from './people/kept-answer-store';
+import { secondFactorStore, signInStepStore } from './people/second-factor-store';
 import { sessionStore } from './people/session-store';
 import { settingStore } from './people/setting-store';
+import { deviceStore, tryStore } from './people/try-store';
 import { recheckStore } from './rechecks/recheck-store';
 import { rulebookStore } from './rulebook/rulebook-store';
 import { shopDataStore } from './shop-data/shop-data-store';
@@ -23,6 +25,10 @@ import { unitStore } from './units/unit-store';
 export function tablesOn(db: Db, zone = 'UTC'): Tables {
   return {
     sessions: sessionStore(db),
+    signInSteps: signInStepStore(db),
+    secondFactors: secondFactorStore(db),
+    tries: tryStore(db),
+    devices: deviceStore(db),
     people: peopleStore(db),
     settings: settingStore(db),
     catalogue: catalogueStore(db),

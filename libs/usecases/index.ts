@@ -6,6 +6,7 @@ export * from './run';
 export * from './rulebook';
 export * from './judge-installs';
 export * from './sign-in/index';
+export * from './second-factor/index';
 export * from './save-bulletin/save-bulletin';
 export * from './what-if/what-if';
 export * from './publish-bulletin/publish-bulletin';

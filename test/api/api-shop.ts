@@ -105,7 +105,13 @@ export class ApiShop {
     await fill(db.pool, store);
     const held = { nowMs: Date.parse(`${TODAY}T10:00:00Z`), today: day(TODAY) };
     const clock: Clock = { now: () => held.nowMs, today: () => held.today };
-    const read = readConfig({ PORT: '0', DATABASE_URL: db.url, LOG_LEVEL: 'error', REVRIGHT_DEMO: 'false' });
+    const read = readConfig({
+      PORT: '0',
+      DATABASE_URL: db.url,
+      LOG_LEVEL: 'error',
+      REVRIGHT_DEMO: 'false',
+      REVRIGHT_KEY: 'ab'.repeat(32),
+    });
     if (!read.ok) throw new Error(read.problems.join(' '));
     const api = await startApi({ config: read.config, store, clock });
     db.beforeClose(() => api.close());

@@ -33,6 +33,7 @@ export class BrowserShop {
       LOG_LEVEL: 'silent',
       NODE_ENV: 'test',
       REVRIGHT_DEMO: 'true',
+      REVRIGHT_KEY: 'ab'.repeat(32),
     });
     if (!read.ok) throw new Error(read.problems.join(' '));
     const api = await startApi({ config: read.config, store });

@@ -1,8 +1,10 @@
 import { Module, type DynamicModule } from '@nestjs/common';
-import { passwords } from '../../../libs/store';
+import { keyOf } from '../../../libs/config';
+import { passwords, sealsWith } from '../../../libs/store';
 import { USUAL_SESSION_RULES } from '../../../libs/usecases';
+import { securityLog } from './auth/security-log';
 import { shopClock } from './shop-clock';
-import { CONFIG, PASSWORDS, PORTS, SESSION_RULES, type ApiOptions } from './tokens';
+import { CONFIG, PASSWORDS, PORTS, SEALS, SECURITY_LOG, SESSION_RULES, type ApiOptions } from './tokens';
 
 /** Hands every module the store, the clock and the configuration it was started with. */
 @Module({})
@@ -16,9 +18,11 @@ export class PortsModule {
         { provide: PORTS, useValue: { store: options.store, clock } },
         { provide: CONFIG, useValue: options.config },
         { provide: PASSWORDS, useValue: options.passwords ?? passwords },
+        { provide: SEALS, useValue: sealsWith(() => keyOf(options.config)) },
+        { provide: SECURITY_LOG, useValue: securityLog(options.config, options.securityLog) },
         { provide: SESSION_RULES, useValue: options.sessionRules ?? USUAL_SESSION_RULES },
       ],
-      exports: [PORTS, CONFIG, PASSWORDS, SESSION_RULES],
+      exports: [PORTS, CONFIG, PASSWORDS, SEALS, SECURITY_LOG, SESSION_RULES],
     };
   }
 }

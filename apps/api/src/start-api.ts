@@ -1,6 +1,7 @@
 import 'reflect-metadata';
 import { join } from 'node:path';
 import cookie from '@fastify/cookie';
+import { ConsoleLogger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { repoRoot } from '../../../libs/config';
@@ -42,11 +43,12 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
   const adapter = new FastifyAdapter({
     forceCloseConnections: true,
     bodyLimit: LARGEST_BODY,
-    trustProxy: 'loopback',
+    trustProxy: [...config.trustedProxies],
     routerOptions: { maxParamLength: 200 },
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
-    logger: levelsFor(config.logLevel),
+    // One object a line: a line break in what is told cannot pass for a line of its own.
+    logger: new ConsoleLogger({ json: true, colors: false, logLevels: levelsFor(config.logLevel) }),
     abortOnError: false,
   });
   try {

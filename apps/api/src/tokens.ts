@@ -5,6 +5,8 @@ import type { Clock, Passwords, Ports, SessionRules, Store } from '../../../libs
 export const PORTS = Symbol('ports');
 export const CONFIG = Symbol('config');
 export const PASSWORDS = Symbol('passwords');
+export const SEALS = Symbol('seals');
+export const SECURITY_LOG = Symbol('security log');
 export const SESSION_RULES = Symbol('session rules');
 
 /** What the API is started with. */
@@ -15,6 +17,8 @@ export interface ApiOptions {
   readonly clock?: Clock;
   readonly passwords?: Passwords;
   readonly sessionRules?: SessionRules;
+  /** Where the security log goes, one line at a time; standard error when left out. */
+  readonly securityLog?: { write(line: string): void };
   /** Folder of the built page; `dist/apps/web` when left out. */
   readonly pageFolder?: string;
 }

@@ -1,13 +1,14 @@
 import type { PeopleStore, PersonRecord, PersonRow } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import { SECOND_FACTOR } from './second-factor-column';
 
 type Columns = Omit<PersonRecord, 'linkUntil'> & { linkUntil: Date | null };
 
 export function peopleStore(db: Db): PeopleStore {
   const read = async (where: Prisma.Sql): Promise<PersonRecord[]> => {
     const rows = await db.$queryRaw<Columns[]>`
-      SELECT p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", p.version,
+      SELECT p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", p.version, ${SECOND_FACTOR},
              i.expires_at AS "linkUntil", json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location
       FROM person p JOIN location l ON l.id = p.location_id LEFT JOIN invitation i ON i.person_id = p.id
       WHERE ${where} ORDER BY p.login`;
@@ -19,9 +20,9 @@ export function peopleStore(db: Db): PeopleStore {
     byId: async (id) => (await read(Prisma.sql`p.id = ${id}::int`))[0] ?? null,
     locations: () => db.$queryRaw<PersonRow['location'][]>`SELECT id, code, name FROM location ORDER BY code`,
     async addLocation(code, name) {
-      const rows = await db.$queryRaw<{ id: number }[]>`
+      const [row] = await db.$queryRaw<[{ id: number }]>`
         INSERT INTO location (code, name) VALUES (${code}, ${name}) RETURNING id`;
-      return rows[0]!.id;
+      return row.id;
     },
     async insert({ login, name, role, locationId }) {
       const rows = await db.$queryRaw<{ id: number }[]>`
@@ -55,11 +56,11 @@ export function peopleStore(db: Db): PeopleStore {
     async takeInvitation(tokenHash, now) {
       const rows = await db.$queryRaw<{ id: number; expiresAt: Date }[]>`
         DELETE FROM invitation WHERE token_hash = ${tokenHash} RETURNING person_id AS id, expires_at AS "expiresAt"`;
-      const row = rows[0];
-      return row && row.expiresAt.getTime() > now ? row.id : null;
+      return rows[0] && rows[0].expiresAt.getTime() > now ? rows[0].id : null;
     },
     async endSessions(id, saveTokenHash) {
       await db.$executeRaw`
+        WITH steps AS (DELETE FROM sign_in_step WHERE person_id = ${id}::int)
         DELETE FROM session WHERE person_id = ${id}::int AND token_hash IS DISTINCT FROM ${saveTokenHash}`;
     },
   };

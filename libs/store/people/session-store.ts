@@ -1,9 +1,10 @@
 import type { PersonRow, SessionStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import { SECOND_FACTOR } from './second-factor-column';
 
 const PERSON = Prisma.sql`
-  p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash",
+  p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", ${SECOND_FACTOR},
   json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location`;
 
 type SessionColumns = PersonRow & { lastSeenAt: Date; expiresAt: Date };

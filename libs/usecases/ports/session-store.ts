@@ -8,6 +8,8 @@ export interface PersonRow {
   readonly role: Role;
   readonly active: boolean;
   readonly passwordHash: string | null;
+  /** `missing` where the shop requires one of the role and the person has none yet. */
+  readonly secondFactor: 'on' | 'off' | 'missing';
   readonly location: { readonly id: number; readonly code: string; readonly name: string };
 }
 
@@ -44,5 +46,7 @@ export const STRENGTH_THRESHOLD = 'strength-threshold';
 export const LOOK_BACK_MONTHS = 'look-back-months';
 /** How much each kind of source counts; see the fit rules' standing. */
 export const STANDING = 'standing';
+/** True where managers and administrators need a second factor. */
+export const SECOND_FACTOR_REQUIRED = 'second-factor-required';
 /** The last day whose papers have been taken into account, `YYYY-MM-DD`. */
 export const IN_FORCE_DAY = 'in-force-day';

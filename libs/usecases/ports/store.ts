@@ -10,10 +10,12 @@ import type { OutboxStore } from './outbox-store';
 import type { PeopleStore } from './people-store';
 import type { RecheckStore } from './recheck-store';
 import type { RulebookStore } from './rulebook-store';
+import type { SecondFactorStore, SignInStepStore } from './second-factor-store';
 import type { SessionStore, SettingStore } from './session-store';
 import type { ShopDataStore } from './shop-data-store';
 import type { FlagStore, TicketStore } from './ticket-store';
 import type { TrailStore } from './trail-store';
+import type { DeviceStore, TryStore } from './try-store';
 import type { OwnerStore, UnitStore } from './unit-store';
 
 export { StoreOutage } from './store-outage';
@@ -21,6 +23,10 @@ export { StoreOutage } from './store-outage';
 /** Every noun the use cases may ask the store about. A transaction hands out the same nouns. */
 export interface Tables {
   readonly sessions: SessionStore;
+  readonly signInSteps: SignInStepStore;
+  readonly secondFactors: SecondFactorStore;
+  readonly tries: TryStore;
+  readonly devices: DeviceStore;
   readonly people: PeopleStore;
   readonly settings: SettingStore;
   readonly catalogue: CatalogueStore;

@@ -4,13 +4,19 @@ import type { Permission } from '../../../../libs/contracts';
 export const PERMISSION_KEY = 'permission';
 
 /** What a route asks of the person: a permission, being signed in, or nothing. */
-export type RoutePermission = Permission | 'signed-in' | 'open';
+export type RoutePermission = Permission | 'signed-in' | 'own-sign-in' | 'open';
 
 /** The permission a route asks for. Every route names one, or the API does not start. */
 export const Permit = (permission: Permission) => SetMetadata(PERMISSION_KEY, permission satisfies RoutePermission);
 
 /** A route for everybody who is signed in. */
 export const ForSignedIn = () => SetMetadata(PERMISSION_KEY, 'signed-in' satisfies RoutePermission);
+
+/**
+ * A route about one's own sign-in: for everybody who is signed in, even one who has yet to add a second factor that the
+ * shop requires.
+ */
+export const ForOwnSignIn = () => SetMetadata(PERMISSION_KEY, 'own-sign-in' satisfies RoutePermission);
 
 /** A route for everybody, signed in or not. */
 export const OpenToAll = () => SetMetadata(PERMISSION_KEY, 'open' satisfies RoutePermission);

@@ -27,6 +27,9 @@ export class SessionGuard implements CanActivate {
     const person = token && (await findSession({ ...this.ports, rules: this.rules }, token));
     if (!person) throw new ProblemError(401, 'not-signed-in', 'Sign in first.');
     request.person = person;
+    if (permission === 'own-sign-in') return true;
+    if (person.secondFactor === 'missing')
+      throw new ProblemError(403, 'second-factor-needed', 'Add a second factor first, under My sign-in.');
     if (permission === 'signed-in') return true;
     if (permission === undefined || !may(person.role, permission)) {
       throw new ProblemError(403, 'not-allowed', `A ${person.role} may not do this.`);

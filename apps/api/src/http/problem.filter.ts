@@ -1,8 +1,11 @@
-import { Catch, HttpException, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
-import type { FastifyReply, FastifyRequest } from 'fastify';
+import { Catch, HttpException, Inject, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
+import type { FastifyReply } from 'fastify';
 import { ZodSerializationException } from 'nestjs-zod';
 import type { Problem } from '../../../../libs/contracts';
 import { PasswordsBusyError } from '../../../../libs/store';
+import type { SecurityLog } from '../auth/security-log';
+import type { SignedInRequest } from '../auth/session.guard';
+import { SECURITY_LOG } from '../tokens';
 import { ProblemError } from './problem-error';
 
 /** Every error leaves through here as problem details (RFC 9457); what broke is logged, never told. */
@@ -10,12 +13,20 @@ import { ProblemError } from './problem-error';
 export class ProblemFilter implements ExceptionFilter {
   private readonly log = new Logger('api');
 
+  constructor(@Inject(SECURITY_LOG) private readonly security: SecurityLog) {}
+
   catch(error: unknown, host: ArgumentsHost): void {
     const http = host.switchToHttp();
     const problem = problemOf(error);
-    const { method, url } = http.getRequest<FastifyRequest>();
+    const { method, url, ip, person } = http.getRequest<SignedInRequest>();
     if (problem.status >= 500) this.log.error(`${method} ${url}${issuesOf(error)}`, stackOf(error));
-    if (problem.status === 401 || problem.status === 403) this.log.warn(`${method} ${url}: ${problem.type}`);
+    if (problem.status === 403 || problem.type === 'not-signed-in')
+      this.security.note({
+        act: 'refused',
+        address: ip,
+        personId: person?.id,
+        how: `${method} ${url}: ${problem.type}`,
+      });
     sendProblem(http.getResponse<FastifyReply>(), problem);
   }
 }

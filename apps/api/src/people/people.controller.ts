@@ -7,7 +7,15 @@ import {
   peopleList,
   personView,
 } from '../../../../libs/contracts';
-import { addPerson, changePerson, listPeople, renewLink, type Actor, type Ports } from '../../../../libs/usecases';
+import {
+  addPerson,
+  changePerson,
+  listPeople,
+  renewLink,
+  resetSecondFactor,
+  type Actor,
+  type Ports,
+} from '../../../../libs/usecases';
 import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
@@ -50,6 +58,13 @@ export class PeopleController {
     @CurrentActor() actor: Actor,
   ) {
     return answer(await changePerson(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Post(':id/second-factor/reset')
+  @HttpCode(204)
+  @Permit('manage-people')
+  async resetSecondFactor(@RowIdParam('id') id: number, @CurrentActor() actor: Actor): Promise<void> {
+    answer(await resetSecondFactor(this.ports, actor, id));
   }
 
   @Post(':id/link')

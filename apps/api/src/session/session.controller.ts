@@ -18,11 +18,10 @@ import {
 } from '../../../../libs/usecases';
 import { CurrentPerson } from '../auth/current-actor';
 import { answer } from '../http/answer';
-import { ForSignedIn, OpenToAll } from '../auth/permit';
-import { clearSessionCookie, readSessionCookie, setSessionCookie } from '../auth/session-cookie';
-import { SignInBrake } from '../auth/sign-in-brake';
-import { ProblemError } from '../http/problem-error';
+import { ForOwnSignIn, OpenToAll } from '../auth/permit';
+import { clearCookie, readSessionCookie } from '../auth/session-cookie';
 import { CONFIG, PASSWORDS, PORTS, SESSION_RULES } from '../tokens';
+import { SignInDoor } from './sign-in-door';
 
 class SignInDto extends createZodDto(signIn) {}
 class UseLinkDto extends createZodDto(useLinkSchema) {}
@@ -32,16 +31,13 @@ class DemoPeopleDto extends createZodDto(demoPeople) {}
 
 @Controller('session')
 export class SessionController {
-  private readonly brake: SignInBrake;
-
   constructor(
     @Inject(PORTS) private readonly ports: Ports,
     @Inject(CONFIG) private readonly config: Config,
     @Inject(PASSWORDS) private readonly passwords: Passwords,
     @Inject(SESSION_RULES) private readonly rules: SessionRules,
-  ) {
-    this.brake = new SignInBrake(() => ports.clock.now());
-  }
+    @Inject(SignInDoor) private readonly door: SignInDoor,
+  ) {}
 
   @Post()
   @HttpCode(200)
@@ -52,19 +48,15 @@ export class SessionController {
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<Me> {
-    const account = input.login.trim().toLowerCase();
-    const wait = this.brake.waitFor(account, request.ip);
-    if (wait > 0) throw tooManyTries(wait);
+    const tried = await this.door.tryOf(request, 'password', input.login.trim().toLowerCase());
     const outcome = await signInPerson({ ...this.ports, passwords: this.passwords, rules: this.rules }, input);
-    if (!outcome.ok) this.brake.wrong(account);
-    const { token, me: person } = outcome.ok ? outcome.value : refuseSignIn(outcome.refusal.detail);
-    this.brake.right(account);
-    setSessionCookie(request, reply, token);
-    return person;
+    if (!outcome.ok) return this.door.refuse(request, 'wrong-password', outcome.refusal.detail);
+    await this.door.right(tried);
+    return this.door.open(request, reply, outcome.value, 'password');
   }
 
   @Get()
-  @ForSignedIn()
+  @ForOwnSignIn()
   @ZodResponse({ status: 200, type: MeDto })
   whoAmI(@CurrentPerson() person: PersonRow): Me {
     return meOf(person);
@@ -76,7 +68,7 @@ export class SessionController {
   async signOut(@Req() request: FastifyRequest, @Res({ passthrough: true }) reply: FastifyReply): Promise<void> {
     const token = readSessionCookie(request);
     if (token) await signOut(this.ports, token);
-    clearSessionCookie(request, reply);
+    clearCookie(request, reply, 'session');
   }
 
   @Post('link')
@@ -88,37 +80,35 @@ export class SessionController {
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<Me> {
-    const signedIn = answer(await useLink({ ...this.ports, passwords: this.passwords, rules: this.rules }, input));
-    setSessionCookie(request, reply, signedIn.token);
-    return signedIn.me;
+    const entered = answer(await useLink({ ...this.ports, passwords: this.passwords, rules: this.rules }, input));
+    return this.door.open(request, reply, entered, 'link');
   }
 
   @Post('password')
   @HttpCode(204)
-  @ForSignedIn()
+  @ForOwnSignIn()
   async changePassword(
     @Body() input: ChangePasswordDto,
     @CurrentPerson() person: PersonRow,
     @Req() request: FastifyRequest,
   ): Promise<void> {
-    const wait = this.brake.waitFor(person.login, request.ip);
-    if (wait > 0) throw tooManyTries(wait);
+    const tried = await this.door.tryOf(request, 'password', person.login);
     const token = readSessionCookie(request) ?? '';
     const outcome = await changeOwnPassword({ ...this.ports, passwords: this.passwords }, person, { ...input, token });
-    if (!outcome.ok && outcome.refusal.field === 'current') this.brake.wrong(person.login);
+    if (outcome.ok || outcome.refusal.field !== 'current') await this.door.right(tried);
     answer(outcome);
   }
 
   @Delete('all')
   @HttpCode(204)
-  @ForSignedIn()
+  @ForOwnSignIn()
   async signOutEverywhere(
     @CurrentPerson() person: PersonRow,
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<void> {
     await signOutEverywhere(this.ports, person.id);
-    clearSessionCookie(request, reply);
+    clearCookie(request, reply, 'session');
   }
 
   @Get('demo')
@@ -127,21 +117,4 @@ export class SessionController {
   demoPeople() {
     return this.config.demo ? listDemoPeople(this.ports) : [];
   }
-}
-
-function refuseSignIn(detail: string): never {
-  throw new ProblemError(401, 'not-signed-in', detail);
-}
-
-function tooManyTries(wait: number): ProblemError {
-  const seconds = Math.ceil(wait / 1_000);
-  return new ProblemError(
-    429,
-    'too-many-tries',
-    `Too many tries; try again in ${seconds} s.`,
-    {},
-    {
-      'retry-after': String(seconds),
-    },
-  );
 }

@@ -1,0 +1,25 @@
+import { pino, type DestinationStream } from 'pino';
+import type { Config } from '../../../../libs/config';
+
+/** Something that matters to who watches over the shop. Nothing a person typed stands in it but an address. */
+export interface SecurityEvent {
+  readonly act: 'signed-in' | 'code-asked' | 'wrong-password' | 'wrong-code' | 'held-up' | 'signed-out' | 'refused';
+  readonly address: string;
+  readonly personId?: number | undefined;
+  /** By password, one-time link, code or another sign-in; of a refused request its method, path and why. */
+  readonly how?: string;
+}
+
+export interface SecurityLog {
+  note(event: SecurityEvent): void;
+}
+
+/** One JSON object a line, whatever it holds, on standard error. */
+export function securityLog({ logLevel }: Pick<Config, 'logLevel'>, to?: DestinationStream): SecurityLog {
+  const log = pino({ level: logLevel, name: 'security', timestamp: pino.stdTimeFunctions.isoTime }, to ?? toError());
+  return {
+    note: (event) => (event.act === 'signed-in' || event.act === 'signed-out' ? log.info(event) : log.warn(event)),
+  };
+}
+
+const toError = (): DestinationStream => pino.destination({ dest: 2, sync: true });

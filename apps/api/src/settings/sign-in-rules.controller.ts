@@ -1,0 +1,29 @@
+import { Body, Controller, Get, Inject, Put } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import { signInRules } from '../../../../libs/contracts';
+import { changeSignInRules, viewSignInRules, type Actor, type PersonRow, type Ports } from '../../../../libs/usecases';
+import { CurrentActor, CurrentPerson } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { PORTS } from '../tokens';
+
+class SignInRulesDto extends createZodDto(signInRules) {}
+
+@Controller('settings/sign-in')
+export class SignInRulesController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('manage-people')
+  @ZodResponse({ status: 200, type: SignInRulesDto })
+  view() {
+    return viewSignInRules(this.ports);
+  }
+
+  @Put()
+  @Permit('manage-people')
+  @ZodResponse({ status: 200, type: SignInRulesDto })
+  async change(@Body() input: SignInRulesDto, @CurrentActor() actor: Actor, @CurrentPerson() person: PersonRow) {
+    return answer(await changeSignInRules(this.ports, actor, person, input));
+  }
+}
