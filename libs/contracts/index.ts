@@ -5,6 +5,7 @@ export * from './catalogue';
 export * from './unit';
 export * from './ruling';
 export * from './ticket';
+export * from './bench-list';
 export * from './bulletin';
 export * from './callback';
 export * from './look-up';

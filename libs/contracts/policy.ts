@@ -17,6 +17,10 @@ export const POLICY = {
   'see-owners': DESK,
   'open-ticket': DESK,
   'change-tag': DESK,
+  /** Which ticket lies on which bench, and in which order. */
+  'plan-benches': COUNTER,
+  'change-benches': MANAGER,
+  'choose-my-bench': DESK,
   'identify-unit': DESK,
   'add-evidence': DESK,
   'set-aside-evidence': BENCH,

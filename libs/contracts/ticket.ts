@@ -22,7 +22,11 @@ export const ticketCard = z.object({
 });
 export type TicketCard = z.infer<typeof ticketCard>;
 
-/** GET /api/board?bench=&owner=&flagged= : open tickets by stage. */
+/** Tickets by their promised day: today, before today, within the next seven days, or none promised. */
+export const promisedFilter = z.enum(['today', 'late', 'week', 'none']);
+export type PromisedFilter = z.infer<typeof promisedFilter>;
+
+/** GET /api/board?bench=&promised=&flagged=&q= : open tickets by stage; `q` is a piece of owner, unit or number. */
 export const board = z.object({
   benches: z.array(bench),
   stages: z.array(z.object({ stage, count: z.int(), tickets: z.array(ticketCard) })),
@@ -32,6 +36,7 @@ export const boardQuery = z.object({
   bench: z.coerce.number().int().positive().optional(),
   flagged: z.enum(['yes']).optional(),
   q: z.string().trim().max(100).optional(),
+  promised: promisedFilter.optional(),
 });
 
 /** GET /api/search?q= : tickets by number, serial, owner, phone or part number in any writing; newest first, at most 50. */

@@ -1,5 +1,6 @@
 import type { Tables } from '../usecases';
 import { trailStore } from './audit/trail-store';
+import { benchStore } from './benches/bench-store';
 import { bulletinStore } from './bulletins/bulletin-store';
 import { callbackStore } from './callbacks/callback-store';
 import { catalogueStore } from './catalogue/catalogue-store';
@@ -36,6 +37,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     owners: ownerStore(db),
     units: unitStore(db),
     tickets: ticketStore(db),
+    benches: benchStore(db),
     flags: flagStore(db),
     rulebook: rulebookStore(db),
     installs: installStore(db, zone),

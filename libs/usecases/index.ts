@@ -30,6 +30,7 @@ export * from './recompute-units';
 export * from './edit-shop-data';
 export * from './browse-catalogue/index';
 export * from './view-board/index';
+export * from './plan-benches/index';
 export * from './view-ticket/index';
 export * from './view-unit/index';
 export * from './change-ticket/index';

@@ -19,6 +19,8 @@ export interface Rows {
 export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
   return [
     { name: 'board', path: '/', ready: 'Intake' },
+    { name: 'benches', path: '/benches', ready: 'No bench yet' },
+    { name: 'my-bench', path: '/my-bench', ready: 'The bench I work at' },
     { name: 'ticket', path: `/tickets/${ticket}`, ready: 'The places' },
     { name: 'sheet', path: `/tickets/${ticket}/sheet`, ready: 'What was found' },
     { name: 'new-ticket', path: '/new-ticket', ready: /owner/i },

@@ -12,6 +12,8 @@ beforeAll(async () => {
 /** Each screen with what shows that it is there. */
 const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unknown>])[] = [
   ['the board', '/', (page) => page.getByRole('heading', { name: /Intake/ }).waitFor()],
+  ['the benches', '/benches', (page) => page.getByRole('heading', { name: 'No bench yet' }).waitFor()],
+  ['my bench', '/my-bench', (page) => page.getByLabel('The bench I work at').waitFor()],
   ['flagged installs', '/flagged', (page) => page.getByRole('button', { name: 'Accept' }).first().waitFor()],
   ['the callbacks', '/callbacks', (page) => page.getByText('Why: ').first().waitFor()],
   ['the bulletins', '/bulletins', (page) => page.getByRole('link', { name: /DB-SB-09/ }).waitFor()],

@@ -5,6 +5,7 @@ import { ActingInterceptor } from './auth/acting.interceptor';
 import { SessionGuard } from './auth/session.guard';
 import { BulletinsModule } from './bulletins/bulletins.module';
 import { CallbacksModule } from './callbacks/callbacks.module';
+import { BenchesModule } from './benches/benches.module';
 import { BoardModule } from './board/board.module';
 import { CatalogueModule } from './catalogue/catalogue.module';
 import { RepeatInterceptor } from './http/repeat.interceptor';
@@ -36,6 +37,7 @@ const NOUNS: Type[] = [
   ShopDataModule,
   TicketsModule,
   BoardModule,
+  BenchesModule,
   FlagsModule,
   BulletinsModule,
   RulebookModule,

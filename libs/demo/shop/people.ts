@@ -9,13 +9,15 @@ export interface DemoBench {
   readonly location: LocationCode;
   readonly code: string;
   readonly name: string;
+  /** How many minutes of work a day there takes. */
+  readonly dayMinutes: number;
 }
 export const benches: readonly DemoBench[] = [
-  { location: 'MILL', code: 'M1', name: 'Snow and drive lines' },
-  { location: 'MILL', code: 'M2', name: 'Tillers' },
-  { location: 'MILL', code: 'M3', name: 'Hydraulics' },
-  { location: 'QUAY', code: 'Q1', name: 'Chippers' },
-  { location: 'QUAY', code: 'Q2', name: 'Cutters and towed' },
+  { location: 'MILL', code: 'M1', name: 'Snow and drive lines', dayMinutes: 840 },
+  { location: 'MILL', code: 'M2', name: 'Tillers', dayMinutes: 420 },
+  { location: 'MILL', code: 'M3', name: 'Hydraulics', dayMinutes: 300 },
+  { location: 'QUAY', code: 'Q1', name: 'Chippers', dayMinutes: 420 },
+  { location: 'QUAY', code: 'Q2', name: 'Cutters and towed', dayMinutes: 420 },
 ];
 
 export interface DemoPerson {
@@ -23,6 +25,8 @@ export interface DemoPerson {
   readonly name: string;
   readonly role: 'technician' | 'counter' | 'manager' | 'administrator';
   readonly location: LocationCode;
+  /** The bench they work at. */
+  readonly bench: string | null;
   /** In the open on purpose: these people exist only in the demo. */
   readonly password: string;
 }
@@ -30,13 +34,13 @@ export interface DemoPerson {
 const PASSWORD = 'oil-and-rags';
 
 export const people: readonly DemoPerson[] = [
-  { login: 'imke', name: 'Imke Halvorsen', role: 'technician', location: 'MILL', password: PASSWORD },
-  { login: 'teo', name: 'Teo Marchetti', role: 'technician', location: 'MILL', password: PASSWORD },
-  { login: 'adaeze', name: 'Adaeze Nwosu', role: 'technician', location: 'QUAY', password: PASSWORD },
-  { login: 'jun', name: 'Jun Takeda', role: 'technician', location: 'QUAY', password: PASSWORD },
-  { login: 'rosa', name: 'Rosa Quintero', role: 'counter', location: 'MILL', password: PASSWORD },
-  { login: 'bram', name: 'Bram Oostveen', role: 'manager', location: 'MILL', password: PASSWORD },
-  { login: 'leila', name: 'Leila Farahani', role: 'administrator', location: 'MILL', password: PASSWORD },
+  { login: 'imke', name: 'Imke Halvorsen', role: 'technician', location: 'MILL', bench: 'M1', password: PASSWORD },
+  { login: 'teo', name: 'Teo Marchetti', role: 'technician', location: 'MILL', bench: 'M2', password: PASSWORD },
+  { login: 'adaeze', name: 'Adaeze Nwosu', role: 'technician', location: 'QUAY', bench: 'Q1', password: PASSWORD },
+  { login: 'jun', name: 'Jun Takeda', role: 'technician', location: 'QUAY', bench: 'Q2', password: PASSWORD },
+  { login: 'rosa', name: 'Rosa Quintero', role: 'counter', location: 'MILL', bench: null, password: PASSWORD },
+  { login: 'bram', name: 'Bram Oostveen', role: 'manager', location: 'MILL', bench: null, password: PASSWORD },
+  { login: 'leila', name: 'Leila Farahani', role: 'administrator', location: 'MILL', bench: null, password: PASSWORD },
 ];
 
 /** What the shop has settled for itself. */

@@ -39,25 +39,27 @@ export async function seedHouse(db: Db, shop: DemoShop): Promise<HouseIds> {
     ...one,
     id: bench.of(one.code),
     location_id: location.of(one.location),
+    day_minutes: one.dayMinutes,
   }));
-  await insertRows(db, 'bench', { ...named, location_id: 'int' }, benches);
-  await seedPeople(db, shop, location, person);
+  await insertRows(db, 'bench', { ...named, location_id: 'int', day_minutes: 'int' }, benches);
+  await seedPeople(db, shop, { location, bench, person });
   await seedSettings(db, shop);
   return { location, bench, person };
 }
 
-async function seedPeople(db: Db, shop: DemoShop, location: IdsByKey, person: IdsByKey): Promise<void> {
+async function seedPeople(db: Db, shop: DemoShop, { location, bench, person }: HouseIds): Promise<void> {
   const hashes = await Promise.all(shop.people.map(({ password }) => hashPassword(password)));
-  const rows = shop.people.map(({ login, name, role, location: at }, index) => ({
+  const rows = shop.people.map(({ login, name, role, location: at, bench: worksAt }, index) => ({
     id: person.of(login),
     login,
     name,
     role,
     location_id: location.of(at),
+    bench_id: worksAt === null ? null : bench.of(worksAt),
     password_hash: hashes[index],
   }));
   const columns = { id: 'int', login: 'text', name: 'text', role: 'text', location_id: 'int', password_hash: 'text' };
-  await insertRows(db, 'person', columns, rows);
+  await insertRows(db, 'person', { ...columns, bench_id: 'int' }, rows);
 }
 
 async function seedSettings(db: Db, { settings, today }: DemoShop): Promise<void> {

@@ -48,6 +48,7 @@ const TICKET_COLUMNS = {
   unit_id: 'int',
   owner_id: 'int',
   bench_id: 'int',
+  bench_rank: 'bigint',
   stage: 'text',
   complaint: 'text',
   promised_on: 'date',
@@ -70,6 +71,8 @@ function ticketRow(ticket: DemoTicket, id: number, { house, units }: SeededIds) 
     unit_id: units.unit[ticket.unit],
     owner_id: units.owner[ticket.owner],
     bench_id: ticket.bench === null ? null : house.bench.of(ticket.bench),
+    // In the order they were opened in, with room between them.
+    bench_rank: ticket.bench === null ? null : id * 1_048_576,
     stage: ticket.stage,
     complaint: ticket.complaint,
     promised_on: dayText(ticket.promisedOn),

@@ -6,7 +6,8 @@ import { Prisma } from '../generated/client';
 import { CARD, CARD_TABLES } from './card-columns';
 
 /** The open tickets of one location: those promised first come first, those without a day last. */
-export function readBoard(db: Db, { locationId, bench, flagged, q }: BoardFilter): Promise<TicketCard[]> {
+export function readBoard(db: Db, filter: BoardFilter): Promise<TicketCard[]> {
+  const { locationId, bench, flagged, q } = filter;
   const like = q ? `%${escapeLike(q)}%` : null;
   const filters = [
     Prisma.sql`t.closed_at IS NULL AND t.location_id = ${locationId}`,
@@ -15,8 +16,19 @@ export function readBoard(db: Db, { locationId, bench, flagged, q }: BoardFilter
     like &&
       Prisma.sql`(o.name ILIKE ${like} OR t.number ILIKE ${like} OR u.serial ILIKE ${like}
                         OR l.name ILIKE ${like} OR m.name ILIKE ${like})`,
+    promisedOn(filter),
   ].filter((one) => one !== null);
   return db.$queryRaw<TicketCard[]>`
     SELECT ${CARD} FROM ${CARD_TABLES} WHERE ${Prisma.join(filters, ' AND ')}
     ORDER BY t.promised_on NULLS LAST, t.id`;
+}
+
+/** Tickets promised for today, before it, within seven days from it, or without a day. */
+function promisedOn({ promised, today }: BoardFilter): Prisma.Sql | null {
+  if (promised === undefined) return null;
+  const day = Prisma.sql`${today}::date`;
+  if (promised === 'today') return Prisma.sql`t.promised_on = ${day}`;
+  if (promised === 'late') return Prisma.sql`t.promised_on < ${day}`;
+  if (promised === 'week') return Prisma.sql`t.promised_on >= ${day} AND t.promised_on < ${day} + 7`;
+  return Prisma.sql`t.promised_on IS NULL`;
 }

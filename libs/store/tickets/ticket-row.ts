@@ -29,9 +29,9 @@ export const insertTicket =
     await db.$queryRaw`SELECT 1 AS held FROM pg_advisory_xact_lock(${NUMBER_LOCK}::bigint)`;
     const prefix = `${new Date(ticket.at).toISOString().slice(2, 4)}-`;
     const rows = await db.$queryRaw<{ id: number }[]>`
-      INSERT INTO ticket (number, location_id, unit_id, owner_id, bench_id, complaint, promised_on, opened_at)
+      INSERT INTO ticket (number, location_id, unit_id, owner_id, complaint, promised_on, opened_at)
       SELECT ${prefix} || lpad((coalesce(max(substr(last.number, 4)::int), 0) + 1)::text, 4, '0'),
-             ${ticket.locationId}, ${ticket.unitId}, ${ticket.ownerId}, ${ticket.benchId}::int, ${ticket.complaint},
+             ${ticket.locationId}, ${ticket.unitId}, ${ticket.ownerId}, ${ticket.complaint},
              ${ticket.promisedOn}::date, ${new Date(ticket.at)}
       FROM (SELECT number FROM ticket ORDER BY id DESC LIMIT 1) last
       WHERE starts_with(last.number, ${prefix}) AND substr(last.number, 4) ~ '^[0-9]{1,8}$'
@@ -44,7 +44,6 @@ export const insertTicket =
 const COLUMNS: { [Key in keyof TicketPatch]-?: (value: never) => Prisma.Sql } = {
   stage: (value: string) => Prisma.sql`stage = ${value}`,
   complaint: (value: string) => Prisma.sql`complaint = ${value}`,
-  benchId: (value: number | null) => Prisma.sql`bench_id = ${value}::int`,
   promisedOn: (value: string | null) => Prisma.sql`promised_on = ${value}::date`,
   holdReason: (value: string | null) => Prisma.sql`hold_reason = ${value}::text`,
   cancelReason: (value: string | null) => Prisma.sql`cancel_reason = ${value}::text`,

@@ -6,6 +6,7 @@ import { resolveIdentity } from '../identify-unit/index';
 import { judgeUnit } from '../judge-installs';
 import { done, refused, type Outcome } from '../outcome';
 import type { EvidenceRow, Tables } from '../ports/index';
+import { holdLists, refuseOtherBench } from '../plan-benches/put-on-list';
 import { loadRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { viewTicket } from '../view-ticket/index';
@@ -63,9 +64,8 @@ async function insertTicket(
   { benchId, complaint, promisedOn }: OpenTicket,
   { ownerId, unitId }: { ownerId: number; unitId: number },
 ): Promise<Outcome<number>> {
-  if (benchId !== null && !(await tx.catalogue.benches()).some(({ id }) => id === benchId)) {
-    return bad('benchId', `There is no bench ${benchId}.`);
-  }
+  const elsewhere = await refuseOtherBench(tx, benchId, actor.locationId, 'benchId');
+  if (elsewhere) return elsewhere;
   await loadRulebook(tx, clock);
   await tx.units.lock(unitId);
   await tx.units.setOwner(unitId, ownerId);
@@ -73,7 +73,6 @@ async function insertTicket(
     locationId: actor.locationId,
     unitId,
     ownerId,
-    benchId,
     complaint,
     promisedOn,
     at: clock.now(),
@@ -82,6 +81,8 @@ async function insertTicket(
     const open = await tx.units.openTicket(unitId);
     return refused('conflict', `The unit is in the shop already, on ticket ${open?.number ?? ''}.`, { current: open });
   }
+  await holdLists(tx, [benchId]);
+  await tx.benches.put(id, benchId, null);
   await tx.tickets.addEvents(id, [{ kind: 'opened', data: { complaint }, personId: actor.id }]);
   await judgeUnit(tx, clock, unitId);
   await tx.live.tell('ticket', id);

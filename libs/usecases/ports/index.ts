@@ -5,6 +5,7 @@ export * from './seals';
 export * from './catalogue-store';
 export * from './unit-store';
 export * from './ticket-store';
+export * from './bench-store';
 export * from './store';
 export * from './passwords';
 export * from './rulebook-store';

@@ -1,3 +1,4 @@
+import type { BenchStore } from './bench-store';
 import type { BulletinStore } from './bulletin-store';
 import type { CallbackStore } from './callback-store';
 import type { CatalogueStore } from './catalogue-store';
@@ -34,6 +35,7 @@ export interface Tables {
   readonly owners: OwnerStore;
   readonly units: UnitStore;
   readonly tickets: TicketStore;
+  readonly benches: BenchStore;
   readonly flags: FlagStore;
   readonly rulebook: RulebookStore;
   readonly installs: InstallStore;

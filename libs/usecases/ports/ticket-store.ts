@@ -1,4 +1,4 @@
-import type { Marks, StageName, StrengthView, TicketCard, VerdictWord } from '../../contracts';
+import type { Marks, PromisedFilter, StageName, StrengthView, TicketCard, VerdictWord } from '../../contracts';
 
 /** How the owner said yes, as kept on the ticket. */
 export interface AuthorisationRow {
@@ -41,7 +41,6 @@ export interface TicketRow {
 export interface TicketPatch {
   readonly stage?: StageName;
   readonly complaint?: string;
-  readonly benchId?: number | null;
   readonly promisedOn?: string | null;
   readonly holdReason?: string | null;
   readonly cancelReason?: string | null;
@@ -121,6 +120,9 @@ export interface BoardFilter {
   readonly bench?: number;
   readonly flagged?: boolean;
   readonly q?: string;
+  /** By the promised day, as seen from `today`. */
+  readonly promised?: PromisedFilter;
+  readonly today: string;
 }
 
 /** What a person may have typed, in the forms the columns are compared in. */
@@ -136,12 +138,11 @@ export interface SearchTerms {
 export type SearchRow = TicketCard & { readonly closedOn: string | null; readonly matched: string };
 
 export interface TicketStore {
-  /** The new ticket's id, its number running within the year of `at`; null when the unit has an open ticket already. */
+  /** The new ticket's id, on no bench yet; its number runs within the year of `at`. Null when the unit has an open one. */
   insert(ticket: {
     locationId: number;
     unitId: number;
     ownerId: number;
-    benchId: number | null;
     complaint: string;
     promisedOn: string | null;
     at: number;

@@ -47,7 +47,6 @@ async function ticketFor(tx: Tables, clock: Clock, actor: Actor, head: CallbackH
     locationId: actor.locationId,
     unitId,
     ownerId,
-    benchId: null,
     complaint,
     promisedOn: null,
     at: clock.now(),

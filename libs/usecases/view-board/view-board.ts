@@ -1,4 +1,5 @@
 import { STAGE_NAMES, type Board, type SearchHits } from '../../contracts';
+import { formatDay } from '../../day';
 import { partKeyOf, readPartNumber } from '../../part-number';
 import type { Actor } from '../actor';
 import type { BoardFilter, SearchTerms, Tables } from '../ports/index';
@@ -6,13 +7,13 @@ import type { Ports } from '../run';
 
 /** The open tickets of the person's location, stage by stage. */
 export async function viewBoard(
-  { store }: Pick<Ports, 'store'>,
+  { store, clock }: Ports,
   actor: Actor,
-  filter: Omit<BoardFilter, 'locationId'>,
+  filter: Omit<BoardFilter, 'locationId' | 'today'>,
 ): Promise<Board> {
   const [benches, cards] = await Promise.all([
     store.catalogue.benches(),
-    store.tickets.board({ ...filter, locationId: actor.locationId }),
+    store.tickets.board({ ...filter, locationId: actor.locationId, today: formatDay(clock.today()) }),
   ]);
   const stages = STAGE_NAMES.map((stage) => {
     const tickets = cards.filter((card) => card.stage === stage);

@@ -15,6 +15,7 @@ const text = (data: Data, key: string): string => {
 };
 const because = (data: Data): string => (text(data, 'reason') === '' ? '' : `: ${text(data, 'reason')}`);
 const stage = (data: Data, key: string): string => STAGE_WORDS[text(data, key) as Destination] ?? text(data, key);
+const benchIn = (data: Data, key: string): string => (text(data, key) === '' ? 'no bench' : `bench ${text(data, key)}`);
 const until = (data: Data): string => {
   const day = parseDay(text(data, 'until'));
   return day === null ? '' : ` until ${sayDay(day)}`;
@@ -23,6 +24,7 @@ const until = (data: Data): string => {
 const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   opened: () => 'Ticket opened.',
   tag: () => 'Tag changed.',
+  bench: (data) => `Moved from ${benchIn(data, 'from')} to ${benchIn(data, 'to')}.`,
   identity: (data) => `Unit identified${because(data)}.`,
   evidence: (data) => `Evidence recorded: ${text(data, 'kind').replace(/-/g, ' ')}.`,
   'evidence-set-aside': (data) => `Evidence set aside (${text(data, 'kind').replace(/-/g, ' ')})${because(data)}.`,

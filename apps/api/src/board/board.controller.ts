@@ -22,8 +22,8 @@ export class BoardController {
   @Get('board')
   @Permit('see-tickets')
   @ZodResponse({ status: 200, type: BoardDto })
-  board(@Query() { bench, flagged, q }: BoardQuery, @CurrentActor() actor: Actor) {
-    return viewBoard(this.ports, actor, { bench, flagged: flagged === 'yes', q });
+  board(@Query() { flagged, ...filter }: BoardQuery, @CurrentActor() actor: Actor) {
+    return viewBoard(this.ports, actor, { ...filter, flagged: flagged === 'yes' });
   }
 
   @Get('search')

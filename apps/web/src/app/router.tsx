@@ -1,9 +1,15 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '@tanstack/react-router';
-import { FINDING_SEVERITIES, type FindingsQuery } from '../../../../libs/contracts';
+import {
+  FINDING_SEVERITIES,
+  promisedFilter,
+  type FindingsQuery,
+  type PromisedFilter,
+} from '../../../../libs/contracts';
 import { parseDay } from '../../../../libs/day';
 import { LoadingView } from '../components/loading-view';
 import { FailedView } from '../components/failed-view';
 import { NotFoundPage } from './pages/not-found-page';
+import { StartPage } from './pages/start-page';
 import { RootLayout } from './root-layout';
 
 const root = createRootRoute({ component: RootLayout, notFoundComponent: NotFoundPage });
@@ -14,6 +20,8 @@ const idParams = {
   stringify: ({ id }: { id: number }) => ({ id: String(id) }),
 };
 
+type BoardSearch = { bench?: string; promised?: PromisedFilter; flagged?: 'yes'; q?: string };
+
 const text = (value: unknown): string | undefined =>
   typeof value === 'string' || typeof value === 'number' ? String(value) : undefined;
 
@@ -23,15 +31,27 @@ function daysOf(given: Record<string, unknown>): { inForceOn?: string; knownOn?:
   return { inForceOn: dayIn(given['inForceOn']), knownOn: dayIn(given['knownOn']) };
 }
 
+const start = createRoute({ getParentRoute: () => root, path: '/', component: StartPage });
 const board = createRoute({
   getParentRoute: () => root,
-  path: '/',
-  validateSearch: (search: Record<string, unknown>): { bench?: string; flagged?: 'yes'; q?: string } => ({
+  path: '/board',
+  validateSearch: (search: Record<string, unknown>): BoardSearch => ({
     bench: text(search['bench']),
+    promised: promisedFilter.options.find((one) => one === search['promised']),
     flagged: search['flagged'] === 'yes' ? 'yes' : undefined,
     q: text(search['q']),
   }),
   component: lazyRouteComponent(() => import('./pages/board-page'), 'BoardPage'),
+});
+const benches = createRoute({
+  getParentRoute: () => root,
+  path: '/benches',
+  component: lazyRouteComponent(() => import('./pages/benches-page'), 'BenchesPage'),
+});
+const myBench = createRoute({
+  getParentRoute: () => root,
+  path: '/my-bench',
+  component: lazyRouteComponent(() => import('./pages/my-bench-page'), 'MyBenchPage'),
 });
 const ticket = createRoute({
   getParentRoute: () => root,
@@ -173,7 +193,10 @@ const mySignIn = createRoute({
 /** The pages by address; each is fetched when it is first opened. */
 export const router = createRouter({
   routeTree: root.addChildren([
+    start,
     board,
+    benches,
+    myBench,
     ticket,
     sheet,
     tag,

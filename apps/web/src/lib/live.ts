@@ -5,14 +5,14 @@ import { liveEvent } from '../../../../libs/contracts';
 
 /** Which cached answers an event of that kind makes old. A kind that is not known makes everything old. */
 const TOUCHES: Record<string, readonly string[]> = {
-  ticket: ['board', 'ticket', 'search', 'flags'],
+  ticket: ['board', 'benches', 'ticket', 'search', 'flags'],
   unit: ['board', 'ticket', 'flags'],
-  flag: ['board', 'ticket', 'flags'],
+  flag: ['board', 'benches', 'ticket', 'flags'],
   bulletin: ['bulletins', 'bulletin', 'look-up', 'flags', 'rulebook'],
   recheck: ['bulletin', 'bulletins', 'callbacks', 'flags', 'board', 'ticket', 'rechecks'],
   callback: ['callbacks'],
   // the server's own call to look, in case a hint was lost
-  look: ['board', 'ticket', 'flags', 'bulletin', 'bulletins', 'callbacks'],
+  look: ['board', 'benches', 'ticket', 'flags', 'bulletin', 'bulletins', 'callbacks'],
 };
 
 /** The first words of the query keys that are old after an event of that kind. */

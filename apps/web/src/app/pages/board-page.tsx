@@ -6,7 +6,7 @@ import { BoardFilterBar } from '../../features/board/board-filter-bar';
 import { boardQuery } from '../../features/board/get-board';
 import { StageColumns } from '../../features/board/stage-columns';
 
-const route = getRouteApi('/');
+const route = getRouteApi('/board');
 
 /** The job board: what is in the shop, by stage. */
 export function BoardPage() {
@@ -21,7 +21,7 @@ export function BoardPage() {
         filter={filter}
         onFilter={(wanted) =>
           void navigate({
-            search: { ...wanted, bench: wanted.bench, flagged: wanted.flagged, q: wanted.q },
+            search: wanted,
             replace: true,
           })
         }
@@ -31,7 +31,7 @@ export function BoardPage() {
           stages.every(({ count }) => count === 0) ? (
             <EmptyView title="No open ticket">
               <p>
-                {filter.bench || filter.q || filter.flagged
+                {Object.values(filter).some(Boolean)
                   ? 'Nothing fits what you asked for; ask for less.'
                   : 'Take a unit in to begin.'}
               </p>

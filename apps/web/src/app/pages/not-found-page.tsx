@@ -6,7 +6,7 @@ export function NotFoundPage() {
   return (
     <EmptyView title="There is no such page">
       <p>
-        Go to the <Link to="/">job board</Link>, or search for the ticket.
+        Go to the <Link to="/board">job board</Link>, or search for the ticket.
       </p>
     </EmptyView>
   );

@@ -1,6 +1,6 @@
 import { Button, Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
-import type { Bench } from '../../../../../libs/contracts';
+import { promisedFilter, type Bench } from '../../../../../libs/contracts';
 import type { BoardFilter } from './get-board';
 import classes from './board.module.css';
 
@@ -10,7 +10,15 @@ interface BoardFilterBarProps {
   onFilter: (filter: BoardFilter) => void;
 }
 
-/** Bench, flagged and text; every choice stands in the address, so that a bench can keep its own board. */
+const DAYS = [
+  { value: '', label: 'Any promised day' },
+  { value: 'today', label: 'Promised for today' },
+  { value: 'late', label: 'Late' },
+  { value: 'week', label: 'In the next 7 days' },
+  { value: 'none', label: 'No day promised' },
+];
+
+/** Bench, promised day, flagged and text; every choice stands in the address, so that a bench can keep its own board. */
 export function BoardFilterBar({ benches, filter, onFilter }: BoardFilterBarProps) {
   const choices = [
     { value: '', label: 'Every bench' },
@@ -23,6 +31,14 @@ export function BoardFilterBar({ benches, filter, onFilter }: BoardFilterBarProp
         data={choices}
         value={filter.bench ?? ''}
         onChange={(event) => onFilter({ ...filter, bench: event.currentTarget.value || undefined })}
+      />
+      <NativeSelect
+        aria-label="Promised day"
+        data={DAYS}
+        value={filter.promised ?? ''}
+        onChange={({ currentTarget: { value } }) =>
+          onFilter({ ...filter, promised: promisedFilter.options.find((one) => one === value) })
+        }
       />
       <TextInput
         type="search"

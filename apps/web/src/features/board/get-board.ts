@@ -1,9 +1,10 @@
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
-import { board } from '../../../../../libs/contracts';
+import { board, type PromisedFilter } from '../../../../../libs/contracts';
 import { request } from '../../lib/api-client';
 
 export interface BoardFilter {
   bench?: string;
+  promised?: PromisedFilter;
   flagged?: 'yes';
   q?: string;
 }

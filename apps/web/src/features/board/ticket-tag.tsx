@@ -1,14 +1,22 @@
 import { Link } from '@tanstack/react-router';
 import type { TicketCard } from '../../../../../libs/contracts';
 import { VerdictMark } from '../../components/verdict-mark';
+import { useDrag } from '../../lib/drag';
 import { count, sayDayText, todayText } from '../../lib/say';
 import classes from './ticket-tag.module.css';
 
 /** A ticket as the paper tag that hangs on the unit. */
-export function TicketTag({ ticket }: { ticket: TicketCard }) {
+export function TicketTag({ ticket, drags }: { ticket: TicketCard; drags: boolean }) {
+  const tag = useDrag<HTMLAnchorElement>('stage-ticket', ticket.id, drags);
   const late = ticket.promisedOn !== null && ticket.promisedOn < todayText();
   return (
-    <Link to="/tickets/$id" params={{ id: ticket.id }} className={classes.tag} data-hold={ticket.onHold !== null}>
+    <Link
+      ref={tag}
+      to="/tickets/$id"
+      params={{ id: ticket.id }}
+      className={classes.tag}
+      data-hold={ticket.onHold !== null}
+    >
       <span className={classes.top}>
         <span className={classes.number}>{ticket.number}</span>
         {ticket.bench ? (
