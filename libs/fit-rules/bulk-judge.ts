@@ -9,6 +9,7 @@ import { SlotColumns } from './slot-columns';
 import { ThenSlots } from './then-slots';
 import { segmentsOf } from './slot-segments';
 import type { SlotFacts } from './unit-facts';
+import { UnitSlots } from './unit-slots';
 import { verdicts } from './verdict';
 
 /** One line and position. */
@@ -56,6 +57,7 @@ export class BulkJudge {
   private readonly placeByBook = new Map<PositionBook, number>();
   private readonly partNumbers = new Map<PartKey, number>();
   private readonly columns = new SlotColumns();
+  private readonly unitSlots = new UnitSlots((place, facts) => this.slotIn(place, facts));
 
   constructor(
     private readonly history: RulebookHistory,
@@ -110,6 +112,22 @@ export class BulkJudge {
       : -1;
   }
 
+  /** A line with some of its positions, for those who judge whole units; see {@link slotsOfUnit}. */
+  lineOf(line: string, positions: readonly string[]): number {
+    const places = positions.map((position) => this.placeOf(line, position));
+    return this.unitSlots.addLine(places, this.history.classesOf(line, positions));
+  }
+
+  /** Where the slots of a unit begin: one for each position that its line was made with, in that order. */
+  slotsOfUnit(line: number, facts: SlotFacts): number {
+    return this.unitSlots.startOf(line, facts);
+  }
+
+  /** The slot of the position with this order, among those that begin at `start`. */
+  slotOfUnit(start: number, order: number): number {
+    return this.unitSlots.slotAt(start, order);
+  }
+
   /** One verdict. `part` is a part index; the build dates run from `builtFrom` up to, not including, `builtTo`. */
   verdictCode(slot: number, part: number, builtFrom: number, builtTo: number, fittedOn: number): number {
     const bits = this.columns.bits(slot, part, builtFrom, builtTo);
@@ -131,8 +149,13 @@ export class BulkJudge {
   /** Judges rows 0 up to `count` into `codes`. */
   judgeColumns(rows: InstallColumns, count: number, codes: Uint8Array): void {
     const { slot, part, builtFrom, builtTo, fittedOn } = rows;
+    this.columns.bitsOfColumns(rows, count, codes);
     for (let i = 0; i < count; i++) {
-      codes[i] = this.verdictCode(slot[i]!, part[i]!, builtFrom[i]!, builtTo[i]!, fittedOn[i]!);
+      const bits = codes[i]!;
+      codes[i] =
+        bits !== NO
+          ? CODE_OF_BITS[bits]!
+          : this.late(this.thenBits(slot[i]!, part[i]!, builtFrom[i]!, builtTo[i]!, fittedOn[i]!));
     }
   }
 

@@ -15,7 +15,8 @@ export class PositionBook {
   private readonly tables = new Map<string, PositionTable>();
   private made: FactsClasses | null = null;
 
-  private readonly rules: readonly PreparedRule[];
+  /** Every version of every rule, in one fixed order. */
+  readonly rules: readonly PreparedRule[];
 
   constructor(unordered: readonly PreparedRule[]) {
     const rules = [...unordered].sort(inFixedOrder);
@@ -102,6 +103,11 @@ export class RulebookHistory {
     const made = new PositionBook(found);
     positions.set(position, made);
     return made;
+  }
+
+  /** Units of a line that no rule of any time can tell apart in any of these positions, build date aside. */
+  classesOf(line: string, positions: readonly string[]): FactsClasses {
+    return new FactsClasses(positions.flatMap((position) => this.book(line, position).rules));
   }
 
   /** The same book made for this one look and not kept: a sweep over all of them must not hold them all. */
