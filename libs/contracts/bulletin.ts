@@ -114,6 +114,8 @@ export type BulletinDetail = z.infer<typeof bulletinDetail>;
 
 /** POST /api/bulletins/:id/what-if: the counts publishing would bring, from the code that would run. */
 export const whatIf = z.object({
+  /** The revision of the rulebook this was worked out on; publishing names it, so that nobody publishes unseen. */
+  revision: z.int(),
   installs: z.int(),
   changed: z.int(),
   tickets: z.int(),
@@ -134,6 +136,12 @@ export const whatIf = z.object({
   ),
 });
 export type WhatIf = z.infer<typeof whatIf>;
+
+/** POST /api/bulletins/:id/publish: what the what-if was worked out on. */
+export const publishBulletinInput = z.object({
+  whatIfRevision: z.int({ error: 'expected the revision that the answer to "what if" names; ask that first' }),
+});
+export type PublishBulletinInput = z.infer<typeof publishBulletinInput>;
 
 /** POST /api/bulletins/:id/publish answers at once; the recheck goes on by itself. */
 export const published = z.object({ bulletin: bulletinRow, recheck: recheckView });

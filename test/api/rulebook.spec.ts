@@ -2,6 +2,7 @@ import type {
   BulletinDetail,
   FindingList,
   PlaceExplanation,
+  Problem,
   Published,
   RuleList,
   RulebookOverview,
@@ -169,8 +170,14 @@ describe('the chain behind a verdict', () => {
         action: 'call-back',
       }),
     ]);
-    const published = await manager.change<Published>('POST', `/bulletins/${paper.id}/publish`, paper.version);
-    expect(published.status).toBe(200);
+    const publish = (body: unknown) =>
+      manager.change<Published & Problem>('POST', `/bulletins/${paper.id}/publish`, paper.version, body);
+    const unseen = await publish({});
+    expect([unseen.status, unseen.body.field]).toEqual([400, 'whatIfRevision']);
+    const { revision } = await whatIf(paper);
+    const seenLongAgo = await publish({ whatIfRevision: revision - 1 });
+    expect([seenLongAgo.status, seenLongAgo.body.field]).toEqual([409, 'whatIfRevision']);
+    expect((await publish({ whatIfRevision: revision })).status).toBe(200);
     const after = (await chain(1)).body;
     expect(after.verdict).toBe('outdated');
     expect(after.kept).toMatchObject({ verdict: 'right', sentence: before.text[1], sameWords: true });

@@ -135,7 +135,9 @@ describe.each(['inside the process', 'through the queue'])('publishing the kept 
     expect(foreseen.first).toHaveLength(100);
 
     const heard = listen();
-    const published = await ask<Published>('POST', `/bulletins/${id}/publish`, version);
+    const published = await ask<Published>('POST', `/bulletins/${id}/publish`, version, {
+      whatIfRevision: foreseen.revision,
+    });
     expect(published.bulletin).toMatchObject({ id, state: 'published', version: version + 1 });
     const progress = () => ask<RecheckView>('GET', `/rechecks/${published.recheck.id}`);
     await until(async () => (await progress()).state === 'done');

@@ -11,6 +11,11 @@ import { startRecheck } from './start-recheck';
 export interface PublishInput {
   readonly id: number;
   readonly version: number;
+  /**
+   * The rulebook revision that the what-if was shown on. Publishing is refused when the rulebook has moved on since, for
+   * then what was shown is not what would happen. Left out by programs that publish with nobody looking.
+   */
+  readonly whatIfRevision?: number;
 }
 
 /**
@@ -20,7 +25,7 @@ export interface PublishInput {
 export async function publishBulletin(
   { store, clock }: Ports,
   actor: Actor,
-  { id, version }: PublishInput,
+  { id, version, whatIfRevision }: PublishInput,
 ): Promise<Outcome<{ readonly recheckId: number }>> {
   return store
     .transaction(async (tx) => {
@@ -29,6 +34,11 @@ export async function publishBulletin(
       const refusal = notToBePublished(bulletin, version);
       if (refusal) return refusal;
       const before = await loadRulebook(tx, clock);
+      if (whatIfRevision !== undefined && whatIfRevision !== before.revision) {
+        return refused('conflict', `The rulebook has changed since "what if" was shown; ask it again, then publish.`, {
+          field: 'whatIfRevision',
+        });
+      }
       const { revision, at } = await tx.rulebook.addRevision({ cause: 'publish', sourceId: id, personId: actor.id });
       const changes = applyDraft(before.rulebook, sourceOf(bulletin!), bulletin!.draft ?? { opens: [], ends: [] }, at);
       if (!changes.ok) throw new DraftGoneStale(changes.problems);

@@ -77,6 +77,7 @@ async function answer(
     auditRulebook(rulebook, context, namingFor(rulebook, catalogueNames(before.shapes)));
   const findings = newFindings(audit(before.rulebook), audit(after));
   return {
+    revision: before.revision,
     ...tally.counts(),
     first: names.map(({ unit, owner, position, placeName }, i) => {
       const { from, to } = tally.first[i]!;

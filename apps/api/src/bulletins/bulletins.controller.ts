@@ -3,6 +3,7 @@ import { createZodDto, ZodResponse } from 'nestjs-zod';
 import {
   bulletinDetail,
   bulletinRows,
+  publishBulletinInput,
   published,
   saveBulletin as saveBulletinSchema,
   whatIf as whatIfSchema,
@@ -34,6 +35,7 @@ class BulletinDetailDto extends createZodDto(bulletinDetail) {}
 class SaveBulletinDto extends createZodDto(saveBulletinSchema) {}
 class WithdrawBulletinDto extends createZodDto(withdrawBulletinSchema) {}
 class WhatIfDto extends createZodDto(whatIfSchema) {}
+class PublishBulletinDto extends createZodDto(publishBulletinInput) {}
 class PublishedDto extends createZodDto(published) {}
 
 @Controller('bulletins')
@@ -87,8 +89,14 @@ export class BulletinsController {
   @HttpCode(200)
   @Permit('publish-bulletins')
   @ZodResponse({ status: 200, type: PublishedDto })
-  async publish(@RowIdParam('id') id: number, @IfMatch() version: number, @CurrentActor() actor: Actor) {
-    return answer(await showPublished(this.ports, id, await publishBulletin(this.ports, actor, { id, version })));
+  async publish(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() { whatIfRevision }: PublishBulletinDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    const outcome = await publishBulletin(this.ports, actor, { id, version, whatIfRevision });
+    return answer(await showPublished(this.ports, id, outcome));
   }
 
   @Post(':id/withdraw')

@@ -35,9 +35,9 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
             </Button>
             <Button
               variant="filled"
-              disabled={!whatIf.data}
+              disabled={!whatIf.data || whatIf.isPending}
               loading={act.isPending}
-              onClick={() => act.mutate({ path: 'publish' })}
+              onClick={() => act.mutate({ path: 'publish', body: { whatIfRevision: whatIf.data?.revision } })}
             >
               Publish
             </Button>
