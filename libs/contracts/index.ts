@@ -20,3 +20,4 @@ export * from './settings';
 export * from './people';
 export * from './trail';
 export * from './rulebook-view';
+export * from './figures';

@@ -48,6 +48,8 @@ export const POLICY = {
   'see-callbacks': DESK,
   'work-callbacks': COUNTER,
   'settle-callbacks': COUNTER,
+  /** How benches, parts and callbacks did; the counter sees its own location. */
+  'see-figures': ['counter', 'manager', 'administrator'],
   'change-settings': ['manager', 'administrator'],
   /** Everything that was ever done about a unit, and by whom. */
   'see-trail': ['manager', 'administrator'],

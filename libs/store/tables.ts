@@ -5,6 +5,7 @@ import { bulletinStore } from './bulletins/bulletin-store';
 import { callbackStore } from './callbacks/callback-store';
 import { catalogueStore } from './catalogue/catalogue-store';
 import type { Db } from './db';
+import { figureStore } from './figures/figure-store';
 import { flagStore } from './flags/flag-store';
 import { installStore } from './installs/install-store';
 import { liveStore } from './live/live-store';
@@ -48,5 +49,6 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     live: liveStore(db),
     trail: trailStore(db),
     keptAnswers: keptAnswerStore(db),
+    figures: figureStore(db, zone),
   };
 }

@@ -51,3 +51,4 @@ export * from './view-bulletin/show-published';
 export * from './change-settings/change-settings';
 export * from './manage-people/index';
 export * from './view-trail/view-trail';
+export * from './view-figures';

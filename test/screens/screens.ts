@@ -34,6 +34,7 @@ export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
     { name: 'bulletin-editor', path: `/bulletins/${draft}/edit`, ready: 'Positions' },
     { name: 'flagged', path: '/flagged', ready: /wait/i },
     { name: 'callbacks', path: '/callbacks', ready: 'To call' },
+    { name: 'figures', path: '/figures', ready: 'Time in stage' },
     { name: 'tag', path: `/tickets/${ticket}/tag`, ready: /promised/i },
     { name: 'shop', path: '/shop', ready: /scheme/i },
     { name: 'settings', path: '/shop/settings', ready: /months/i },

@@ -22,6 +22,7 @@ const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unkno
   ['writing a paper down', '/bulletins/new', (page) => page.getByLabel('Title').waitFor()],
   ['a wall chart', '/wall-chart/DRIFTBREAK', (page) => page.getByRole('img', { name: /Parts by position/ }).waitFor()],
   ['the settings', '/shop/settings', (page) => page.getByLabel('Sooner below').waitFor()],
+  ['the figures', '/figures', (page) => page.getByRole('img', { name: /^Intake: middle/ }).waitFor()],
   ['a search', '/search?q=26-06', (page) => page.getByRole('heading', { name: /Found for/ }).waitFor()],
 ];
 

@@ -9,6 +9,7 @@ import { BenchesModule } from './benches/benches.module';
 import { BoardModule } from './board/board.module';
 import { CatalogueModule } from './catalogue/catalogue.module';
 import { RepeatInterceptor } from './http/repeat.interceptor';
+import { FiguresModule } from './figures/figures.module';
 import { FlagsModule } from './flags/flags.module';
 import { ProblemFilter } from './http/problem.filter';
 import { ValidationPipe } from './http/validation';
@@ -43,6 +44,7 @@ const NOUNS: Type[] = [
   RulebookModule,
   RechecksModule,
   CallbacksModule,
+  FiguresModule,
   LiveModule,
   SettingsModule,
   PeopleModule,

@@ -11,6 +11,7 @@ const CALLS_LEFT = 6;
 export async function seedPast(db: Db, person: IdsByKey): Promise<void> {
   const [manager, counter] = [person.of('bram'), person.of('rosa')];
   await datePast(db);
+  await clearPastFlags(db, manager);
   await acceptFlags(db, manager);
   await settleCallbacks(db, counter);
 }
@@ -41,7 +42,15 @@ async function acceptFlags(db: Db, manager: number): Promise<void> {
         accepted_until = (f.opened_at + interval '60 days')::date,
         decided_revision = (SELECT max(id) FROM rulebook_revision)
     FROM ticket t
-    WHERE t.id = f.ticket_id AND t.stage = 'handover' AND f.severity <= 3`;
+    WHERE t.id = f.ticket_id AND t.stage = 'handover' AND t.closed_at IS NULL AND f.severity <= 3`;
+}
+
+/** On tickets that are closed, a part that was flagged was replaced before the unit left. */
+async function clearPastFlags(db: Db, manager: number): Promise<void> {
+  await db.$executeRaw`
+    UPDATE flag f SET state = 'cleared', decided_by = ${manager}::int, decided_at = t.closed_at, version = 2,
+                      decision_why = 'The part was taken out.'
+    FROM ticket t WHERE t.id = f.ticket_id AND t.closed_at IS NOT NULL`;
 }
 
 async function settleCallbacks(db: Db, counter: number): Promise<void> {

@@ -82,6 +82,14 @@ describe('seedShop', () => {
     expect(await count(`callback WHERE state = 'settled'`)).toBeGreaterThan(6);
   });
 
+  it('remembers the flags of tickets that are closed, every one of a part that was replaced', async () => {
+    const past = 'flag f JOIN ticket t ON t.id = f.ticket_id AND t.closed_at IS NOT NULL';
+    expect(await count(past)).toBeGreaterThan(50);
+    const replaced = `EXISTS (SELECT FROM place_record l WHERE l.ticket_id = f.ticket_id AND l.position_id = f.position_id
+      AND l.place = f.place AND l.side = 'left' AND l.part_id <> f.part_id)`;
+    expect(await count(`${past} WHERE f.state <> 'cleared' OR NOT ${replaced} OR f.opened_at >= t.closed_at`)).toBe(0);
+  });
+
   it('calls, once the kept bulletin is published, exactly the units that were counted by hand', async () => {
     const units = await rows<{ id: number; built: string }>('SELECT id, built::text FROM unit ORDER BY id');
     const { year, month, dayOfMonth } = civilDateOf(TODAY);

@@ -21,3 +21,4 @@ export * from './shop-data-store';
 export * from './people-store';
 export * from './trail-store';
 export * from './kept-answer-store';
+export * from './figure-store';

@@ -2,6 +2,7 @@ import type { BenchStore } from './bench-store';
 import type { BulletinStore } from './bulletin-store';
 import type { CallbackStore } from './callback-store';
 import type { CatalogueStore } from './catalogue-store';
+import type { FigureStore } from './figure-store';
 import type { Hints } from './hints';
 import type { InstallScans } from './install-scan';
 import type { InstallStore } from './install-store';
@@ -46,6 +47,7 @@ export interface Tables {
   readonly live: LiveStore;
   readonly trail: TrailStore;
   readonly keptAnswers: KeptAnswerStore;
+  readonly figures: FigureStore;
 }
 
 export interface Store extends Tables {

@@ -25,9 +25,11 @@ type BoardSearch = { bench?: string; promised?: PromisedFilter; flagged?: 'yes';
 const text = (value: unknown): string | undefined =>
   typeof value === 'string' || typeof value === 'number' ? String(value) : undefined;
 
+const dayIn = (value: unknown): string | undefined =>
+  typeof value === 'string' && parseDay(value) !== null ? value : undefined;
+
 /** By the papers of which day, as known on which day; anything that is no day is left out. */
 function daysOf(given: Record<string, unknown>): { inForceOn?: string; knownOn?: string } {
-  const dayIn = (value: unknown) => (typeof value === 'string' && parseDay(value) !== null ? value : undefined);
   return { inForceOn: dayIn(given['inForceOn']), knownOn: dayIn(given['knownOn']) };
 }
 
@@ -146,6 +148,15 @@ const callbacks = createRoute({
   validateSearch: (given: Record<string, unknown>): { state?: string } => ({ state: text(given['state']) }),
   component: lazyRouteComponent(() => import('./pages/callbacks-page'), 'CallbacksPage'),
 });
+const figures = createRoute({
+  getParentRoute: () => root,
+  path: '/figures',
+  validateSearch: (given: Record<string, unknown>): { from?: string; to?: string } => ({
+    from: dayIn(given['from']),
+    to: dayIn(given['to']),
+  }),
+  component: lazyRouteComponent(() => import('./pages/figures-page'), 'FiguresPage'),
+});
 
 const shop = createRoute({
   getParentRoute: () => root,
@@ -212,6 +223,7 @@ export const router = createRouter({
     editBulletin,
     flags,
     callbacks,
+    figures,
     shop,
     newScheme,
     scheme,

@@ -13,6 +13,7 @@ const PLACES = [
   { to: '/callbacks', words: 'Callbacks', needs: 'see-callbacks' },
   { to: '/bulletins', words: 'Bulletins', needs: 'see-bulletins' },
   { to: '/rulebook', words: 'Rulebook', needs: 'see-bulletins' },
+  { to: '/figures', words: 'Figures', needs: 'see-figures' },
   { to: '/shop', words: 'Shop', needs: 'see-shop-data' },
   { to: '/people', words: 'People', needs: 'manage-people' },
 ] as const;

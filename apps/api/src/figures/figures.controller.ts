@@ -1,0 +1,23 @@
+import { Controller, Get, Inject, Query } from '@nestjs/common';
+import { createZodDto, ZodResponse } from 'nestjs-zod';
+import { figures, figuresQuery } from '../../../../libs/contracts';
+import { viewFigures, type Actor, type Ports } from '../../../../libs/usecases';
+import { CurrentActor } from '../auth/current-actor';
+import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { PORTS } from '../tokens';
+
+class FiguresQueryDto extends createZodDto(figuresQuery) {}
+class FiguresDto extends createZodDto(figures) {}
+
+@Controller('figures')
+export class FiguresController {
+  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+
+  @Get()
+  @Permit('see-figures')
+  @ZodResponse({ status: 200, type: FiguresDto })
+  async view(@Query() query: FiguresQueryDto, @CurrentActor() actor: Actor) {
+    return answer(await viewFigures(this.ports, actor, query));
+  }
+}
