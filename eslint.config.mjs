@@ -21,7 +21,17 @@ const kebabCaseFiles = {
 };
 
 export default tseslint.config(
-  { ignores: ['dist', 'data', 'node_modules', 'coverage', 'screens', 'libs/store/generated'] },
+  {
+    ignores: [
+      'dist',
+      'data',
+      'node_modules',
+      'coverage',
+      'screens',
+      'libs/store/generated',
+      'apps/web/src/lib/api-types.ts',
+    ],
+  },
   js.configs.recommended,
   {
     files: ['**/*.ts', '**/*.tsx', '**/*.mts'],

@@ -4,7 +4,8 @@ import { parseDay } from '../day';
 /** A civil day on the wire: `YYYY-MM-DD`, a day that exists. */
 export const dayText = z
   .string()
-  .refine((text) => parseDay(text) !== null, { error: 'expected a day that exists, written YYYY-MM-DD' });
+  .refine((text) => parseDay(text) !== null, { error: 'expected a day that exists, written YYYY-MM-DD' })
+  .meta({ format: 'date' });
 
 /** An instant on the wire: ISO 8601 with its offset. */
 export const instantText = z.iso.datetime({ offset: true });

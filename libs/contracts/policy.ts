@@ -56,6 +56,8 @@ export const POLICY = {
   'manage-people': ['administrator'],
   /** How the queue of rechecks stands, for monitoring programs. */
   'see-metrics': ['administrator'],
+  /** The description of the API, and the page to read it. */
+  'see-api': ['administrator'],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type Permission = keyof typeof POLICY;

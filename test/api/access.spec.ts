@@ -268,11 +268,18 @@ describe('what the API gives away', () => {
     expect(response.headers.get('content-type')).toContain('application/problem+json');
   });
 
-  it('describes every route in one OpenAPI document', async () => {
-    const { body } = await shop.anonymous().get<{ paths: Record<string, Record<string, unknown>> }>('/openapi.json');
+  it('describes every route in one OpenAPI document, to administrators alone', async () => {
+    const administrator = await shop.as('administrator');
+    const { body } = await administrator.get<{ paths: Record<string, Record<string, unknown>> }>('/openapi.json');
     for (const { method, path } of shop.api.routes) {
-      const described = body.paths[`/api${path.replace(/:(\w+)/g, '{$1}')}`];
+      const described = body.paths[path.replace(/:(\w+)/g, '{$1}')];
       expect(`${method} ${path} ${described?.[method.toLowerCase()] !== undefined}`).toBe(`${method} ${path} true`);
     }
+    for (const path of ['/openapi.json', '/reader', '/reader/start.js']) {
+      expect((await shop.anonymous().get(path)).status).toBe(401);
+      expect((await (await shop.as('manager')).get(path)).status).toBe(403);
+      expect((await administrator.get(path)).status).toBe(200);
+    }
+    expect((await administrator.get('/reader/package.json')).status).toBe(404);
   });
 });

@@ -1,4 +1,5 @@
 import { Module, type DynamicModule, type Type } from '@nestjs/common';
+import { MODULE_METADATA } from '@nestjs/common/constants';
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { ZodSerializerInterceptor } from 'nestjs-zod';
 import { ActingInterceptor } from './auth/acting.interceptor';
@@ -7,6 +8,7 @@ import { BulletinsModule } from './bulletins/bulletins.module';
 import { CallbacksModule } from './callbacks/callbacks.module';
 import { BenchesModule } from './benches/benches.module';
 import { BoardModule } from './board/board.module';
+import { DescriptionModule } from './open-api/description.module';
 import { CatalogueModule } from './catalogue/catalogue.module';
 import { RepeatInterceptor } from './http/repeat.interceptor';
 import { FiguresModule } from './figures/figures.module';
@@ -50,7 +52,12 @@ const NOUNS: Type[] = [
   PeopleModule,
   HealthModule,
   MetricsModule,
+  DescriptionModule,
 ];
+
+/** Every controller class, without starting anything. */
+export const allControllers = (): readonly Type[] =>
+  NOUNS.flatMap((noun) => Reflect.getMetadata(MODULE_METADATA.CONTROLLERS, noun) as Type[]);
 
 @Module({})
 export class AppModule {

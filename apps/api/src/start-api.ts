@@ -11,7 +11,6 @@ import { howToSignInFirst } from './first-administrator';
 import { requirePermissions, routeList, type RouteEntry } from './auth/route-list';
 import { refuseOtherSites } from './auth/origin-check';
 import { levelsFor } from './log-levels';
-import { serveOpenApi } from './open-api';
 import { servePage } from './page/serve-page';
 import { setSecurityHeaders } from './page/security-headers';
 import { keepTrailHead } from './trail-head';
@@ -58,7 +57,6 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     refuseOtherSites(adapter.getInstance());
     await app.register(cookie);
     await setSecurityHeaders(app);
-    serveOpenApi(app);
     await servePage(app, options.pageFolder ?? join(repoRoot(), 'dist', 'apps', 'web'));
     await addPublishedEditions(options);
     await app.listen({ port: config.port, host: config.host });

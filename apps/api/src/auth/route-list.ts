@@ -1,4 +1,4 @@
-import { RequestMethod, type INestApplication } from '@nestjs/common';
+import { RequestMethod, type INestApplication, type Type } from '@nestjs/common';
 import { METHOD_METADATA, PATH_METADATA } from '@nestjs/common/constants';
 import { ModulesContainer } from '@nestjs/core';
 import { PERMISSION_KEY, type RoutePermission } from './permit';
@@ -11,11 +11,15 @@ export interface RouteEntry {
   readonly permission: RoutePermission | undefined;
 }
 
+/** Every controller class of the running application. */
+export function controllersOf(modules: ModulesContainer): readonly Type[] {
+  const controllers = [...modules.values()].flatMap((module) => [...module.controllers.values()]);
+  return controllers.flatMap(({ metatype }) => (typeof metatype === 'function' ? [metatype as Type] : []));
+}
+
 /** Every route of every controller, with the permission it names. */
 export function routeList(app: INestApplication): readonly RouteEntry[] {
-  const controllers = [...app.get(ModulesContainer).values()].flatMap((module) => [...module.controllers.values()]);
-  return controllers.flatMap(({ metatype }) => {
-    if (typeof metatype !== 'function') return [];
+  return controllersOf(app.get(ModulesContainer)).flatMap((metatype) => {
     const base = textOf(Reflect.getMetadata(PATH_METADATA, metatype));
     const prototype = metatype.prototype as Record<string, unknown>;
     return Object.getOwnPropertyNames(prototype).flatMap((name) => {
@@ -41,7 +45,8 @@ export function requirePermissions(routes: readonly RouteEntry[]): void {
   if (without.length > 0) throw new Error(`These routes name no permission: ${without.join(', ')}.`);
 }
 
-function textOf(path: unknown): string {
+/** A path from a decorator without slashes at its ends. */
+export function textOf(path: unknown): string {
   const text = Array.isArray(path) ? String(path[0]) : typeof path === 'string' ? path : '';
   return text.replace(/^\/+|\/+$/g, '');
 }

@@ -28,6 +28,7 @@ import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 class BulletinRowsDto extends createZodDto(bulletinRows) {}
@@ -39,12 +40,14 @@ class PublishBulletinDto extends createZodDto(publishBulletinInput) {}
 class PublishedDto extends createZodDto(published) {}
 
 @Controller('bulletins')
+@Says('Papers that change what is right: drafts, what they would do, publishing and withdrawing them.')
 @Repeatable()
 export class BulletinsController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('see-bulletins')
+  @Says('Every paper of the shop, newest first.')
   @ZodResponse({ status: 200, type: BulletinRowsDto })
   async list() {
     return [...(await listBulletins(this.ports))];
@@ -52,6 +55,7 @@ export class BulletinsController {
 
   @Get(':id')
   @Permit('see-bulletins')
+  @Says('One paper with its rules, and how its recheck stands.')
   @ZodResponse({ status: 200, type: BulletinDetailDto })
   async view(@RowIdParam('id') id: number) {
     return answer(await viewBulletin(this.ports, id));
@@ -59,6 +63,7 @@ export class BulletinsController {
 
   @Post()
   @Permit('edit-bulletins')
+  @Says('Keeps a new bulletin as a draft.')
   @ZodResponse({ status: 201, type: BulletinDetailDto })
   async save(@Body() input: SaveBulletinDto, @CurrentActor() actor: Actor) {
     return answer(await shown(await saveBulletin(this.ports, actor, input), (id) => viewBulletin(this.ports, id)));
@@ -66,6 +71,7 @@ export class BulletinsController {
 
   @Put(':id')
   @Permit('edit-bulletins')
+  @Says('Changes a draft.')
   @ZodResponse({ status: 200, type: BulletinDetailDto })
   async change(
     @RowIdParam('id') id: number,
@@ -80,6 +86,7 @@ export class BulletinsController {
   @Post(':id/what-if')
   @HttpCode(200)
   @Permit('edit-bulletins')
+  @Says('What publishing the draft would change, worked out without changing it.')
   @ZodResponse({ status: 200, type: WhatIfDto })
   async whatIf(@RowIdParam('id') id: number) {
     return answer(await whatIf(this.ports, id));
@@ -88,6 +95,7 @@ export class BulletinsController {
   @Post(':id/publish')
   @HttpCode(200)
   @Permit('publish-bulletins')
+  @Says('Puts a draft in force and starts its recheck.')
   @ZodResponse({ status: 200, type: PublishedDto })
   async publish(
     @RowIdParam('id') id: number,
@@ -102,6 +110,7 @@ export class BulletinsController {
   @Post(':id/withdraw')
   @HttpCode(200)
   @Permit('withdraw-bulletins')
+  @Says('Takes a published bulletin back and starts its recheck.')
   @ZodResponse({ status: 200, type: PublishedDto })
   async withdraw(
     @RowIdParam('id') id: number,

@@ -21,6 +21,7 @@ import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 class CallbackPageDto extends createZodDto(callbackPage) {}
@@ -39,12 +40,14 @@ class CallbacksQuery extends createZodDto(
 ) {}
 
 @Controller('callbacks')
+@Says('Owners to be contacted because the answer for their unit has changed.')
 @Repeatable()
 export class CallbacksController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('see-callbacks')
+  @Says('Callbacks, the urgent ones first, page by page.')
   @ZodResponse({ status: 200, type: CallbackPageDto })
   list(@Query() { state, urgent, after }: CallbacksQuery, @CurrentActor() actor: Actor) {
     return listCallbacks(this.ports, actor, { state, urgentOnly: urgent === 'yes', after: after ?? null });
@@ -52,6 +55,7 @@ export class CallbacksController {
 
   @Get(':id')
   @Permit('see-callbacks')
+  @Says('One callback with its reasons and attempts.')
   @ZodResponse({ status: 200, type: CallbackDto })
   async view(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
     return answer(await viewCallback(this.ports, actor, id));
@@ -60,6 +64,7 @@ export class CallbacksController {
   @Post(':id/attempts')
   @HttpCode(200)
   @Permit('work-callbacks')
+  @Says('Records an attempt to reach the owner.')
   @ZodResponse({ status: 200, type: CallbackDto })
   async attempt(
     @RowIdParam('id') id: number,
@@ -73,6 +78,7 @@ export class CallbacksController {
   @Post(':id/settle')
   @HttpCode(200)
   @Permit('settle-callbacks')
+  @Says('Closes a callback with what came of it.')
   @ZodResponse({ status: 200, type: CallbackDto })
   async settle(
     @RowIdParam('id') id: number,

@@ -8,6 +8,7 @@ import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 class FlagsQuery extends createZodDto(z.object({ state: z.enum(['open', 'decided']).default('open') })) {}
@@ -16,11 +17,13 @@ class FlagDto extends createZodDto(flagView) {}
 class DecideFlagDto extends createZodDto(decision) {}
 
 @Controller('flags')
+@Says("Verdicts on parts in units that are in the shop, for a manager's decision.")
 export class FlagsController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('see-flags')
+  @Says('Flagged installs, open or decided.')
   @ZodResponse({ status: 200, type: FlagsDto })
   list(@Query() { state }: FlagsQuery, @CurrentActor() actor: Actor) {
     return listFlags(this.ports, actor, state);
@@ -29,6 +32,7 @@ export class FlagsController {
   @Post(':id/decide')
   @HttpCode(200)
   @Permit('decide-flags')
+  @Says("Records a manager's decision on a flag.")
   @ZodResponse({ status: 200, type: FlagDto })
   async decide(
     @RowIdParam('id') id: number,

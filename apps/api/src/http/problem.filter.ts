@@ -96,7 +96,7 @@ function statusOf(error: unknown): number | null {
 
 const messageOf = (error: unknown): string => (error instanceof Error ? error.message : 'unknown');
 
-const TITLES: Readonly<Record<number, string>> = {
+export const TITLES: Readonly<Record<number, string>> = {
   400: 'Not accepted',
   401: 'Not signed in',
   403: 'Not allowed',

@@ -23,6 +23,8 @@ const A_DAY = 24 * 3_600_000;
 /** The changes of this controller may come with an Idempotency-Key, and are then done once however often they come. */
 export const Repeatable = () => SetMetadata(REPEATABLE, true);
 
+export const isRepeatable = (controller: object): boolean => Reflect.getMetadata(REPEATABLE, controller) === true;
+
 /**
  * A change that comes with a key is answered once and the answer kept for a day: the same key brings the same answer,
  * refusals too; another request under it is refused with 422, and one that comes while the first is worked on with

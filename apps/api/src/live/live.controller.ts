@@ -3,6 +3,7 @@ import { Observable } from 'rxjs';
 import { liveEvent } from '../../../../libs/contracts';
 import type { Ports } from '../../../../libs/usecases';
 import { ForSignedIn } from '../auth/permit';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 /** Hints of the same thing within this time are told as one. */
@@ -11,12 +12,14 @@ const GATHER_MS = 200;
 const LOOK_ANYWAY_MS = 15_000;
 
 @Controller('live')
+@Says('Hints that something has changed.')
 export class LiveController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   /** Server-sent events; each says only what to fetch anew. */
   @Sse()
   @ForSignedIn()
+  @Says('Server-sent events; each names a kind of thing to fetch anew.')
   follow(): Observable<MessageEvent> {
     return new Observable((page) => {
       const gathered = new Set<string>();

@@ -8,6 +8,7 @@ import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 const change = z.object({
@@ -25,11 +26,13 @@ class UnitRowsDto extends createZodDto(unitRows) {}
 class ChangeOwnerDto extends createZodDto(change) {}
 
 @Controller('owners')
+@Says('The people whose units come in.')
 export class OwnersController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('see-owners')
+  @Says('Owners by name, telephone or e-mail.')
   @ZodResponse({ status: 200, type: OwnersDto })
   search(@Query() { q }: OwnersQuery, @CurrentActor() actor: Actor) {
     return searchOwners(this.ports, actor, q);
@@ -37,6 +40,7 @@ export class OwnersController {
 
   @Get(':id/units')
   @Permit('see-owners')
+  @Says('The units of one owner.')
   @ZodResponse({ status: 200, type: UnitRowsDto })
   async units(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
     return answer(await unitsOfOwner(this.ports, actor, id));
@@ -44,6 +48,7 @@ export class OwnersController {
 
   @Patch(':id')
   @Permit('open-ticket')
+  @Says("Changes an owner's name, telephone, addresses or consent.")
   @ZodResponse({ status: 200, type: OwnerDto })
   async change(
     @RowIdParam('id') id: number,

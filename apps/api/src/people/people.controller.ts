@@ -21,6 +21,7 @@ import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 class PeopleListDto extends createZodDto(peopleList) {}
@@ -30,11 +31,13 @@ class ChangePersonDto extends createZodDto(changePersonSchema) {}
 class InvitedDto extends createZodDto(invited) {}
 
 @Controller('people')
+@Says('The people who work here.')
 export class PeopleController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('manage-people')
+  @Says('Everybody who works or has worked here, and the locations.')
   @ZodResponse({ status: 200, type: PeopleListDto })
   list() {
     return listPeople(this.ports);
@@ -43,6 +46,7 @@ export class PeopleController {
   @Post()
   @HttpCode(201)
   @Permit('manage-people')
+  @Says('Adds a person and answers a one-time link to set a password.')
   @ZodResponse({ status: 201, type: InvitedDto })
   async add(@Body() input: NewPersonDto, @CurrentActor() actor: Actor) {
     return answer(await addPerson(this.ports, actor, input));
@@ -50,6 +54,7 @@ export class PeopleController {
 
   @Patch(':id')
   @Permit('manage-people')
+  @Says("Changes a person's name, role or location, or ends their access.")
   @ZodResponse({ status: 200, type: PersonDto })
   async change(
     @RowIdParam('id') id: number,
@@ -70,6 +75,7 @@ export class PeopleController {
   @Post(':id/link')
   @HttpCode(200)
   @Permit('manage-people')
+  @Says('A new one-time link for a person; the one before stops working.')
   @ZodResponse({ status: 200, type: InvitedDto })
   async link(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
     return answer(await renewLink(this.ports, actor, id));

@@ -20,6 +20,7 @@ import { CurrentPerson } from '../auth/current-actor';
 import { answer } from '../http/answer';
 import { ForOwnSignIn, OpenToAll } from '../auth/permit';
 import { clearCookie, readSessionCookie } from '../auth/session-cookie';
+import { Says } from '../open-api/says';
 import { CONFIG, PASSWORDS, PORTS, SESSION_RULES } from '../tokens';
 import { SignInDoor } from './sign-in-door';
 
@@ -30,6 +31,7 @@ class MeDto extends createZodDto(me) {}
 class DemoPeopleDto extends createZodDto(demoPeople) {}
 
 @Controller('session')
+@Says("Signing in and out, and one's own password.")
 export class SessionController {
   constructor(
     @Inject(PORTS) private readonly ports: Ports,
@@ -42,6 +44,7 @@ export class SessionController {
   @Post()
   @HttpCode(200)
   @OpenToAll()
+  @Says('Signs a person in; the answer sets the session cookie.')
   @ZodResponse({ status: 200, type: MeDto })
   async signIn(
     @Body() input: SignInDto,
@@ -57,6 +60,7 @@ export class SessionController {
 
   @Get()
   @ForOwnSignIn()
+  @Says('Who is signed in, and what that person may do.')
   @ZodResponse({ status: 200, type: MeDto })
   whoAmI(@CurrentPerson() person: PersonRow): Me {
     return meOf(person);
@@ -65,6 +69,7 @@ export class SessionController {
   @Delete()
   @HttpCode(204)
   @OpenToAll()
+  @Says('Ends the session.')
   async signOut(@Req() request: FastifyRequest, @Res({ passthrough: true }) reply: FastifyReply): Promise<void> {
     const token = readSessionCookie(request);
     if (token) await signOut(this.ports, token);
@@ -74,6 +79,7 @@ export class SessionController {
   @Post('link')
   @HttpCode(200)
   @OpenToAll()
+  @Says('Sets a password by a one-time link and signs in.')
   @ZodResponse({ status: 200, type: MeDto })
   async useLink(
     @Body() input: UseLinkDto,
@@ -87,6 +93,7 @@ export class SessionController {
   @Post('password')
   @HttpCode(204)
   @ForOwnSignIn()
+  @Says('Changes the own password and ends every other session of the person.')
   async changePassword(
     @Body() input: ChangePasswordDto,
     @CurrentPerson() person: PersonRow,
@@ -102,6 +109,7 @@ export class SessionController {
   @Delete('all')
   @HttpCode(204)
   @ForOwnSignIn()
+  @Says('Ends every session of the person.')
   async signOutEverywhere(
     @CurrentPerson() person: PersonRow,
     @Req() request: FastifyRequest,
@@ -113,6 +121,7 @@ export class SessionController {
 
   @Get('demo')
   @OpenToAll()
+  @Says("The demo shop's people; empty in a real shop.")
   @ZodResponse({ status: 200, type: DemoPeopleDto })
   demoPeople() {
     return this.config.demo ? listDemoPeople(this.ports) : [];

@@ -19,6 +19,7 @@ import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 class SerialSchemeRowsDto extends createZodDto(serialSchemeRows) {}
@@ -28,11 +29,13 @@ class TrySerialSchemeDto extends createZodDto(trySchema) {}
 class TriedSerialDto extends createZodDto(triedSerial) {}
 
 @Controller('serial-schemes')
+@Says('How serial numbers tell the build date.')
 export class SerialSchemesController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('see-shop-data')
+  @Says('The serial schemes of the shop.')
   @ZodResponse({ status: 200, type: SerialSchemeRowsDto })
   list() {
     return listSerialSchemes(this.ports);
@@ -40,6 +43,7 @@ export class SerialSchemesController {
 
   @Post()
   @Permit('edit-shop-data')
+  @Says('Adds a serial scheme and works out the build dates it concerns anew.')
   @ZodResponse({ status: 201, type: SavedSerialSchemeDto })
   async add(@Body() { scheme }: SaveSerialSchemeDto, @CurrentActor() actor: Actor) {
     return answer(await saveSerialScheme(this.ports, actor, { scheme }));
@@ -47,6 +51,7 @@ export class SerialSchemesController {
 
   @Put(':id')
   @Permit('edit-shop-data')
+  @Says('Changes a serial scheme and works out the build dates it concerns anew.')
   @ZodResponse({ status: 200, type: SavedSerialSchemeDto })
   async change(
     @RowIdParam('id') id: number,
@@ -60,6 +65,7 @@ export class SerialSchemesController {
   @Post('try')
   @HttpCode(200)
   @Permit('see-shop-data')
+  @Says('Reads serial numbers by a scheme without keeping it.')
   @ZodResponse({ status: 200, type: TriedSerialDto })
   async try(@Body() input: TrySerialSchemeDto) {
     return answer(await trySerialScheme(this.ports, input));

@@ -24,10 +24,12 @@ import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 import * as dto from './ticket-dtos';
 
 @Controller('tickets')
+@Says("A unit's stay in the shop, from intake to handover.")
 @Repeatable()
 export class TicketsController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
@@ -35,6 +37,7 @@ export class TicketsController {
   @Post()
   @HttpCode(201)
   @Permit('open-ticket')
+  @Says('Opens a ticket for a unit that came in.')
   @ZodResponse({ status: 201, type: dto.TicketViewDto })
   async open(@Body() input: dto.OpenTicketDto, @CurrentActor() actor: Actor) {
     return answer(await openTicket(this.ports, actor, input));
@@ -42,6 +45,7 @@ export class TicketsController {
 
   @Get(':id')
   @Permit('see-tickets')
+  @Says('One ticket with its unit, places, flags and what its stage still needs.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async view(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
     return answer(await viewTicket(this.ports, actor, id));
@@ -49,6 +53,7 @@ export class TicketsController {
 
   @Patch(':id')
   @Permit('change-tag')
+  @Says('Changes what the tag says: complaint, bench, promised day.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async changeTag(
     @RowIdParam('id') id: number,
@@ -61,6 +66,7 @@ export class TicketsController {
 
   @Put(':id/places')
   @Permit('record-places')
+  @Says('Records what is fitted at places, and judges it.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async recordPlaces(
     @RowIdParam('id') id: number,
@@ -73,6 +79,7 @@ export class TicketsController {
 
   @Get(':id/places/:position/:place/explain')
   @Permit('see-tickets')
+  @Says('Why the verdict on one place is what it is.')
   @ZodResponse({ status: 200, type: dto.PlaceExplanationDto })
   async explain(
     @RowIdParam('id') id: number,
@@ -87,6 +94,7 @@ export class TicketsController {
   @Post(':id/tell')
   @HttpCode(200)
   @Permit('record-places')
+  @Says('Which part a set of marks and measures can be.')
   @ZodResponse({ status: 200, type: dto.TellAnswerDto })
   async tell(@RowIdParam('id') id: number, @Body() input: dto.TellRequestDto, @CurrentActor() actor: Actor) {
     return answer(await tellPart(this.ports, actor, { ...input, id }));
@@ -95,6 +103,7 @@ export class TicketsController {
   @Post(':id/picks')
   @HttpCode(200)
   @Permit('pick-parts')
+  @Says('Picks a part for a place.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async pickPart(
     @RowIdParam('id') id: number,
@@ -108,6 +117,7 @@ export class TicketsController {
   @Post(':id/picks/:pickId/return')
   @HttpCode(200)
   @Permit('pick-parts')
+  @Says('Puts a picked part back.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async returnPart(
     @RowIdParam('id') id: number,
@@ -120,6 +130,7 @@ export class TicketsController {
 
   @Put(':id/labour')
   @Permit('set-labour')
+  @Says('Sets the labour lines of the ticket.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async setLabour(
     @RowIdParam('id') id: number,
@@ -133,6 +144,7 @@ export class TicketsController {
   @Post(':id/authorisation')
   @HttpCode(200)
   @Permit('authorise-work')
+  @Says("Records the owner's word to go ahead, or not.")
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async authorise(
     @RowIdParam('id') id: number,
@@ -145,6 +157,7 @@ export class TicketsController {
 
   @Put(':id/safety')
   @Permit('tick-safety')
+  @Says('Ticks points of the safety list.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async tickSafety(
     @RowIdParam('id') id: number,
@@ -158,6 +171,7 @@ export class TicketsController {
   @Post(':id/stage')
   @HttpCode(200)
   @Permit('move-ticket')
+  @Says('Moves the ticket to another stage, if its gate is open.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async moveStage(
     @RowIdParam('id') id: number,
@@ -171,6 +185,7 @@ export class TicketsController {
   @Post(':id/hold')
   @HttpCode(200)
   @Permit('hold-ticket')
+  @Says('Puts the ticket on hold or takes it off.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async hold(
     @RowIdParam('id') id: number,
@@ -184,6 +199,7 @@ export class TicketsController {
   @Post(':id/cancel')
   @HttpCode(200)
   @Permit('cancel-ticket')
+  @Says('Ends the ticket without a repair.')
   @ZodResponse({ status: 200, type: dto.TicketViewDto })
   async cancel(
     @RowIdParam('id') id: number,

@@ -15,6 +15,7 @@ import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 class UnitIdentityDto extends createZodDto(unitIdentity) {}
@@ -32,11 +33,13 @@ class TrailQuery extends createZodDto(
 class UnitViewDto extends createZodDto(unitView) {}
 
 @Controller('units')
+@Says('Units: what they are, when they can have been built, and what was done about them.')
 export class UnitsController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get(':id/trail')
   @Permit('see-trail')
+  @Says('Everything that was ever done about a unit, newest first.')
   @ZodResponse({ status: 200, type: UnitTrailDto })
   async trail(@RowIdParam('id') unitId: number, @Query() { after }: TrailQuery, @CurrentActor() actor: Actor) {
     return answer(await viewTrail(this.ports, actor, { unitId, after: after ?? null }));
@@ -44,6 +47,7 @@ export class UnitsController {
 
   @Put(':id/identity')
   @Permit('identify-unit')
+  @Says("Sets a unit's line, model, serial, options and plate.")
   @ZodResponse({ status: 200, type: UnitViewDto })
   async identify(
     @RowIdParam('id') id: number,
@@ -57,6 +61,7 @@ export class UnitsController {
   @Post(':id/evidence')
   @HttpCode(200)
   @Permit('add-evidence')
+  @Says('Adds evidence of when the unit was built.')
   @ZodResponse({ status: 200, type: UnitViewDto })
   async addEvidence(
     @RowIdParam('id') id: number,
@@ -70,6 +75,7 @@ export class UnitsController {
   @Post(':id/evidence/:evidenceId/set-aside')
   @HttpCode(200)
   @Permit('set-aside-evidence')
+  @Says('Sets evidence aside, with the reason.')
   @ZodResponse({ status: 200, type: UnitViewDto })
   async setAside(
     @RowIdParam('id') id: number,

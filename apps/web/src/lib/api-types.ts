@@ -1,0 +1,5278 @@
+// Generated from the API's description by `npm run api-types`; not written by hand.
+
+export interface paths {
+    "/benches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The benches of the shop.
+         * @description Needs the permission `see-catalogue`.
+         */
+        get: operations["catalogue-benches"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/board": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The open tickets of the board, by stage.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["board-board"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/bulletins": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Every paper of the shop, newest first.
+         * @description Needs the permission `see-bulletins`.
+         */
+        get: operations["bulletins-list"];
+        put?: never;
+        /**
+         * Keeps a new bulletin as a draft.
+         * @description Needs the permission `edit-bulletins`.
+         */
+        post: operations["bulletins-save"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/bulletins/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One paper with its rules, and how its recheck stands.
+         * @description Needs the permission `see-bulletins`.
+         */
+        get: operations["bulletins-view"];
+        /**
+         * Changes a draft.
+         * @description Needs the permission `edit-bulletins`.
+         */
+        put: operations["bulletins-change"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/bulletins/{id}/publish": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Puts a draft in force and starts its recheck.
+         * @description Needs the permission `publish-bulletins`.
+         */
+        post: operations["bulletins-publish"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/bulletins/{id}/what-if": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What publishing the draft would change, worked out without changing it.
+         * @description Needs the permission `edit-bulletins`.
+         */
+        post: operations["bulletins-what-if"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/bulletins/{id}/withdraw": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Takes a published bulletin back and starts its recheck.
+         * @description Needs the permission `withdraw-bulletins`.
+         */
+        post: operations["bulletins-withdraw"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Callbacks, the urgent ones first, page by page.
+         * @description Needs the permission `see-callbacks`.
+         */
+        get: operations["callbacks-list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One callback with its reasons and attempts.
+         * @description Needs the permission `see-callbacks`.
+         */
+        get: operations["callbacks-view"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks/{id}/attempts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Records an attempt to reach the owner.
+         * @description Needs the permission `work-callbacks`.
+         */
+        post: operations["callbacks-attempt"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks/{id}/settle": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Closes a callback with what came of it.
+         * @description Needs the permission `settle-callbacks`.
+         */
+        post: operations["callbacks-settle"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/flags": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Flagged installs, open or decided.
+         * @description Needs the permission `see-flags`.
+         */
+        get: operations["flags-list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/flags/{id}/decide": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Records a manager's decision on a flag.
+         * @description Needs the permission `decide-flags`.
+         */
+        post: operations["flags-decide"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/health": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether the program answers and reaches its database. */
+        get: operations["health-health"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/lines": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The product lines the shop knows.
+         * @description Needs the permission `see-catalogue`.
+         */
+        get: operations["catalogue-lines"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/lines/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One product line with its models, options and positions.
+         * @description Needs the permission `see-catalogue`.
+         */
+        get: operations["catalogue-line"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/live": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Server-sent events; each names a kind of thing to fetch anew. */
+        get: operations["live-follow"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/look-up": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Which part is right at each position, for a unit that has no ticket.
+         * @description Needs the permission `look-up`.
+         */
+        post: operations["board-look-up"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/metrics": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * How the queue of rechecks stands, as Prometheus text.
+         * @description Needs the permission `see-metrics`.
+         */
+        get: operations["metrics-view"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/openapi.json": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The API as an OpenAPI 3.1 document.
+         * @description Needs the permission `see-api`.
+         */
+        get: operations["description-describe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/owners": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Owners by name, telephone or e-mail.
+         * @description Needs the permission `see-owners`.
+         */
+        get: operations["owners-search"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/owners/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Changes an owner's name, telephone, addresses or consent.
+         * @description Needs the permission `open-ticket`.
+         */
+        patch: operations["owners-change"];
+        trace?: never;
+    };
+    "/owners/{id}/units": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The units of one owner.
+         * @description Needs the permission `see-owners`.
+         */
+        get: operations["owners-units"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/parts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Parts by number or name.
+         * @description Needs the permission `see-catalogue`.
+         */
+        get: operations["catalogue-parts"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/people": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Everybody who works or has worked here, and the locations.
+         * @description Needs the permission `manage-people`.
+         */
+        get: operations["people-list"];
+        put?: never;
+        /**
+         * Adds a person and answers a one-time link to set a password.
+         * @description Needs the permission `manage-people`.
+         */
+        post: operations["people-add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/people/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Changes a person's name, role or location, or ends their access.
+         * @description Needs the permission `manage-people`.
+         */
+        patch: operations["people-change"];
+        trace?: never;
+    };
+    "/people/{id}/link": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * A new one-time link for a person; the one before stops working.
+         * @description Needs the permission `manage-people`.
+         */
+        post: operations["people-link"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/reader": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A page to read the description and try the API out.
+         * @description Needs the permission `see-api`.
+         */
+        get: operations["description-reader"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/reader/{file}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A file of the reader page.
+         * @description Needs the permission `see-api`.
+         */
+        get: operations["description-file"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/rechecks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The latest rechecks, newest first.
+         * @description Needs the permission `see-rechecks`.
+         */
+        get: operations["rechecks-list"];
+        put?: never;
+        /**
+         * Starts a recheck of everything.
+         * @description Needs the permission `order-recheck`.
+         */
+        post: operations["rechecks-order"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/rechecks/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One recheck: how far it is and what it has changed.
+         * @description Needs the permission `see-rechecks`.
+         */
+        get: operations["rechecks-view"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/rulebook": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The papers in force and how many rules each brings.
+         * @description Needs the permission `see-bulletins`.
+         */
+        get: operations["rulebook-overview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/rulebook/findings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What the audit of the rulebook finds: gaps, overlaps, disputes.
+         * @description Needs the permission `see-bulletins`.
+         */
+        get: operations["rulebook-findings"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/rulebook/rules": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The rules of a line on a day, as known at an instant.
+         * @description Needs the permission `see-bulletins`.
+         */
+        get: operations["rulebook-rules"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/rulebook/wall-chart/{line}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The required part by build date, for each position of a line.
+         * @description Needs the permission `see-bulletins`.
+         */
+        get: operations["rulebook-wall-chart"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/search": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Tickets by number, serial, owner or telephone.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["board-search"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/serial-schemes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The serial schemes of the shop.
+         * @description Needs the permission `see-shop-data`.
+         */
+        get: operations["serial-schemes-list"];
+        put?: never;
+        /**
+         * Adds a serial scheme and works out the build dates it concerns anew.
+         * @description Needs the permission `edit-shop-data`.
+         */
+        post: operations["serial-schemes-add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/serial-schemes/try": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Reads serial numbers by a scheme without keeping it.
+         * @description Needs the permission `see-shop-data`.
+         */
+        post: operations["serial-schemes-try"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/serial-schemes/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Changes a serial scheme and works out the build dates it concerns anew.
+         * @description Needs the permission `edit-shop-data`.
+         */
+        put: operations["serial-schemes-change"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who is signed in, and what that person may do. */
+        get: operations["session-who-am-i"];
+        put?: never;
+        /** Signs a person in; the answer sets the session cookie. */
+        post: operations["session-sign-in"];
+        /** Ends the session. */
+        delete: operations["session-sign-out"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session/all": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Ends every session of the person. */
+        delete: operations["session-sign-out-everywhere"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session/demo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The demo shop's people; empty in a real shop. */
+        get: operations["session-demo-people"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session/link": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Sets a password by a one-time link and signs in. */
+        post: operations["session-use-link"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session/password": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Changes the own password and ends every other session of the person. */
+        post: operations["session-change-password"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/settings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The settings of the shop.
+         * @description Needs the permission `change-settings`.
+         */
+        get: operations["settings-view"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Changes settings; what can change an answer starts a recheck of everything.
+         * @description Needs the permission `change-settings`.
+         */
+        patch: operations["settings-change"];
+        trace?: never;
+    };
+    "/standard-editions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The editions of standards the shop knows.
+         * @description Needs the permission `see-shop-data`.
+         */
+        get: operations["standard-editions-list"];
+        put?: never;
+        /**
+         * Adds an edition of a standard.
+         * @description Needs the permission `edit-shop-data`.
+         */
+        post: operations["standard-editions-add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/standard-editions/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Changes an edition of a standard.
+         * @description Needs the permission `edit-shop-data`.
+         */
+        put: operations["standard-editions-change"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Opens a ticket for a unit that came in.
+         * @description Needs the permission `open-ticket`.
+         */
+        post: operations["tickets-open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One ticket with its unit, places, flags and what its stage still needs.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["tickets-view"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Changes what the tag says: complaint, bench, promised day.
+         * @description Needs the permission `change-tag`.
+         */
+        patch: operations["tickets-change-tag"];
+        trace?: never;
+    };
+    "/tickets/{id}/authorisation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Records the owner's word to go ahead, or not.
+         * @description Needs the permission `authorise-work`.
+         */
+        post: operations["tickets-authorise"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/cancel": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Ends the ticket without a repair.
+         * @description Needs the permission `cancel-ticket`.
+         */
+        post: operations["tickets-cancel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/hold": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Puts the ticket on hold or takes it off.
+         * @description Needs the permission `hold-ticket`.
+         */
+        post: operations["tickets-hold"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/labour": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Sets the labour lines of the ticket.
+         * @description Needs the permission `set-labour`.
+         */
+        put: operations["tickets-set-labour"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/picks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Picks a part for a place.
+         * @description Needs the permission `pick-parts`.
+         */
+        post: operations["tickets-pick-part"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/picks/{pickId}/return": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Puts a picked part back.
+         * @description Needs the permission `pick-parts`.
+         */
+        post: operations["tickets-return-part"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/places": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Records what is fitted at places, and judges it.
+         * @description Needs the permission `record-places`.
+         */
+        put: operations["tickets-record-places"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/places/{position}/{place}/explain": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Why the verdict on one place is what it is.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["tickets-explain"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/safety": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Ticks points of the safety list.
+         * @description Needs the permission `tick-safety`.
+         */
+        put: operations["tickets-tick-safety"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/stage": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Moves the ticket to another stage, if its gate is open.
+         * @description Needs the permission `move-ticket`.
+         */
+        post: operations["tickets-move-stage"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/tell": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Which part a set of marks and measures can be.
+         * @description Needs the permission `record-places`.
+         */
+        post: operations["tickets-tell"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/units/{id}/evidence": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Adds evidence of when the unit was built.
+         * @description Needs the permission `add-evidence`.
+         */
+        post: operations["units-add-evidence"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/units/{id}/evidence/{evidenceId}/set-aside": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sets evidence aside, with the reason.
+         * @description Needs the permission `set-aside-evidence`.
+         */
+        post: operations["units-set-aside"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/units/{id}/identity": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Sets a unit's line, model, serial, options and plate.
+         * @description Needs the permission `identify-unit`.
+         */
+        put: operations["units-identify"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/units/{id}/trail": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Everything that was ever done about a unit, newest first.
+         * @description Needs the permission `see-trail`.
+         */
+        get: operations["units-trail"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        AuthoriseInput: {
+            by: string;
+            /** @enum {string} */
+            how: "in-person" | "phone" | "email" | "signature";
+            amountMinor: components["schemas"]["MinorUnits"];
+        };
+        Bench: {
+            id: components["schemas"]["RowId"];
+            code: string;
+            name: string;
+            location: string;
+        };
+        Benches: components["schemas"]["Bench"][];
+        Board: {
+            benches: components["schemas"]["Bench"][];
+            stages: {
+                stage: components["schemas"]["Stage"];
+                count: number;
+                tickets: components["schemas"]["TicketCard"][];
+            }[];
+        };
+        BuildDates: {
+            days: {
+                from: components["schemas"]["DayText"];
+                to: components["schemas"]["DayText"];
+            }[];
+            sentence: string;
+            evidence: components["schemas"]["EvidenceView"][];
+            splits: string[];
+            conflicts: string[][];
+            otherReadings: {
+                id: string;
+                kind: string;
+                serial: string;
+                sentence: string;
+            }[];
+            lookAt: {
+                kind: string;
+                sentence: string;
+            }[];
+            needed: boolean;
+        };
+        BulletinDetail: {
+            id: components["schemas"]["RowId"];
+            key: string;
+            /** @enum {string} */
+            kind: "owners-manual" | "parts-list" | "revised-parts-list" | "service-bulletin" | "makers-advice" | "shop-finding";
+            publisher: string;
+            number: string;
+            title: string;
+            issued: components["schemas"]["DayText"];
+            effective: components["schemas"]["DayText"] | null;
+            /** @enum {string} */
+            state: "draft" | "published" | "withdrawn";
+            publishedAt: components["schemas"]["InstantText"] | null;
+            ruleCount: number;
+            version: number;
+            summary: string;
+            received: components["schemas"]["DayText"];
+            withdrawnAt: components["schemas"]["InstantText"] | null;
+            withdrawnWhy: string | null;
+            opens: components["schemas"]["RuleView"][];
+            ends: {
+                rule: components["schemas"]["RuleView"] | null;
+                key: string;
+                on: components["schemas"]["DayText"];
+            }[];
+            draft: components["schemas"]["BulletinDraft"] | null;
+            recheck: components["schemas"]["RecheckView"] | null;
+        };
+        BulletinDraft: {
+            /** @default [] */
+            opens: ({
+                key: string;
+            } & {
+                [key: string]: unknown;
+            })[];
+            /** @default [] */
+            ends: {
+                rule: string;
+                on: components["schemas"]["DayText"];
+            }[];
+        };
+        BulletinDraftInput: {
+            /** @default [] */
+            opens: ({
+                key: string;
+            } & {
+                [key: string]: unknown;
+            })[];
+            /** @default [] */
+            ends: {
+                rule: string;
+                on: components["schemas"]["DayText"];
+            }[];
+        };
+        BulletinRow: {
+            id: components["schemas"]["RowId"];
+            key: string;
+            /** @enum {string} */
+            kind: "owners-manual" | "parts-list" | "revised-parts-list" | "service-bulletin" | "makers-advice" | "shop-finding";
+            publisher: string;
+            number: string;
+            title: string;
+            issued: components["schemas"]["DayText"];
+            effective: components["schemas"]["DayText"] | null;
+            /** @enum {string} */
+            state: "draft" | "published" | "withdrawn";
+            publishedAt: components["schemas"]["InstantText"] | null;
+            ruleCount: number;
+            version: number;
+        };
+        BulletinRows: components["schemas"]["BulletinRow"][];
+        CallbackAttemptView: {
+            at: components["schemas"]["InstantText"];
+            by: string | null;
+            /** @enum {string} */
+            how: "phone" | "letter" | "email" | "in-person";
+            /** @enum {string} */
+            outcome: "reached" | "no-answer" | "message-left" | "refused";
+            note: string;
+        };
+        CallbackPage: {
+            total: number;
+            urgent: number;
+            items: components["schemas"]["CallbackView"][];
+            next: string | null;
+        };
+        CallbackReasonView: {
+            source: string;
+            position: string;
+            placeName: string;
+            part: components["schemas"]["PartRef"] | null;
+            required: components["schemas"]["PartRef"] | null;
+            verdict: components["schemas"]["Verdict"];
+            /** @enum {string} */
+            action: "call-back" | "stop-use";
+            sentence: string;
+            withdrawn: {
+                at: components["schemas"]["InstantText"];
+                why: string;
+            } | null;
+        };
+        CallbackView: {
+            id: components["schemas"]["RowId"];
+            /** @enum {string} */
+            state: "open" | "booked" | "settled" | "withdrawn";
+            urgent: boolean;
+            unit: {
+                id: components["schemas"]["RowId"];
+                name: string;
+                serial: string | null;
+            };
+            owner: {
+                id: components["schemas"]["RowId"];
+                name: string;
+                phone: string;
+                email: string;
+                consent: boolean;
+            };
+            lastTicket: {
+                id: components["schemas"]["RowId"];
+                number: string;
+                handedOverOn: components["schemas"]["DayText"] | null;
+            } | null;
+            openedAt: components["schemas"]["InstantText"];
+            closedAt: components["schemas"]["InstantText"] | null;
+            closedWhy: string | null;
+            reasons: components["schemas"]["CallbackReasonView"][];
+            attempts: components["schemas"]["CallbackAttemptView"][];
+            say: string;
+            ticketId: components["schemas"]["RowId"] | null;
+            version: number;
+        };
+        CancelTicketInput: {
+            reason: components["schemas"]["Reason"];
+        };
+        ChangeOwnerInput: {
+            name?: string;
+            phone?: string;
+            email?: string;
+            address?: string;
+            consent?: boolean;
+        };
+        ChangePasswordInput: {
+            current: string;
+            next: string;
+        };
+        ChangePersonInput: {
+            name?: string;
+            role?: components["schemas"]["Role"];
+            locationId?: components["schemas"]["RowId"];
+            active?: boolean;
+        };
+        ChangeSettingsInput: {
+            lookBackMonths?: number;
+            standing?: components["schemas"]["Standing"];
+            strengthThreshold?: {
+                soonerBelow: number;
+                laterAbove: number;
+            };
+        };
+        ChangeTagInput: {
+            complaint?: string;
+            benchId?: components["schemas"]["RowId"] | null;
+            promisedOn?: components["schemas"]["DayText"] | null;
+        };
+        ChangedSettings: {
+            lookBackMonths: number;
+            standing: components["schemas"]["Standing"];
+            strengthThreshold: {
+                soonerBelow: number;
+                laterAbove: number;
+            };
+            recheckId: components["schemas"]["RowId"] | null;
+        };
+        /** @enum {string} */
+        Condition: "sound" | "worn" | "sheared" | "missing";
+        /** Format: date */
+        DayText: string;
+        DecideFlagInput: {
+            /** @enum {string} */
+            decision: "accept" | "send-back" | "callback";
+            reason: components["schemas"]["Reason"];
+            /** @default null */
+            until: components["schemas"]["DayText"] | null;
+        };
+        DemoPeople: {
+            login: string;
+            name: string;
+            role: components["schemas"]["Role"];
+        }[];
+        EvidenceView: {
+            id: string;
+            kind: string;
+            data: {
+                [key: string]: unknown;
+            };
+            days: {
+                from: components["schemas"]["DayText"] | null;
+                to: components["schemas"]["DayText"] | null;
+            }[];
+            sentence: string;
+            problem: string | null;
+            setAside: {
+                why: string;
+                by: string | null;
+                at: components["schemas"]["InstantText"] | null;
+            } | null;
+        };
+        FindingList: {
+            inForceOn: components["schemas"]["DayText"];
+            knownOn: components["schemas"]["DayText"];
+            counts: {
+                error: number;
+                warning: number;
+                note: number;
+            };
+            findings: {
+                code: string;
+                /** @enum {string} */
+                severity: "error" | "warning" | "note";
+                line: string | null;
+                lineName: string | null;
+                position: string | null;
+                positionName: string | null;
+                units: string | null;
+                sentence: string;
+                mend: string;
+                example: string | null;
+                rules: {
+                    key: string;
+                    version: number;
+                    paper: string;
+                }[];
+                parts: components["schemas"]["PartRef"][];
+            }[];
+        };
+        FitView: {
+            /** @enum {string} */
+            fits: "yes" | "no" | "not-told";
+            findings: {
+                /** @enum {string} */
+                field: "diameter" | "length" | "room" | "thread" | "cross-hole";
+                /** @enum {string} */
+                fits: "yes" | "no" | "not-told";
+                sentence: string;
+            }[];
+        };
+        FlagView: {
+            id: components["schemas"]["RowId"];
+            ticket: {
+                id: components["schemas"]["RowId"];
+                number: string;
+                stage: components["schemas"]["Stage"];
+                bench: string | null;
+            };
+            unit: string;
+            owner: string;
+            position: string;
+            positionName: string;
+            placeName: string;
+            verdict: components["schemas"]["Verdict"];
+            severity: number;
+            part: components["schemas"]["PartRef"] | null;
+            required: components["schemas"]["PartRef"] | null;
+            sentence: string;
+            source: string | null;
+            strength: components["schemas"]["StrengthView"] | null;
+            /** @enum {string} */
+            state: "open" | "accepted" | "sent-back" | "callback" | "cleared";
+            openedAt: components["schemas"]["InstantText"];
+            decision: {
+                by: string | null;
+                at: components["schemas"]["InstantText"] | null;
+                why: string;
+                until: components["schemas"]["DayText"] | null;
+            } | null;
+            version: number;
+        };
+        Flags: components["schemas"]["FlagView"][];
+        Health: {
+            /** @constant */
+            ok: true;
+        };
+        HoldTicketInput: {
+            reason: components["schemas"]["Reason"] | null;
+        };
+        /** Format: date-time */
+        InstantText: string;
+        Invited: {
+            person: components["schemas"]["PersonView"];
+            link: string;
+            until: components["schemas"]["InstantText"];
+        };
+        LineDetail: {
+            id: components["schemas"]["RowId"];
+            code: string;
+            name: string;
+            kind: string;
+            maker: {
+                code: string;
+                name: string;
+            };
+            models: components["schemas"]["Model"][];
+            options: components["schemas"]["Option"][];
+            producedFrom: components["schemas"]["DayText"];
+            producedUntil: components["schemas"]["DayText"] | null;
+            sketch: string;
+            positions: components["schemas"]["Position"][];
+        };
+        LineSummary: {
+            id: components["schemas"]["RowId"];
+            code: string;
+            name: string;
+            kind: string;
+            maker: {
+                code: string;
+                name: string;
+            };
+            models: components["schemas"]["Model"][];
+            options: components["schemas"]["Option"][];
+            producedFrom: components["schemas"]["DayText"];
+            producedUntil: components["schemas"]["DayText"] | null;
+        };
+        Lines: components["schemas"]["LineSummary"][];
+        LookUpAnswer: {
+            line: {
+                code: string;
+                name: string;
+                maker: string;
+            };
+            model: string | null;
+            inForceOn: components["schemas"]["DayText"];
+            revision: number;
+            buildDates: components["schemas"]["BuildDates"];
+            positions: components["schemas"]["Position"][];
+            rulings: components["schemas"]["RulingView"][];
+        };
+        LookUpRequestInput: {
+            lineCode: string;
+            /** @default null */
+            modelNumber: string | null;
+            /** @default null */
+            serial: string | null;
+            /** @default {} */
+            options: {
+                [key: string]: boolean;
+            };
+            /** @default [] */
+            evidence: ({
+                kind: string;
+            } & {
+                [key: string]: unknown;
+            })[];
+            inForceOn?: components["schemas"]["DayText"];
+        };
+        Marks: {
+            /** @default null */
+            headMarks: string | null;
+            /** @default null */
+            diameterMm: number | null;
+            /** @default null */
+            lengthMm: number | null;
+            /** @default null */
+            grooved: boolean | null;
+            /** @default null */
+            finish: string | null;
+        };
+        MarksInput: {
+            /** @default null */
+            headMarks: string | null;
+            /** @default null */
+            diameterMm: number | null;
+            /** @default null */
+            lengthMm: number | null;
+            /** @default null */
+            grooved: boolean | null;
+            /** @default null */
+            finish: string | null;
+        };
+        Me: {
+            id: components["schemas"]["RowId"];
+            login: string;
+            name: string;
+            role: components["schemas"]["Role"];
+            location: {
+                id: components["schemas"]["RowId"];
+                code: string;
+                name: string;
+            };
+            permissions: string[];
+        };
+        MinorUnits: number;
+        MissingPoint: {
+            code: string;
+            sentence: string;
+            position: string | null;
+        };
+        Model: {
+            id: components["schemas"]["RowId"];
+            number: string;
+            name: string;
+        };
+        MoveStageInput: {
+            to: components["schemas"]["Stage"] | "handed-over";
+            reason?: components["schemas"]["Reason"];
+        };
+        NewAttemptInput: {
+            /** @enum {string} */
+            how: "phone" | "letter" | "email" | "in-person";
+            /** @enum {string} */
+            outcome: "reached" | "no-answer" | "message-left" | "refused";
+            /** @default  */
+            note: string;
+        };
+        NewEvidenceInput: {
+            evidence: {
+                kind: string;
+            } & {
+                [key: string]: unknown;
+            };
+        };
+        NewOwnerInput: {
+            name: string;
+            /** @default  */
+            phone: string;
+            /** @default  */
+            email: string;
+            /** @default  */
+            address: string;
+            /** @default false */
+            consent: boolean;
+        };
+        NewPersonInput: {
+            login: string;
+            name: string;
+            role: components["schemas"]["Role"];
+            locationId: components["schemas"]["RowId"];
+        };
+        OpenTicketInput: {
+            ownerId?: components["schemas"]["RowId"];
+            owner?: components["schemas"]["NewOwnerInput"];
+            unitId?: components["schemas"]["RowId"];
+            unit?: components["schemas"]["UnitIdentityInput"];
+            /** @default  */
+            complaint: string;
+            /** @default null */
+            benchId: components["schemas"]["RowId"] | null;
+            /** @default null */
+            promisedOn: components["schemas"]["DayText"] | null;
+        };
+        Option: {
+            code: string;
+            name: string;
+        };
+        Owner: {
+            id: components["schemas"]["RowId"];
+            name: string;
+            phone: string;
+            email: string;
+            address: string;
+            consent: boolean;
+            version: number;
+        };
+        Owners: components["schemas"]["Owner"][];
+        Part: {
+            id: components["schemas"]["RowId"];
+            key: string;
+            number: string;
+            name: string;
+            maker: string;
+            listed: boolean;
+            priceMinor: number | null;
+        };
+        PartRef: {
+            key: string;
+            number: string;
+            name: string;
+        };
+        Parts: components["schemas"]["Part"][];
+        PeopleList: {
+            people: components["schemas"]["PersonView"][];
+            locations: {
+                id: components["schemas"]["RowId"];
+                code: string;
+                name: string;
+            }[];
+        };
+        PersonRef: {
+            id: components["schemas"]["RowId"];
+            name: string;
+        };
+        PersonView: {
+            id: components["schemas"]["RowId"];
+            login: string;
+            name: string;
+            role: components["schemas"]["Role"];
+            location: {
+                id: components["schemas"]["RowId"];
+                code: string;
+                name: string;
+            };
+            active: boolean;
+            hasPassword: boolean;
+            linkUntil: components["schemas"]["InstantText"] | null;
+            version: number;
+        };
+        PickPartInput: {
+            position: string | null;
+            partText: string;
+            quantity: number;
+            /** @enum {string} */
+            purpose: "fit" | "spare";
+            /** @default null */
+            exceptionReason: components["schemas"]["Reason"] | null;
+        };
+        PickView: {
+            id: components["schemas"]["RowId"];
+            position: string | null;
+            part: components["schemas"]["PartRef"];
+            quantity: number;
+            /** @enum {string} */
+            purpose: "fit" | "spare";
+            /** @enum {string} */
+            state: "picked" | "fitted" | "returned" | "given";
+            priceMinor: number;
+            verdict: components["schemas"]["Verdict"] | null;
+            strength: components["schemas"]["StrengthView"] | null;
+            fit: components["schemas"]["FitView"] | null;
+            exception: {
+                reason: string;
+                by: string | null;
+            } | null;
+        };
+        PlaceExplanation: {
+            /** @enum {string} */
+            side: "found" | "left";
+            verdict: components["schemas"]["Verdict"];
+            text: string[];
+            ruling: components["schemas"]["RulingView"];
+            rules: components["schemas"]["RuleView"][];
+            candidates: {
+                part: components["schemas"]["PartRef"];
+                verdict: components["schemas"]["Verdict"];
+                then: string;
+                thenAsKnown: string | null;
+            }[];
+            record: {
+                /** @constant */
+                format: 1;
+            } & {
+                [key: string]: unknown;
+            };
+            kept: {
+                judgedOn: components["schemas"]["DayText"];
+                revision: number;
+                verdict: components["schemas"]["Verdict"];
+                sentence: string;
+                sameWords: boolean;
+                text: string[];
+            } | null;
+        };
+        PlaceSide: {
+            recordId: components["schemas"]["RowId"];
+            part: components["schemas"]["PartRef"] | null;
+            partText: string | null;
+            marks: components["schemas"]["Marks"] | null;
+            candidates: components["schemas"]["PartRef"][];
+            needless: string | null;
+            told: string | null;
+            fit: components["schemas"]["FitView"] | null;
+            condition: components["schemas"]["Condition"] | null;
+            fittedOn: components["schemas"]["DayText"] | null;
+            leftOutWhy: string | null;
+            verdict: components["schemas"]["VerdictView"] | null;
+            by: string | null;
+            at: components["schemas"]["InstantText"];
+        };
+        PlaceView: {
+            position: string;
+            place: number;
+            placeName: string;
+            found: components["schemas"]["PlaceSide"] | null;
+            left: components["schemas"]["PlaceSide"] | null;
+            before: {
+                part: components["schemas"]["PartRef"] | null;
+                ticket: string;
+                on: components["schemas"]["DayText"];
+            } | null;
+        };
+        Position: {
+            id: components["schemas"]["RowId"];
+            code: string;
+            name: string;
+            assembly: string;
+            places: number;
+            placeNames: string[];
+            sketchX: number;
+            sketchY: number;
+            shear: boolean;
+        };
+        Problem: {
+            type: string;
+            title: string;
+            status: number;
+            detail: string;
+            field?: string;
+            missing?: string[];
+            current?: unknown;
+        };
+        Published: {
+            bulletin: components["schemas"]["BulletinRow"];
+            recheck: components["schemas"]["RecheckView"];
+        };
+        Reason: string;
+        RecheckView: {
+            id: components["schemas"]["RowId"];
+            cause: string;
+            bulletin: string | null;
+            revision: number;
+            /** @enum {string} */
+            state: "planned" | "running" | "done";
+            planned: number;
+            judged: number;
+            changed: number;
+            flagsRaised: number;
+            flagsCleared: number;
+            callbacksOpened: number;
+            callbacksClosed: number;
+            setAside: number;
+            setAsideWhy: string[];
+            createdAt: components["schemas"]["InstantText"];
+            startedAt: components["schemas"]["InstantText"] | null;
+            finishedAt: components["schemas"]["InstantText"] | null;
+            perSecond: number | null;
+            secondsLeft: number | null;
+        };
+        Rechecks: components["schemas"]["RecheckView"][];
+        RecordPlacesInput: {
+            /** @enum {string} */
+            side: "found" | "left";
+            places: {
+                position: string;
+                place: number;
+                /** @default null */
+                partText: string | null;
+                /** @default null */
+                marks: components["schemas"]["MarksInput"] | null;
+                /** @default null */
+                pickedCandidate: string | null;
+                /** @default null */
+                toldBy: string | null;
+                /** @default null */
+                condition: components["schemas"]["Condition"] | null;
+                /** @default null */
+                fittedOn: components["schemas"]["DayText"] | null;
+                /** @default null */
+                leftOutWhy: string | null;
+            }[];
+        };
+        /** @enum {string} */
+        Role: "technician" | "counter" | "manager" | "administrator";
+        RowId: number;
+        RuleList: {
+            inForceOn: components["schemas"]["DayText"];
+            knownOn: components["schemas"]["DayText"];
+            total: number;
+            rules: {
+                key: string;
+                version: number;
+                line: string;
+                positions: string[];
+                models: string[];
+                options: string[];
+                built: string;
+                serials: string | null;
+                inForce: string;
+                required: string | null;
+                allowed: string[];
+                barred: {
+                    part: string;
+                    reason: string;
+                }[];
+                /** @enum {string} */
+                action: "nothing" | "next-service" | "call-back" | "stop-use";
+                replaces: string[];
+                sentence: string;
+                lineName: string;
+                positionNames: string[];
+                paper: string;
+                /** @enum {string} */
+                speaks: "in-force" | "coming" | "ended";
+            }[];
+        };
+        RuleView: {
+            key: string;
+            version: number;
+            line: string;
+            positions: string[];
+            models: string[];
+            options: string[];
+            built: string;
+            serials: string | null;
+            inForce: string;
+            required: string | null;
+            allowed: string[];
+            barred: {
+                part: string;
+                reason: string;
+            }[];
+            /** @enum {string} */
+            action: "nothing" | "next-service" | "call-back" | "stop-use";
+            replaces: string[];
+            sentence: string;
+        };
+        RulebookOverview: {
+            revision: number;
+            inForceOn: components["schemas"]["DayText"];
+            sources: {
+                id: components["schemas"]["RowId"];
+                key: string;
+                /** @enum {string} */
+                kind: "owners-manual" | "parts-list" | "revised-parts-list" | "service-bulletin" | "makers-advice" | "shop-finding";
+                publisher: string;
+                number: string;
+                title: string;
+                issued: components["schemas"]["DayText"];
+                effective: components["schemas"]["DayText"] | null;
+                /** @enum {string} */
+                state: "draft" | "published" | "withdrawn";
+                standing: number;
+                ruleCount: number;
+            }[];
+            lines: {
+                code: string;
+                name: string;
+                maker: string;
+                ruleCount: number;
+            }[];
+        };
+        RulingPiece: {
+            built: {
+                from: components["schemas"]["DayText"] | null;
+                to: components["schemas"]["DayText"] | null;
+            }[];
+            when: string[];
+            /** @enum {string} */
+            outcome: "decided" | "disputed" | "nothing-said";
+            required: components["schemas"]["PartRef"] | null;
+            allowed: components["schemas"]["PartRef"][];
+            barred: {
+                part: components["schemas"]["PartRef"];
+                reason: string;
+                rule: string;
+            }[];
+            rule: string | null;
+            source: components["schemas"]["SourceRef"] | null;
+            overridden: {
+                rule: string;
+                source: components["schemas"]["SourceRef"] | null;
+                why: string;
+            }[];
+        };
+        RulingView: {
+            position: string;
+            settled: boolean;
+            sentence: string;
+            pieces: components["schemas"]["RulingPiece"][];
+            boundaries: components["schemas"]["DayText"][];
+            dependsOn: string[];
+        };
+        SaveBulletinInput: {
+            /**
+             * @default service-bulletin
+             * @enum {string}
+             */
+            kind: "owners-manual" | "parts-list" | "revised-parts-list" | "service-bulletin" | "makers-advice" | "shop-finding";
+            publisher: string;
+            number: string;
+            title: string;
+            /** @default  */
+            summary: string;
+            issued: components["schemas"]["DayText"];
+            /** @default null */
+            effective: components["schemas"]["DayText"] | null;
+            received: components["schemas"]["DayText"];
+            draft: components["schemas"]["BulletinDraftInput"];
+        };
+        SaveSerialSchemeInput: {
+            scheme: {
+                maker: string;
+                name: string;
+            } & {
+                [key: string]: unknown;
+            };
+        };
+        SaveStandardEditionInput: {
+            edition: {
+                standard: string;
+                edition: string;
+                source: string;
+            } & {
+                [key: string]: unknown;
+            };
+        };
+        SavedSerialScheme: {
+            version: number;
+            saved: components["schemas"]["SerialSchemeRow"];
+            recheck: components["schemas"]["RecheckView"];
+        };
+        SavedStandardEdition: {
+            version: number;
+            saved: components["schemas"]["StandardEditionRow"];
+            recheck: components["schemas"]["RecheckView"];
+        };
+        SearchHits: {
+            id: components["schemas"]["RowId"];
+            number: string;
+            stage: components["schemas"]["Stage"];
+            unit: string;
+            serial: string | null;
+            owner: string;
+            bench: {
+                id: components["schemas"]["RowId"];
+                code: string;
+            } | null;
+            promisedOn: components["schemas"]["DayText"] | null;
+            onHold: string | null;
+            openFlags: number;
+            worst: components["schemas"]["Verdict"] | null;
+            version: number;
+            closedOn: components["schemas"]["DayText"] | null;
+            matched: string;
+        }[];
+        SerialSchemeRow: {
+            id: components["schemas"]["RowId"];
+            version: number;
+            makerName: string;
+            scheme: {
+                id: string;
+                maker: string;
+                /** @default [] */
+                lines: string[];
+                name: string;
+                validFrom: string | null;
+                validTo: string | null;
+                fields: ({
+                    /** @constant */
+                    kind: "year-digit";
+                } | {
+                    /** @constant */
+                    kind: "year-two-digits";
+                } | {
+                    /** @constant */
+                    kind: "year-four-digits";
+                } | {
+                    /** @constant */
+                    kind: "year-letter";
+                    letters: string;
+                    firstYear: number;
+                } | {
+                    /** @constant */
+                    kind: "month-number";
+                } | {
+                    /** @constant */
+                    kind: "month-letter";
+                    letters: string;
+                } | {
+                    /** @constant */
+                    kind: "iso-week";
+                } | {
+                    /** @constant */
+                    kind: "day-of-year";
+                } | {
+                    /** @constant */
+                    kind: "day-of-month";
+                } | {
+                    /** @constant */
+                    kind: "plant";
+                    length: number;
+                    /** @default [] */
+                    codes: {
+                        code: string;
+                        name: string;
+                    }[];
+                } | {
+                    /** @constant */
+                    kind: "sequence";
+                    length: number;
+                    maxLength?: number;
+                } | {
+                    /** @constant */
+                    kind: "literal";
+                    text: string;
+                } | {
+                    /** @constant */
+                    kind: "separator";
+                } | {
+                    /** @constant */
+                    kind: "other";
+                    length: number;
+                })[];
+                /** @default common practice, no source */
+                source: string;
+            };
+            updatedAt: components["schemas"]["InstantText"];
+            updatedBy: string | null;
+            units: number;
+        };
+        SerialSchemeRows: components["schemas"]["SerialSchemeRow"][];
+        SetAsideEvidenceInput: {
+            reason: components["schemas"]["Reason"] | null;
+        };
+        SetLabourInput: {
+            minutes: number;
+            minor: components["schemas"]["MinorUnits"];
+        };
+        SettleCallbackInput: {
+            /** @enum {string} */
+            outcome: "booked" | "owner-declined" | "part-sent" | "unit-gone" | "done-elsewhere";
+            reason: components["schemas"]["Reason"];
+        };
+        ShopSettings: {
+            lookBackMonths: number;
+            standing: components["schemas"]["Standing"];
+            strengthThreshold: {
+                soonerBelow: number;
+                laterAbove: number;
+            };
+        };
+        SignInInput: {
+            login: string;
+            password: string;
+        };
+        SourceRef: {
+            key: string;
+            kind: string;
+            number: string;
+            title: string;
+            issued: components["schemas"]["DayText"];
+        };
+        /** @enum {string} */
+        Stage: "intake" | "inspection" | "parts-selection" | "repair" | "handover";
+        StandardEditionRow: {
+            id: components["schemas"]["RowId"];
+            version: number;
+            edition: {
+                standard: string;
+                edition: string;
+                /** @default null */
+                approved: string | null;
+                /** @default null */
+                published: string | null;
+                /** @default  */
+                subject: string;
+                source: string;
+            };
+            updatedAt: components["schemas"]["InstantText"];
+            updatedBy: string | null;
+        };
+        StandardEditionRows: components["schemas"]["StandardEditionRow"][];
+        Standing: {
+            "owners-manual": number;
+            "parts-list": number;
+            "revised-parts-list": number;
+            "service-bulletin": number;
+            "makers-advice": number;
+            "shop-finding": number;
+        };
+        StrengthView: {
+            fitted: {
+                low: number;
+                high: number;
+            } | null;
+            required: {
+                low: number;
+                high: number;
+            } | null;
+            rated: number | null;
+            /** @enum {string} */
+            class: "breaks-sooner" | "as-required" | "breaks-later" | "cannot-tell";
+            ratio: {
+                low: number;
+                high: number;
+            } | null;
+            threshold: {
+                soonerBelow: number;
+                laterAbove: number;
+            };
+            /** @enum {string} */
+            severity: "none" | "nuisance" | "not-told" | "drive-line-at-risk" | "above-rating";
+            signal: ("WARNING" | "NOTICE") | null;
+            sentences: string[];
+            caution: string;
+        };
+        TellAnswer: {
+            candidates: {
+                part: components["schemas"]["PartRef"];
+                verdict: components["schemas"]["Verdict"] | null;
+                agrees: ("head-marks" | "thread" | "groove" | "cross-hole" | "diameter" | "length" | "pitch" | "finish")[];
+                differs: ("head-marks" | "thread" | "groove" | "cross-hole" | "diameter" | "length" | "pitch" | "finish")[];
+                sentence: string;
+                asksHow: boolean;
+            }[];
+            ruledOut: {
+                part: components["schemas"]["PartRef"];
+                sentence: string;
+            }[];
+            tellApart: string[];
+            told: string | null;
+            finishAlone: boolean;
+            joint: components["schemas"]["Verdict"] | null;
+            needless: string | null;
+            sentences: string[];
+        };
+        TellRequestInput: {
+            position: string;
+            marks: components["schemas"]["MarksInput"];
+            /** @default null */
+            fittedOn: components["schemas"]["DayText"] | null;
+        };
+        TickSafetyInput: {
+            checks: string[];
+        };
+        TicketCard: {
+            id: components["schemas"]["RowId"];
+            number: string;
+            stage: components["schemas"]["Stage"];
+            unit: string;
+            serial: string | null;
+            owner: string;
+            bench: {
+                id: components["schemas"]["RowId"];
+                code: string;
+            } | null;
+            promisedOn: components["schemas"]["DayText"] | null;
+            onHold: string | null;
+            openFlags: number;
+            worst: components["schemas"]["Verdict"] | null;
+            version: number;
+        };
+        TicketEvent: {
+            id: components["schemas"]["RowId"];
+            at: components["schemas"]["InstantText"];
+            by: components["schemas"]["PersonRef"] | null;
+            kind: string;
+            sentence: string;
+        };
+        TicketView: {
+            id: components["schemas"]["RowId"];
+            number: string;
+            version: number;
+            stage: components["schemas"]["Stage"];
+            handedOver: boolean;
+            closedAt: components["schemas"]["InstantText"] | null;
+            onHold: string | null;
+            cancelled: string | null;
+            complaint: string;
+            bench: components["schemas"]["Bench"] | null;
+            promisedOn: components["schemas"]["DayText"] | null;
+            openedAt: components["schemas"]["InstantText"];
+            owner: components["schemas"]["Owner"];
+            unit: components["schemas"]["UnitView"];
+            positions: components["schemas"]["Position"][];
+            places: components["schemas"]["PlaceView"][];
+            rulings: components["schemas"]["RulingView"][];
+            picks: components["schemas"]["PickView"][];
+            labour: {
+                minutes: number;
+                minor: number;
+            };
+            totalMinor: number;
+            currency: string;
+            authorisation: {
+                by: string;
+                /** @enum {string} */
+                how: "in-person" | "phone" | "email" | "signature";
+                amountMinor: components["schemas"]["MinorUnits"];
+                at: components["schemas"]["InstantText"];
+                recordedBy: string | null;
+            } | null;
+            safety: {
+                id: string;
+                sentence: string;
+                ticked: boolean;
+            }[];
+            flags: components["schemas"]["FlagView"][];
+            missing: {
+                stage: components["schemas"]["Stage"];
+                points: components["schemas"]["MissingPoint"][];
+            }[];
+            notes: {
+                sentence: string;
+                source: string;
+                on: components["schemas"]["DayText"];
+            }[];
+            earlierTickets: {
+                id: components["schemas"]["RowId"];
+                number: string;
+                closedOn: components["schemas"]["DayText"] | null;
+                complaint: string;
+            }[];
+            history: components["schemas"]["TicketEvent"][];
+            sketch: string;
+        };
+        TrailEntry: {
+            place: string;
+            at: components["schemas"]["InstantText"];
+            by: string | null;
+            act: string;
+            noun: string;
+            key: string;
+            revision: number | null;
+            known: string | null;
+            change: {
+                [key: string]: unknown;
+            };
+        };
+        TriedSerial: {
+            /** @enum {string} */
+            fit: "none" | "one" | "several";
+            sentence: string;
+            readings: {
+                schemeName: string;
+                characters: string;
+                fields: {
+                    kind: string;
+                    at: number;
+                    text: string;
+                    meaning: string;
+                }[];
+                days: {
+                    from: string;
+                    to: string;
+                }[];
+            }[];
+        };
+        TrySerialSchemeInput: {
+            scheme: {
+                maker: string;
+                name: string;
+            } & {
+                [key: string]: unknown;
+            };
+            serial: string;
+        };
+        UnitIdentityInput: {
+            lineCode: string | null;
+            modelNumber: string | null;
+            serial: string | null;
+            serialAbsent: string | null;
+            /** @default {} */
+            options: {
+                [key: string]: boolean;
+            };
+            /** @default  */
+            plate: string;
+        };
+        UnitRow: {
+            id: components["schemas"]["RowId"];
+            name: string;
+            serial: string | null;
+            lineCode: string | null;
+            openTicket: string | null;
+        };
+        UnitRows: components["schemas"]["UnitRow"][];
+        UnitTrail: {
+            items: components["schemas"]["TrailEntry"][];
+            next: string | null;
+        };
+        UnitView: {
+            lineCode: string | null;
+            modelNumber: string | null;
+            serial: string | null;
+            serialAbsent: string | null;
+            /** @default {} */
+            options: {
+                [key: string]: boolean;
+            };
+            /** @default  */
+            plate: string;
+            id: components["schemas"]["RowId"];
+            lineName: string | null;
+            makerName: string | null;
+            modelName: string | null;
+            version: number;
+            owner: components["schemas"]["Owner"];
+            buildDates: components["schemas"]["BuildDates"];
+            serialReading: string | null;
+        };
+        UseLinkInput: {
+            token: string;
+            password: string;
+        };
+        /** @enum {string} */
+        Verdict: "right" | "allowed" | "outdated" | "wrong" | "undecided" | "disputed";
+        VerdictView: {
+            verdict: components["schemas"]["Verdict"];
+            sentence: string;
+            ownerSentence: string;
+            required: components["schemas"]["PartRef"] | null;
+            rule: string | null;
+            source: components["schemas"]["SourceRef"] | null;
+            builtSpan: string;
+            inForceSpan: string;
+            action: ("nothing" | "next-service" | "call-back" | "stop-use") | null;
+            barredWhy: string | null;
+            thenVerdict: components["schemas"]["Verdict"] | null;
+            couldHaveKnown: boolean | null;
+            revision: number;
+            strength: components["schemas"]["StrengthView"] | null;
+        };
+        WallChartView: {
+            line: {
+                code: string;
+                name: string;
+                maker: string;
+            };
+            inForceOn: components["schemas"]["DayText"];
+            knownOn: components["schemas"]["DayText"];
+            revision: number;
+            production: {
+                from: components["schemas"]["DayText"];
+                to: components["schemas"]["DayText"];
+            };
+            rows: {
+                position: string;
+                positionName: string;
+                when: string;
+                spans: {
+                    from: components["schemas"]["DayText"];
+                    to: components["schemas"]["DayText"];
+                    /** @enum {string} */
+                    outcome: "decided" | "disputed" | "nothing-said";
+                    required: components["schemas"]["PartRef"] | null;
+                    allowed: components["schemas"]["PartRef"][];
+                    barred: components["schemas"]["PartRef"][];
+                    papers: string[];
+                }[];
+            }[];
+        };
+        WhatIf: {
+            installs: number;
+            changed: number;
+            tickets: number;
+            callbacks: number;
+            byReason: {
+                reason: string;
+                count: number;
+            }[];
+            first: {
+                unit: string;
+                owner: string;
+                position: string;
+                placeName: string;
+                from: string;
+                to: string;
+            }[];
+            findings: {
+                severity: string;
+                sentence: string;
+                line: string;
+                position: string | null;
+            }[];
+        };
+        WithdrawBulletinInput: {
+            reason: components["schemas"]["Reason"];
+        };
+    };
+    responses: {
+        /** @description Not accepted. */
+        Refused400: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "bad-input",
+                 *       "title": "Not accepted",
+                 *       "status": 400,
+                 *       "detail": "complaint: expected at most 2000 characters."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not signed in. */
+        Refused401: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "not-signed-in",
+                 *       "title": "Not signed in",
+                 *       "status": 401,
+                 *       "detail": "Sign in first."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not allowed. */
+        Refused403: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "not-allowed",
+                 *       "title": "Not allowed",
+                 *       "status": 403,
+                 *       "detail": "A technician may not do this."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not found. */
+        Refused404: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "not-found",
+                 *       "title": "Not found",
+                 *       "status": 404,
+                 *       "detail": "There is nothing under '4711'."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not now. */
+        Refused409: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "wrong-stage",
+                 *       "title": "Not now",
+                 *       "status": 409,
+                 *       "detail": "The ticket is closed."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Changed meanwhile. */
+        Refused412: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "stale",
+                 *       "title": "Changed meanwhile",
+                 *       "status": 412,
+                 *       "detail": "Somebody else changed this first."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Too large. */
+        Refused413: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "bad-request",
+                 *       "title": "Too large",
+                 *       "status": 413,
+                 *       "detail": "Request body is too large"
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Not the same. */
+        Refused422: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "key-reused",
+                 *       "title": "Not the same",
+                 *       "status": 422,
+                 *       "detail": "This Idempotency-Key was used for another request; take a new one."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Version missing. */
+        Refused428: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "version-missing",
+                 *       "title": "Version missing",
+                 *       "status": 428,
+                 *       "detail": "Name the version this change was made on, as If-Match: \"7\"."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Too many. */
+        Refused429: {
+            headers: {
+                /** @description Seconds to wait before the next try. */
+                "Retry-After"?: number;
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "too-many-tries",
+                 *       "title": "Too many",
+                 *       "status": 429,
+                 *       "detail": "Too many tries; try again in 4 s."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Away. */
+        Refused503: {
+            headers: {
+                /** @description Seconds to wait before the next try. */
+                "Retry-After"?: number;
+                [name: string]: unknown;
+            };
+            content: {
+                /**
+                 * @example {
+                 *       "type": "database-away",
+                 *       "title": "Away",
+                 *       "status": 503,
+                 *       "detail": "The database does not answer; try again in a moment."
+                 *     }
+                 */
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+    };
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    "catalogue-benches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The benches of the shop. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Benches"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "board-board": {
+        parameters: {
+            query?: {
+                bench?: number;
+                flagged?: "yes";
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The open tickets of the board, by stage. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Board"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "bulletins-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every paper of the shop, newest first. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BulletinRows"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "bulletins-save": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SaveBulletinInput"];
+            };
+        };
+        responses: {
+            /** @description Keeps a new bulletin as a draft. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BulletinDetail"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "bulletins-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One paper with its rules, and how its recheck stands. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BulletinDetail"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "bulletins-change": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SaveBulletinInput"];
+            };
+        };
+        responses: {
+            /** @description Changes a draft. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BulletinDetail"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "bulletins-publish": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Puts a draft in force and starts its recheck. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Published"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "bulletins-what-if": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What publishing the draft would change, worked out without changing it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WhatIf"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "bulletins-withdraw": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawBulletinInput"];
+            };
+        };
+        responses: {
+            /** @description Takes a published bulletin back and starts its recheck. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Published"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "callbacks-list": {
+        parameters: {
+            query?: {
+                state?: "open" | "closed" | "all";
+                urgent?: "yes";
+                after?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Callbacks, the urgent ones first, page by page. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CallbackPage"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "callbacks-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One callback with its reasons and attempts. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CallbackView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "callbacks-attempt": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewAttemptInput"];
+            };
+        };
+        responses: {
+            /** @description Records an attempt to reach the owner. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CallbackView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "callbacks-settle": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SettleCallbackInput"];
+            };
+        };
+        responses: {
+            /** @description Closes a callback with what came of it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CallbackView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "flags-list": {
+        parameters: {
+            query?: {
+                state?: "open" | "decided";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Flagged installs, open or decided. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Flags"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "flags-decide": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DecideFlagInput"];
+            };
+        };
+        responses: {
+            /** @description Records a manager's decision on a flag. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FlagView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "health-health": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Whether the program answers and reaches its database. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Health"];
+                };
+            };
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "catalogue-lines": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The product lines the shop knows. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Lines"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "catalogue-line": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One product line with its models, options and positions. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineDetail"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "live-follow": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Server-sent events; each names a kind of thing to fetch anew. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/event-stream": string;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "board-look-up": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LookUpRequestInput"];
+            };
+        };
+        responses: {
+            /** @description Which part is right at each position, for a unit that has no ticket. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LookUpAnswer"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "metrics-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How the queue of rechecks stands, as Prometheus text. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/plain": string;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "description-describe": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The API as an OpenAPI 3.1 document. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": unknown;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "owners-search": {
+        parameters: {
+            query?: {
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Owners by name, telephone or e-mail. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Owners"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "owners-change": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeOwnerInput"];
+            };
+        };
+        responses: {
+            /** @description Changes an owner's name, telephone, addresses or consent. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Owner"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "owners-units": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The units of one owner. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UnitRows"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "catalogue-parts": {
+        parameters: {
+            query?: {
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Parts by number or name. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Parts"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "people-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Everybody who works or has worked here, and the locations. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PeopleList"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "people-add": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPersonInput"];
+            };
+        };
+        responses: {
+            /** @description Adds a person and answers a one-time link to set a password. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Invited"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "people-change": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangePersonInput"];
+            };
+        };
+        responses: {
+            /** @description Changes a person's name, role or location, or ends their access. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "people-link": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A new one-time link for a person; the one before stops working. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Invited"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "description-reader": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page to read the description and try the API out. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "description-file": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                file: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A file of the reader page. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/javascript": string;
+                    "text/css": string;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rechecks-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The latest rechecks, newest first. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Rechecks"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rechecks-order": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Starts a recheck of everything. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecheckView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rechecks-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One recheck: how far it is and what it has changed. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecheckView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rulebook-overview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The papers in force and how many rules each brings. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RulebookOverview"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rulebook-findings": {
+        parameters: {
+            query?: {
+                inForceOn?: components["schemas"]["DayText"];
+                knownOn?: components["schemas"]["DayText"];
+                line?: string;
+                severity?: "error" | "warning" | "note";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What the audit of the rulebook finds: gaps, overlaps, disputes. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FindingList"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rulebook-rules": {
+        parameters: {
+            query?: {
+                inForceOn?: components["schemas"]["DayText"];
+                knownOn?: components["schemas"]["DayText"];
+                line?: string;
+                position?: string;
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The rules of a line on a day, as known at an instant. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RuleList"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rulebook-wall-chart": {
+        parameters: {
+            query?: {
+                inForceOn?: components["schemas"]["DayText"];
+                knownOn?: components["schemas"]["DayText"];
+            };
+            header?: never;
+            path: {
+                line: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The required part by build date, for each position of a line. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WallChartView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "board-search": {
+        parameters: {
+            query?: {
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Tickets by number, serial, owner or telephone. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SearchHits"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "serial-schemes-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The serial schemes of the shop. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SerialSchemeRows"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "serial-schemes-add": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SaveSerialSchemeInput"];
+            };
+        };
+        responses: {
+            /** @description Adds a serial scheme and works out the build dates it concerns anew. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedSerialScheme"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "serial-schemes-try": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TrySerialSchemeInput"];
+            };
+        };
+        responses: {
+            /** @description Reads serial numbers by a scheme without keeping it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TriedSerial"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "serial-schemes-change": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SaveSerialSchemeInput"];
+            };
+        };
+        responses: {
+            /** @description Changes a serial scheme and works out the build dates it concerns anew. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedSerialScheme"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-who-am-i": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Who is signed in, and what that person may do. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-sign-in": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignInInput"];
+            };
+        };
+        responses: {
+            /** @description Signs a person in; the answer sets the session cookie. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-sign-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Ends the session. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-sign-out-everywhere": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Ends every session of the person. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-demo-people": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The demo shop's people; empty in a real shop. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DemoPeople"];
+                };
+            };
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-use-link": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["UseLinkInput"];
+            };
+        };
+        responses: {
+            /** @description Sets a password by a one-time link and signs in. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-change-password": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangePasswordInput"];
+            };
+        };
+        responses: {
+            /** @description Changes the own password and ends every other session of the person. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "settings-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The settings of the shop. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShopSettings"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "settings-change": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeSettingsInput"];
+            };
+        };
+        responses: {
+            /** @description Changes settings; what can change an answer starts a recheck of everything. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChangedSettings"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "standard-editions-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The editions of standards the shop knows. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StandardEditionRows"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "standard-editions-add": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SaveStandardEditionInput"];
+            };
+        };
+        responses: {
+            /** @description Adds an edition of a standard. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedStandardEdition"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "standard-editions-change": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SaveStandardEditionInput"];
+            };
+        };
+        responses: {
+            /** @description Changes an edition of a standard. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedStandardEdition"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-open": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OpenTicketInput"];
+            };
+        };
+        responses: {
+            /** @description Opens a ticket for a unit that came in. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One ticket with its unit, places, flags and what its stage still needs. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-change-tag": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeTagInput"];
+            };
+        };
+        responses: {
+            /** @description Changes what the tag says: complaint, bench, promised day. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-authorise": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AuthoriseInput"];
+            };
+        };
+        responses: {
+            /** @description Records the owner's word to go ahead, or not. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-cancel": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CancelTicketInput"];
+            };
+        };
+        responses: {
+            /** @description Ends the ticket without a repair. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-hold": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["HoldTicketInput"];
+            };
+        };
+        responses: {
+            /** @description Puts the ticket on hold or takes it off. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-set-labour": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetLabourInput"];
+            };
+        };
+        responses: {
+            /** @description Sets the labour lines of the ticket. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-pick-part": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PickPartInput"];
+            };
+        };
+        responses: {
+            /** @description Picks a part for a place. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-return-part": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+                pickId: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Puts a picked part back. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-record-places": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordPlacesInput"];
+            };
+        };
+        responses: {
+            /** @description Records what is fitted at places, and judges it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-explain": {
+        parameters: {
+            query?: {
+                side?: "found" | "left";
+            };
+            header?: never;
+            path: {
+                id: number;
+                position: string;
+                place: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Why the verdict on one place is what it is. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlaceExplanation"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-tick-safety": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TickSafetyInput"];
+            };
+        };
+        responses: {
+            /** @description Ticks points of the safety list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-move-stage": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MoveStageInput"];
+            };
+        };
+        responses: {
+            /** @description Moves the ticket to another stage, if its gate is open. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-tell": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TellRequestInput"];
+            };
+        };
+        responses: {
+            /** @description Which part a set of marks and measures can be. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TellAnswer"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "units-add-evidence": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewEvidenceInput"];
+            };
+        };
+        responses: {
+            /** @description Adds evidence of when the unit was built. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UnitView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "units-set-aside": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+                evidenceId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetAsideEvidenceInput"];
+            };
+        };
+        responses: {
+            /** @description Sets evidence aside, with the reason. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UnitView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "units-identify": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["UnitIdentityInput"];
+            };
+        };
+        responses: {
+            /** @description Sets a unit's line, model, serial, options and plate. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UnitView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "units-trail": {
+        parameters: {
+            query?: {
+                after?: string;
+            };
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Everything that was ever done about a unit, newest first. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UnitTrail"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+}

@@ -1,0 +1,198 @@
+import type {
+  BulletinDetail,
+  CallbackView,
+  Invited,
+  Published,
+  SavedSerialScheme,
+  SavedStandardEdition,
+  TicketView,
+  UnitView,
+} from '../../libs/contracts';
+import { SAFETY_POINTS } from '../../libs/ticket';
+import { Caller, PASSWORD, rule, type ApiShop } from '../api/api-shop';
+import type { Walk } from './walk';
+
+/**
+ * Every operation of the API at least once with a request that is accepted, in the order a shop would come by them.
+ * A new route is called here too, or the contract spec names it.
+ */
+export async function everyOperation(shop: ApiShop, walk: Walk): Promise<void> {
+  await readCatalogue(walk);
+  await workOnTicket(shop, walk);
+  await dateUnits(shop, walk);
+  await publishPapers(walk);
+  await callOwner(shop, walk);
+  await managePeople(shop, walk);
+  await runTheShop(walk);
+}
+
+async function readCatalogue(walk: Walk): Promise<void> {
+  for (const id of ['catalogue-benches', 'catalogue-lines', 'rulebook-overview']) await walk.call(id);
+  await walk.call('catalogue-line', { path: { code: 'SNOW-2' } });
+  await walk.call('catalogue-parts', { query: { q: '70-4' } });
+  await walk.call('rulebook-rules', { query: { line: 'SNOW-2' } });
+  await walk.call('rulebook-findings', { query: { knownOn: '2009-12-31' } });
+  await walk.call('rulebook-wall-chart', { path: { line: 'SNOW-2' } });
+  const unit = { lineCode: 'SNOW-2', modelNumber: 'S2', serial: '17030001' };
+  await walk.call('board-look-up', { body: unit });
+}
+
+async function workOnTicket(shop: ApiShop, walk: Walk): Promise<void> {
+  const opened = await walk.call<TicketView>('tickets-open', {
+    as: 'counter',
+    body: {
+      owner: { name: 'Ole Brand', phone: '555 0101', consent: true },
+      unit: { lineCode: 'SNOW-2', modelNumber: 'S2', serial: '17030001', serialAbsent: null, plate: 'SNOW-2' },
+      complaint: 'Auger does not turn',
+      promisedOn: '2026-11-27',
+    },
+  });
+  const { id } = opened;
+  let { version } = opened;
+  const act = async (operation: string, body: unknown, more: Record<string, number> = {}, as?: 'manager') => {
+    const at = { path: { id, ...more }, version, body, as: as ?? ('technician' as const) };
+    const ticket = await walk.call<TicketView>(operation, at);
+    version = ticket.version;
+    return ticket;
+  };
+  await act('tickets-change-tag', { complaint: 'Auger does not turn, pin sheared', benchId: 1 });
+  await act('tickets-hold', { reason: 'waiting for the owner' });
+  await act('tickets-hold', { reason: null });
+  await act('tickets-move-stage', { to: 'inspection' });
+  const seen = { headMarks: null, diameterMm: 8, lengthMm: 50, grooved: null, finish: null };
+  await walk.call('tickets-tell', { path: { id }, body: { position: 'AUG-PIN', marks: seen }, as: 'technician' });
+  const places = [
+    { position: 'AUG-PIN', place: 1, condition: 'sheared' },
+    { position: 'AUG-PIN', place: 2, partText: '70-412A', condition: 'sound' },
+    { position: 'BELT', place: 1, partText: '80-002', condition: 'worn' },
+  ];
+  await act('tickets-record-places', { side: 'found', places });
+  await walk.call('tickets-explain', { path: { id, position: 'AUG-PIN', place: 2 }, query: { side: 'found' } });
+  await act('tickets-set-labour', { minutes: 40, minor: 3_000 });
+  await act('tickets-authorise', { by: 'Ole Brand', how: 'phone', amountMinor: 5_000 });
+  await act('tickets-tick-safety', { checks: SAFETY_POINTS.slice(0, 2).map((point) => point.id) });
+  await act('tickets-move-stage', { to: 'parts-selection' });
+  await act('tickets-pick-part', { position: 'BELT', partText: '80-001', quantity: 1, purpose: 'fit' });
+  const { picks } = await walk.call<TicketView>('tickets-view', { path: { id } });
+  await act('tickets-return-part', undefined, { pickId: picks[0]!.id });
+  await walk.call('board-board', { query: { q: 'Ole' } });
+  await walk.call('board-search', { query: { q: '17030001' } });
+  const [flag] = await walk.call<{ id: number; version: number }[]>('flags-list', { query: { state: 'open' } });
+  const decision = { decision: 'accept', reason: 'owner waits for the new pin', until: '2026-12-01' };
+  await walk.call('flags-decide', { path: { id: flag!.id }, version: flag!.version, body: decision });
+  const other = await shop.newTicket('17030099');
+  const reason = { reason: 'owner sold it' };
+  await walk.call('tickets-cancel', { path: { id: other.id }, version: other.version, body: reason });
+}
+
+async function dateUnits(shop: ApiShop, walk: Walk): Promise<void> {
+  const { unit } = await shop.newTicket(null, { serialAbsent: 'plate gone' });
+  const at = { path: { id: unit.id } };
+  const evidence = { kind: 'printed-date', date: '2017-03' };
+  const dated = await walk.call<UnitView>('units-add-evidence', { ...at, version: unit.version, body: { evidence } });
+  const piece = dated.buildDates.evidence.find(({ kind }) => kind === 'printed-date')!;
+  const without = await walk.call<UnitView>('units-set-aside', {
+    path: { id: unit.id, evidenceId: piece.id },
+    version: dated.version,
+    body: { reason: 'that plate is from another unit' },
+  });
+  const identity = { lineCode: 'SNOW-2', modelNumber: 'S2W', serial: '16110007', serialAbsent: null };
+  await walk.call('units-identify', { ...at, version: without.version, body: identity });
+  await walk.call('units-trail', at);
+  await walk.call('serial-schemes-list');
+  const fields = [{ kind: 'year-digit' }, { kind: 'month-number' }, { kind: 'sequence', length: 3 }];
+  const scheme = {
+    maker: 'HOLM',
+    name: 'year digit',
+    lines: [],
+    validFrom: '2012-01-01',
+    validTo: '2014-01-01',
+    fields,
+  };
+  await walk.call('serial-schemes-try', { body: { scheme, serial: '303001' } });
+  const { saved } = await walk.call<SavedSerialScheme>('serial-schemes-add', { body: { scheme } });
+  const later = { scheme: { ...scheme, validTo: '2013-01-01' } };
+  await walk.call('serial-schemes-change', { path: { id: saved.id }, version: saved.version, body: later });
+  await walk.call('standard-editions-list');
+  const edition = { standard: 'HOUSE 1', edition: '2015', approved: '2015-03-02', source: 'title page' };
+  const kept = await walk.call<SavedStandardEdition>('standard-editions-add', { body: { edition } });
+  await walk.call('standard-editions-change', {
+    path: { id: kept.saved.id },
+    version: kept.saved.version,
+    body: { edition: { ...edition, approved: '2015-03-03' } },
+  });
+}
+
+async function publishPapers(walk: Walk): Promise<void> {
+  const body = {
+    ...{ kind: 'service-bulletin', publisher: 'Holmgard', number: 'SB-9', title: 'Belt of the second kind' },
+    ...{ issued: '2026-10-01', received: '2026-10-20' },
+    draft: { opens: [rule('BELT-2', { positions: ['BELT'], required: 'HOLM/80002' })], ends: [] },
+  };
+  const { id, version } = await walk.call<BulletinDetail>('bulletins-save', { body });
+  const changed = { path: { id }, version, body: { ...body, summary: 'The belt of the first kind slips.' } };
+  const draft = await walk.call<BulletinDetail>('bulletins-change', changed);
+  await walk.call('bulletins-what-if', { path: { id } });
+  const published = await walk.call<Published>('bulletins-publish', { path: { id }, version: draft.version });
+  await walk.call('bulletins-list');
+  await walk.call('bulletins-view', { path: { id } });
+  const back = { path: { id }, version: published.bulletin.version, body: { reason: 'printed in error' } };
+  await walk.call('bulletins-withdraw', back);
+  const ordered = await walk.call<{ id: number }>('rechecks-order');
+  await walk.call('rechecks-list');
+  await walk.call('rechecks-view', { path: { id: ordered.id } });
+}
+
+async function callOwner(shop: ApiShop, walk: Walk): Promise<void> {
+  const { unit } = await shop.newTicket('17030055');
+  const { owner } = unit;
+  const { rows } = await shop.pool.query<{ id: number }>(
+    'INSERT INTO callback (unit_id, owner_id) VALUES ($1, $2) RETURNING id',
+    [unit.id, owner.id],
+  );
+  const path = { id: rows[0]!.id };
+  await walk.call('owners-search', { query: { q: 'Ole' } });
+  await walk.call('owners-units', { path: { id: owner.id } });
+  await walk.call('owners-change', { path: { id: owner.id }, version: owner.version, body: { phone: '555 0102' } });
+  await walk.call('callbacks-list', { query: { state: 'open' } });
+  const call = await walk.call<CallbackView>('callbacks-view', { path });
+  const attempt = { how: 'phone', outcome: 'no-answer', note: 'again in the evening' };
+  const tried = await walk.call<CallbackView>('callbacks-attempt', { path, version: call.version, body: attempt });
+  const settled = { outcome: 'part-sent', reason: 'pin sent by post' };
+  await walk.call('callbacks-settle', { path, version: tried.version, body: settled });
+}
+
+async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
+  const administrator = { as: 'administrator' as const };
+  await walk.call('people-list', administrator);
+  const body = { login: 'nils', name: 'Nils Aker', role: 'counter', locationId: 1 };
+  const { person } = await walk.call<Invited>('people-add', { ...administrator, body });
+  const path = { id: person.id };
+  await walk.call('people-change', { ...administrator, path, version: person.version, body: { name: 'Nils Aaker' } });
+  const { link } = await walk.call<Invited>('people-link', { ...administrator, path });
+  const next = 'birch stove lantern path';
+  const token = link.split('#')[1]!;
+  await walk.call('session-use-link', { as: shop.anonymous(), body: { token, password: next } });
+  await walk.call('session-sign-in', { as: shop.anonymous(), body: { login: 'nils', password: next } });
+  const nils = await signedIn(shop, 'nils', next);
+  await walk.call('session-change-password', { as: nils, body: { current: next, next: 'kettle harbour seven oak' } });
+  await walk.call('session-sign-out-everywhere', { as: nils });
+  await walk.call('session-who-am-i', administrator);
+  await walk.call('session-demo-people', { as: shop.anonymous() });
+  await walk.call('session-sign-out', { as: await signedIn(shop, 'technician', PASSWORD) });
+}
+
+async function runTheShop(walk: Walk): Promise<void> {
+  const administrator = { as: 'administrator' as const };
+  await walk.call('settings-view');
+  await walk.call('settings-change', { body: { lookBackMonths: 24 } });
+  for (const id of ['health-health', 'metrics-view', 'description-describe', 'description-reader']) {
+    await walk.call(id, administrator);
+  }
+  await walk.call('description-file', { ...administrator, path: { file: 'start.js' } });
+}
+
+async function signedIn(shop: ApiShop, login: string, password: string): Promise<Caller> {
+  const { headers } = await shop.signIn(login, password);
+  return new Caller(shop.api.url, headers.get('set-cookie')!.split(';')[0]!);
+}
