@@ -125,10 +125,11 @@ describe('the contract', () => {
   });
 
   it('is shown with an example of every operation that still holds (npm run api-examples records them anew)', () => {
+    const examples = process.env.WRITE_EXAMPLES ? walk.examples() : recordedExamples;
     const wrong = walk.operations.flatMap((id) => {
       const call = walk.calls.find((one) => one.id === id && one.status < 400);
       if (!call) return [];
-      const example = recordedExamples[id];
+      const example = examples[id];
       if (!example) return [{ id, problem: 'no example' }];
       const answer =
         example.answer === undefined ? null : checks.answered(id, call.status, 'application/json', example.answer);

@@ -1,3 +1,4 @@
+import { Secret, TOTP } from 'otpauth';
 import type {
   BulletinDetail,
   CallbackView,
@@ -5,6 +6,7 @@ import type {
   Published,
   SavedSerialScheme,
   SavedStandardEdition,
+  SecondFactorBegun,
   TicketView,
   UnitView,
 } from '../../libs/contracts';
@@ -176,15 +178,40 @@ async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
   await walk.call('session-sign-in', { as: shop.anonymous(), body: { login: 'nils', password: next } });
   const nils = await signedIn(shop, 'nils', next);
   await walk.call('session-change-password', { as: nils, body: { current: next, next: 'kettle harbour seven oak' } });
-  await walk.call('session-sign-out-everywhere', { as: nils });
+  await secondFactor(shop, walk, nils, 'kettle harbour seven oak');
+  await walk.call('people-reset-second-factor', { ...administrator, path });
+  const again = await signedIn(shop, 'nils', 'kettle harbour seven oak');
+  await walk.call('session-sign-out-everywhere', { as: again });
   await walk.call('session-who-am-i', administrator);
   await walk.call('session-demo-people', { as: shop.anonymous() });
   await walk.call('session-sign-out', { as: await signedIn(shop, 'technician', PASSWORD) });
 }
 
+async function secondFactor(shop: ApiShop, walk: Walk, as: Caller, password: string): Promise<void> {
+  let secret = '';
+  const code = () => {
+    shop.clock.nowMs += 30_000;
+    return new TOTP({ secret: Secret.fromBase32(secret) }).generate({ timestamp: shop.clock.nowMs });
+  };
+  const setUp = async () => {
+    ({ secret } = await walk.call<SecondFactorBegun>('second-factor-begin', { as, body: { password } }));
+    await walk.call('second-factor-turn-on', { as, body: { code: code() } });
+  };
+  await setUp();
+  await walk.call('second-factor-view', { as });
+  await walk.call('second-factor-recovery', { as, body: { code: code() } });
+  const { headers } = await shop.signIn('nils', password);
+  const half = new Caller(shop.api.url, cookieIn(headers, 'revright-step'));
+  await walk.call('second-factor-sign-in', { as: half, body: { code: code() } });
+  await walk.call('second-factor-turn-off', { as, body: { password, code: code() } });
+  await setUp();
+}
+
 async function runTheShop(walk: Walk): Promise<void> {
   const administrator = { as: 'administrator' as const };
   await walk.call('settings-view');
+  const rules = await walk.call<object>('sign-in-rules-view', administrator);
+  await walk.call('sign-in-rules-change', { ...administrator, body: rules });
   await walk.call('settings-change', { body: { lookBackMonths: 24 } });
   for (const id of ['health-health', 'metrics-view', 'description-describe', 'description-reader']) {
     await walk.call(id, administrator);
@@ -194,5 +221,11 @@ async function runTheShop(walk: Walk): Promise<void> {
 
 async function signedIn(shop: ApiShop, login: string, password: string): Promise<Caller> {
   const { headers } = await shop.signIn(login, password);
-  return new Caller(shop.api.url, headers.get('set-cookie')!.split(';')[0]!);
+  return new Caller(shop.api.url, cookieIn(headers, 'revright'));
 }
+
+const cookieIn = (headers: Headers, name: string): string =>
+  headers
+    .getSetCookie()
+    .find((cookie) => cookie.startsWith(`${name}=`))!
+    .split(';')[0]!;

@@ -67,7 +67,10 @@ function describeTag(controller: Type): { name: string; description: string | un
 
 function describe(operation: Operation, components: Components, example?: Example): Record<string, unknown> {
   const { id, tag, words, permission, body } = operation;
-  const who = permission === 'open' || permission === 'signed-in' ? null : `Needs the permission \`${permission}\`.`;
+  const who =
+    permission === 'open' || permission === 'signed-in' || permission === 'own-sign-in'
+      ? null
+      : `Needs the permission \`${permission}\`.`;
   const description = [words?.more, who].filter(Boolean).join('\n\n');
   const parameters = parametersOf(operation, components, example?.parameters ?? {});
   const json = body && { schema: components.refTo(body.schema, 'input'), ...asExample(example?.body) };

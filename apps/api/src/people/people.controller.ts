@@ -68,6 +68,7 @@ export class PeopleController {
   @Post(':id/second-factor/reset')
   @HttpCode(204)
   @Permit('manage-people')
+  @Says('Takes a lost second factor off a person, who can then add a new one.')
   async resetSecondFactor(@RowIdParam('id') id: number, @CurrentActor() actor: Actor): Promise<void> {
     answer(await resetSecondFactor(this.ports, actor, id));
   }

@@ -33,6 +33,7 @@ import { ForOwnSignIn, OpenToAll } from '../auth/permit';
 import { readCookie, readSessionCookie } from '../auth/session-cookie';
 import { answer } from '../http/answer';
 import { ProblemError } from '../http/problem-error';
+import { Says } from '../open-api/says';
 import { PASSWORDS, PORTS, SEALS, SESSION_RULES } from '../tokens';
 import { SignInDoor } from './sign-in-door';
 
@@ -46,6 +47,7 @@ class BegunDto extends createZodDto(secondFactorBegun) {}
 class RecoveryCodesDto extends createZodDto(recoveryCodes) {}
 
 @Controller('session')
+@Says('A second factor beside the password: one-time codes from an app, and recovery codes.')
 export class SecondFactorController {
   constructor(
     @Inject(PORTS) private readonly ports: Ports,
@@ -58,6 +60,7 @@ export class SecondFactorController {
   @Post('code')
   @HttpCode(200)
   @OpenToAll()
+  @Says('The second step of signing in, with a code.')
   @ZodResponse({ status: 200, type: MeDto })
   async signIn(
     @Body() { code }: SignInCodeDto,
@@ -76,6 +79,7 @@ export class SecondFactorController {
 
   @Get('second-factor')
   @ForOwnSignIn()
+  @Says("How one's own second factor stands.")
   @ZodResponse({ status: 200, type: ViewDto })
   view(@CurrentPerson() person: PersonRow) {
     return viewSecondFactor(this.ports, person);
@@ -84,6 +88,7 @@ export class SecondFactorController {
   @Post('second-factor')
   @HttpCode(200)
   @ForOwnSignIn()
+  @Says('Begins to set up a second factor; answers its secret once.')
   @ZodResponse({ status: 200, type: BegunDto })
   async begin(@Body() { password }: BeginDto, @CurrentPerson() person: PersonRow, @Req() request: FastifyRequest) {
     const tried = await this.door.tryOf(request, 'password', person.login);
@@ -93,6 +98,7 @@ export class SecondFactorController {
   @Post('second-factor/on')
   @HttpCode(200)
   @ForOwnSignIn()
+  @Says('Turns the second factor on with a first code; answers recovery codes once.')
   @ZodResponse({ status: 200, type: RecoveryCodesDto })
   async turnOn(@Body() { code }: CodeDto, @CurrentPerson() person: PersonRow, @Req() request: FastifyRequest) {
     const tried = await this.door.tryOf(request, 'code', person.id);
@@ -103,6 +109,7 @@ export class SecondFactorController {
   @Post('second-factor/recovery-codes')
   @HttpCode(200)
   @ForOwnSignIn()
+  @Says('New recovery codes; the ones before stop working.')
   @ZodResponse({ status: 200, type: RecoveryCodesDto })
   async recovery(@Body() { code }: CodeDto, @CurrentPerson() person: PersonRow, @Req() request: FastifyRequest) {
     const tried = await this.door.tryOf(request, 'code', person.id);
@@ -112,6 +119,7 @@ export class SecondFactorController {
   @Post('second-factor/off')
   @HttpCode(204)
   @ForOwnSignIn()
+  @Says('Turns the second factor off.')
   async turnOff(
     @Body() input: OffDto,
     @CurrentPerson() person: PersonRow,

@@ -5,16 +5,21 @@ import { changeSignInRules, viewSignInRules, type Actor, type PersonRow, type Po
 import { CurrentActor, CurrentPerson } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 class SignInRulesDto extends createZodDto(signInRules) {}
 
 @Controller('settings/sign-in')
+@Says('What the shop asks of a sign-in.')
+@Says('What the shop asks of a sign-in.')
 export class SignInRulesController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('manage-people')
+  @Says('What the shop asks of a sign-in.')
+  @Says('What the shop asks of a sign-in.')
   @ZodResponse({ status: 200, type: SignInRulesDto })
   view() {
     return viewSignInRules(this.ports);
@@ -22,6 +27,8 @@ export class SignInRulesController {
 
   @Put()
   @Permit('manage-people')
+  @Says('Changes what the shop asks of a sign-in.')
+  @Says('Changes what the shop asks of a sign-in.')
   @ZodResponse({ status: 200, type: SignInRulesDto })
   async change(@Body() input: SignInRulesDto, @CurrentActor() actor: Actor, @CurrentPerson() person: PersonRow) {
     return answer(await changeSignInRules(this.ports, actor, person, input));

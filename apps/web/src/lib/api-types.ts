@@ -547,6 +547,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/people/{id}/second-factor/reset": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Takes a lost second factor off a person, who can then add a new one.
+         * @description Needs the permission `manage-people`.
+         */
+        post: operations["people-reset-second-factor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/reader": {
         parameters: {
             query?: never;
@@ -831,6 +851,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/session/code": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The second step of signing in, with a code. */
+        post: operations["second-factor-sign-in"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/session/demo": {
         parameters: {
             query?: never;
@@ -882,6 +919,75 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/session/second-factor": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How one's own second factor stands. */
+        get: operations["second-factor-view"];
+        put?: never;
+        /** Begins to set up a second factor; answers its secret once. */
+        post: operations["second-factor-begin"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session/second-factor/off": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Turns the second factor off. */
+        post: operations["second-factor-turn-off"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session/second-factor/on": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Turns the second factor on with a first code; answers recovery codes once. */
+        post: operations["second-factor-turn-on"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session/second-factor/recovery-codes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** New recovery codes; the ones before stop working. */
+        post: operations["second-factor-recovery"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/settings": {
         parameters: {
             query?: never;
@@ -904,6 +1010,30 @@ export interface paths {
          * @description Needs the permission `change-settings`.
          */
         patch: operations["settings-change"];
+        trace?: never;
+    };
+    "/settings/sign-in": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What the shop asks of a sign-in.
+         * @description Needs the permission `manage-people`.
+         */
+        get: operations["sign-in-rules-view"];
+        /**
+         * Changes what the shop asks of a sign-in.
+         * @description Needs the permission `manage-people`.
+         */
+        put: operations["sign-in-rules-change"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/standard-editions": {
@@ -1303,6 +1433,9 @@ export interface components {
             /** @enum {string} */
             how: "in-person" | "phone" | "email" | "signature";
             amountMinor: components["schemas"]["MinorUnits"];
+        };
+        BeginSecondFactorInput: {
+            password: string;
         };
         Bench: {
             id: components["schemas"]["RowId"];
@@ -1729,6 +1862,8 @@ export interface components {
                 code: string;
                 name: string;
             };
+            /** @enum {string} */
+            secondFactor: "on" | "off" | "missing";
             permissions: string[];
         };
         MinorUnits: number;
@@ -1843,6 +1978,7 @@ export interface components {
             };
             active: boolean;
             hasPassword: boolean;
+            hasSecondFactor: boolean;
             linkUntil: components["schemas"]["InstantText"] | null;
             version: number;
         };
@@ -1998,6 +2134,9 @@ export interface components {
                 /** @default null */
                 leftOutWhy: string | null;
             }[];
+        };
+        RecoveryCodes: {
+            codes: string[];
         };
         /** @enum {string} */
         Role: "technician" | "counter" | "manager" | "administrator";
@@ -2173,6 +2312,23 @@ export interface components {
             closedOn: components["schemas"]["DayText"] | null;
             matched: string;
         }[];
+        SecondFactorBegun: {
+            secret: string;
+            address: string;
+        };
+        SecondFactorCodeInput: {
+            code: string;
+        };
+        SecondFactorOffInput: {
+            password: string;
+            code: string;
+        };
+        SecondFactorView: {
+            on: boolean;
+            required: boolean;
+            recoveryLeft: number;
+            hasPassword: boolean;
+        };
         SerialSchemeRow: {
             id: components["schemas"]["RowId"];
             version: number;
@@ -2269,9 +2425,18 @@ export interface components {
                 laterAbove: number;
             };
         };
+        SignInCodeInput: {
+            code: string;
+        };
         SignInInput: {
             login: string;
             password: string;
+        };
+        SignInRules: {
+            secondFactorRequired: boolean;
+        };
+        SignInRulesInput: {
+            secondFactorRequired: boolean;
         };
         SourceRef: {
             key: string;
@@ -3770,6 +3935,32 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "people-reset-second-factor": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Takes a lost second factor off a person, who can then add a new one. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "description-reader": {
         parameters: {
             query?: never;
@@ -4270,6 +4461,37 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "second-factor-sign-in": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignInCodeInput"];
+            };
+        };
+        responses: {
+            /** @description The second step of signing in, with a code. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "session-demo-people": {
         parameters: {
             query?: never;
@@ -4352,6 +4574,152 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "second-factor-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How one's own second factor stands. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SecondFactorView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "second-factor-begin": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BeginSecondFactorInput"];
+            };
+        };
+        responses: {
+            /** @description Begins to set up a second factor; answers its secret once. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SecondFactorBegun"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "second-factor-turn-off": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SecondFactorOffInput"];
+            };
+        };
+        responses: {
+            /** @description Turns the second factor off. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "second-factor-turn-on": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SecondFactorCodeInput"];
+            };
+        };
+        responses: {
+            /** @description Turns the second factor on with a first code; answers recovery codes once. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "second-factor-recovery": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SecondFactorCodeInput"];
+            };
+        };
+        responses: {
+            /** @description New recovery codes; the ones before stop working. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "settings-view": {
         parameters: {
             query?: never;
@@ -4396,6 +4764,61 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ChangedSettings"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "sign-in-rules-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What the shop asks of a sign-in. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignInRules"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "sign-in-rules-change": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignInRulesInput"];
+            };
+        };
+        responses: {
+            /** @description Changes what the shop asks of a sign-in. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignInRules"];
                 };
             };
             400: components["responses"]["Refused400"];
