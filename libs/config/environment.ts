@@ -80,8 +80,8 @@ export const VARIABLES = {
   },
   CHUNK_UNITS: {
     schema: wholeNumber(1, 100_000),
-    fallback: '1000',
-    meaning: 'How many units one chunk of a recheck holds: larger is faster, smaller loses less when a worker dies.',
+    fallback: '10000',
+    meaning: 'Most units that one chunk of a recheck reads; a chunk with much to write is cut into smaller ones.',
   },
   TIME_ZONE: {
     schema: z.string().refine(isTimeZone, { error: 'a time zone name such as Europe/Paris' }),
@@ -129,7 +129,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     NODE_ENV: 'development',
     REVRIGHT_DEMO: production ? 'false' : 'true',
     WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
-    CHUNK_UNITS: '1000',
+    CHUNK_UNITS: '10000',
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
     TRUSTED_PROXIES: 'loopback',
     LOG_LEVEL: 'info',

@@ -5,7 +5,7 @@ export { actingAs, type Acting } from './audit/acting';
 export { verifyTrail, verifyTrailAt, type TrailFault, type TrailReport } from './audit/verify-trail';
 export { hashPassword, passwords, PasswordsBusyError } from './people/passwords';
 export { sealsWith } from './people/seals';
-export { copyOut } from './installs/scan/copy-out';
+export { copyRows } from './installs/scan/copy-rows';
 export { scanQuery } from './installs/scan/scan-installs';
 export * from './seed';
 export { seedIfEmpty } from './seed';

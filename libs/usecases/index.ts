@@ -16,6 +16,7 @@ export * from './order-recheck/order-recheck';
 export * from './start-dated-bulletins/start-dated-bulletins';
 export * from './plan-chunks/plan-chunks';
 export * from './judge-chunk/judge-chunk';
+export * from './begin-recheck/begin-recheck';
 export * from './sweep-rechecks/sweep-rechecks';
 export * from './view-recheck/view-recheck';
 export * from './view-metrics/view-metrics';

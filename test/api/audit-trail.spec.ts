@@ -33,6 +33,13 @@ const since = async (id: string): Promise<Entry[]> =>
 const last = async (): Promise<string> =>
   (await db.pool.query<{ id: string }>('SELECT coalesce(max(id), 0)::text AS id FROM audit_entry')).rows[0]!.id;
 
+const newRecheck = async (): Promise<number> =>
+  (
+    await db.pool.query<{ id: number }>(
+      `INSERT INTO recheck (cause, revision, scope, state) VALUES ('order', 1, '{}', 'running') RETURNING id`,
+    )
+  ).rows[0]!.id;
+
 beforeAll(async () => {
   shop = await ApiShop.open(db);
 }, 300_000);
@@ -85,6 +92,10 @@ describe('the trail of changes', () => {
       `SELECT audit_append('x', 'x', 'x', NULL, '{}')`,
       `UPDATE verdict_change SET to_verdict = 'right'`,
       'DELETE FROM verdict_change',
+      `UPDATE audit_batch SET rows = '[]'`,
+      'DELETE FROM audit_batch',
+      `INSERT INTO audit_batch (act, noun, units, rows, digest) VALUES ('insert', 'flag', '{}', '[]', '')`,
+      `SELECT nextval('audit_batch_id_seq')`,
       'ALTER TABLE audit_entry DISABLE TRIGGER ALL',
       'ALTER TABLE ticket DISABLE TRIGGER ALL',
       'DROP TABLE audit_entry',
@@ -180,10 +191,7 @@ describe('looking the trail over', () => {
   });
 
   it('finds a changed verdict of a recheck, which the row of its chunk stands for', async () => {
-    const { rows } = await db.pool.query<{ id: number }>(
-      `INSERT INTO recheck (cause, revision, scope, state) VALUES ('order', 1, '{}', 'running') RETURNING id`,
-    );
-    const id = rows[0]!.id;
+    const id = await newRecheck();
     await db.pool.query('INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit) VALUES ($1, 1, 1, 500)', [id]);
     await db.pool.query(
       `INSERT INTO verdict_change (unit_id, position_id, place, ticket_id, from_verdict, to_verdict, revision, recheck_id)
@@ -206,6 +214,50 @@ describe('looking the trail over', () => {
       why: 'the verdicts it stands for were changed',
     });
     await change('right', 'wrong');
+    expect((await verifyTrail(db.pool)).fault).toBeNull();
+  });
+
+  it('has one row for all that a statement of a recheck wrote, and finds a changed byte of it', async () => {
+    const units = [(await shop.newTicket('16050021')).unit.id, (await shop.newTicket('16050022')).unit.id];
+    const [first, second] = await Promise.all([newRecheck(), newRecheck()]);
+    const before = await last();
+    const write = (sql: string, recheck: number | null) =>
+      shop.store.pool.query(`${sql} WHERE unit_id = ANY($2)`, [recheck, units]);
+    await shop.store.pool.query(
+      'INSERT INTO callback (unit_id, owner_id, recheck_id) SELECT id, owner_id, $1 FROM unit WHERE id = ANY($2)',
+      [first, units],
+    );
+    await write('UPDATE callback SET urgent = TRUE, recheck_id = $1', first);
+    await write(`UPDATE callback SET state = 'withdrawn', recheck_id = $1`, second);
+    await write('UPDATE callback SET urgent = FALSE, recheck_id = $1', null);
+    const entries = await since(before);
+    expect(entries.map(({ act, unit_id, change }) => [act, unit_id, change['rows'] ?? 'itself'])).toEqual([
+      ['insert', null, 2],
+      ['update', units[0], 'itself'],
+      ['update', units[1], 'itself'],
+      ['update', null, 2],
+      ['update', units[0], 'itself'],
+      ['update', units[1], 'itself'],
+    ]);
+    const { body } = await (await shop.as('manager')).get<UnitTrail>(`/units/${units[1]}/trail`);
+    const calls = body.items.filter(({ noun }) => noun === 'callback').map(({ act, change }) => ({ act, change }));
+    expect(calls).toMatchObject([
+      { act: 'insert', change: { unit_id: units[1], state: 'open' } },
+      { act: 'update', change: { urgent: [false, true] } },
+      { act: 'update', change: { state: ['open', 'withdrawn'], recheck_id: [first, second] } },
+      { act: 'update', change: { urgent: [true, false], recheck_id: [second, null] } },
+    ]);
+    const swap = (from: string, to: string) =>
+      db.pool.query(`
+        ALTER TABLE audit_batch DISABLE TRIGGER only_added_to;
+        UPDATE audit_batch SET rows = replace(rows::text, '${from}', '${to}')::jsonb WHERE id = ${String(entries[3]!.change['batch'])};
+        ALTER TABLE audit_batch ENABLE TRIGGER only_added_to`);
+    await swap('withdrawn', 'withdrawm');
+    expect((await verifyTrail(db.pool)).fault).toEqual({
+      id: entries[3]!.id,
+      why: 'the rows it stands for were changed',
+    });
+    await swap('withdrawm', 'withdrawn');
     expect((await verifyTrail(db.pool)).fault).toBeNull();
   });
 

@@ -1,4 +1,4 @@
-import { copyOut, scanQuery } from '../../libs/store';
+import { copyRows, scanQuery } from '../../libs/store';
 import { startRedis } from '../../libs/testing';
 import type { RecheckScope } from '../../libs/contracts';
 import { orderRecheck, publishBulletin, saveBulletin, type RecheckRow } from '../../libs/usecases';
@@ -137,7 +137,7 @@ class RecheckBench {
     const client = await this.shop.pool.connect();
     const choice = { scope: EVERYTHING, fromUnit: 1, toUnit: ROWS, lookBackFrom: null };
     const begun = performance.now();
-    await copyOut(client, scanQuery(choice, 'UTC'), () => undefined);
+    await copyRows(client, scanQuery(choice, 'UTC'), () => undefined);
     client.release();
     return performance.now() - begun;
   }

@@ -10,7 +10,7 @@ export function trailStore(db: Db): TrailStore {
         SELECT id::text AS place, encode(row_hash, 'hex') AS hash FROM audit_entry ORDER BY id DESC LIMIT 1`;
       return rows[0] ?? null;
     },
-    /** A verdict a recheck changed has no row of its own in the trail: it stands where its chunk stands. */
+    /** What a recheck wrote has no row of its own in the trail: it stands where its chunk or its batch stands. */
     ofUnit(unitId, after, limit) {
       const [place = '0', part = '0'] = (after ?? '0.0').split('.');
       return db.$queryRaw<Row[]>`
@@ -22,13 +22,20 @@ export function trailStore(db: Db): TrailStore {
                  v.id::text AS row_key, v.revision, to_jsonb(v) AS change
           FROM verdict_change v
           JOIN recheck_chunk c ON c.recheck_id = v.recheck_id AND v.unit_id BETWEEN c.from_unit AND c.to_unit
-          JOIN audit_entry e ON e.noun = 'recheck_chunk' AND e.row_key = c.id::text
+          JOIN audit_entry e ON e.noun = 'recheck_chunk' AND e.row_key = c.id::text AND e.change ? 'digest'
           WHERE v.unit_id = ${unitId}::int AND v.recheck_id IS NOT NULL
+        ), batched AS (
+          SELECT e.id AS place, r.part::int, e.at, e.person_id, e.act, e.noun, r.one->'change'->>'id' AS row_key,
+                 e.revision, r.one->'change' AS change
+          FROM audit_batch b
+          JOIN audit_entry e ON e.noun = b.noun AND e.row_key = 'batch ' || b.id AND e.change ? 'digest',
+               LATERAL jsonb_array_elements(b.rows) WITH ORDINALITY AS r(one, part)
+          WHERE b.units @> ARRAY[${unitId}::int] AND (r.one->>'unit')::int = ${unitId}::int
         )
         SELECT t.place::text, to_char(t.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at, p.name AS by,
                t.act, t.noun, t.row_key AS key, t.revision, t.change, t.place || '.' || t.part AS cursor,
                concat_ws(' of ', r.cause, s.number) AS known
-        FROM (SELECT * FROM own UNION ALL SELECT * FROM judged) t
+        FROM (SELECT * FROM own UNION ALL SELECT * FROM judged UNION ALL SELECT * FROM batched) t
         LEFT JOIN person p ON p.id = t.person_id
         LEFT JOIN rulebook_revision r ON r.id = t.revision LEFT JOIN source s ON s.id = r.source_id
         WHERE (t.place, t.part) > (${place}::bigint, ${part}::int)

@@ -21,9 +21,10 @@ interface Row {
   prev: Buffer;
   hash: Buffer;
   canonical: string;
-  /** For a chunk of a recheck: the hash it kept and that of the verdicts as they stand. */
+  /** For a chunk or a batch of a recheck: the hash it kept and that of what it stands for, as it is. */
   digest: string | null;
   digestNow: string | null;
+  standsFor: 'verdicts' | 'rows';
 }
 
 const AT_ONCE = 2_000;
@@ -31,7 +32,7 @@ const BEGIN = createHash('sha256').update('').digest();
 
 /**
  * Walks the chain from its first row and stops at the first that does not follow from the one before, whose own hash
- * is not right, or whose verdicts were changed. The hashes are worked out here, not by the database. With `expect`,
+ * is not right, or what it stands for was changed. The hashes are worked out here, not by the database. With `expect`,
  * a head written down earlier must still be in the chain.
  */
 export async function verifyTrail(pool: Pick<Pool, 'query'>, expect?: string): Promise<TrailReport> {
@@ -56,7 +57,7 @@ function faultOf(row: Row, place: number, previous: Buffer): string | null {
   if (!row.prev.equals(previous)) return 'it does not follow from the row before it';
   const hash = createHash('sha256').update(row.prev).update(row.canonical, 'utf8').digest();
   if (!hash.equals(row.hash)) return 'its content is not what its hash was made over';
-  if (row.digest !== row.digestNow) return 'the verdicts it stands for were changed';
+  if (row.digest !== row.digestNow) return `the ${row.standsFor} it stands for were changed`;
   return null;
 }
 
@@ -64,8 +65,11 @@ async function readRows(pool: Pick<Pool, 'query'>, after: string): Promise<Row[]
   const { rows } = await pool.query<Row>(
     `SELECT e.id::text, e.prev_hash AS prev, e.row_hash AS hash, audit_canonical(e) AS canonical,
             e.change->>'digest' AS digest,
-            CASE WHEN e.change ? 'digest' THEN verdict_digest((e.change->>'recheck')::int, (e.change->>'from')::int,
-                                                              (e.change->>'to')::int) END AS "digestNow"
+            CASE WHEN e.change ? 'batch' THEN (SELECT audit_batch_digest(b.act, b.noun, b.units, b.rows) FROM audit_batch b
+                                               WHERE b.id = (e.change->>'batch')::bigint)
+                 WHEN e.change ? 'digest' THEN verdict_digest((e.change->>'recheck')::int, (e.change->>'from')::int,
+                                                              (e.change->>'to')::int) END AS "digestNow",
+            CASE WHEN e.change ? 'batch' THEN 'rows' ELSE 'verdicts' END AS "standsFor"
      FROM (SELECT * FROM audit_entry WHERE id > $1::bigint ORDER BY id LIMIT ${AT_ONCE}) e ORDER BY e.id`,
     [after],
   );

@@ -29,10 +29,10 @@ async function applyPlan(
 ): Promise<AppliedCounts> {
   const changed = await writeVerdicts(db, plan.verdicts, about);
   await confirmVerdicts(db, plan.confirmed, about.revision);
-  const flagsCleared = await clearFlags(db, plan.flagsCleared);
+  const flagsCleared = await clearFlags(db, plan.flagsCleared, about.recheckId);
   const flagsRaised = await raiseFlags(db, plan.flags, about.recheckId);
   const callbacksOpened = await addReasons(db, plan.reasons, about.recheckId);
-  const callbacksClosed = await withdrawReasons(db, plan.reasonsWithdrawn);
+  const callbacksClosed = await withdrawReasons(db, plan.reasonsWithdrawn, about.recheckId);
   await addNotes(db, plan.notes);
   await closeNotes(db, plan.notesClosed);
   const live = liveStore(db);

@@ -2,10 +2,11 @@ import type { Closing, FlagRaise } from '../../usecases';
 import type { Db } from '../db';
 
 /** Clears flags that are still open or were sent back; answers how many. */
-export async function clearFlags(db: Db, closings: readonly Closing[]): Promise<number> {
+export async function clearFlags(db: Db, closings: readonly Closing[], recheckId: number | null): Promise<number> {
   if (closings.length === 0) return 0;
   return db.$executeRaw`
-    UPDATE flag f SET state = 'cleared', decided_at = now(), decision_why = c.why, version = f.version + 1
+    UPDATE flag f SET state = 'cleared', decided_at = now(), decision_why = c.why, version = f.version + 1,
+           recheck_id = COALESCE(${recheckId}::int, f.recheck_id)
     FROM jsonb_to_recordset(${JSON.stringify(closings)}::jsonb) AS c(id int, why text)
     WHERE f.id = c.id AND f.state IN ('open', 'sent-back')`;
 }

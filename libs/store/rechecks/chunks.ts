@@ -1,5 +1,6 @@
 import type { AppliedCounts, ChunkRow } from '../../usecases';
 import type { Db } from '../db';
+import { Prisma } from '../generated/client';
 
 /** Takes a waiting chunk for this transaction; null when it is done or in another's hands. */
 export async function takeChunk(db: Db, recheckId: number, n: number): Promise<ChunkRow | null> {
@@ -36,6 +37,26 @@ export async function chunkFailed(db: Db, recheckId: number, n: number, problem:
     WHERE recheck_id = ${recheckId}::int AND n = ${n}::int AND state = 'waiting'
     RETURNING recheck_id AS "recheckId", n, from_unit AS "fromUnit", to_unit AS "toUnit", units, tries`;
   return rows[0] ?? null;
+}
+
+/** The units up to the first end stay; from there up to each next end, and to the old end, stand new chunks. */
+export async function cutChunk(db: Db, chunk: ChunkRow, ends: readonly number[]): Promise<void> {
+  const { recheckId, n, toUnit, units } = chunk;
+  const named = [...units];
+  const within = (from: Prisma.Sql, to: Prisma.Sql) =>
+    Prisma.sql`ARRAY(SELECT u FROM unnest(${named}::int[]) u WHERE u > ${from} AND u <= ${to} ORDER BY u)`;
+  const [first = toUnit, ...others] = ends;
+  const rest = [...others, toUnit];
+  await db.$executeRaw`
+    UPDATE recheck_chunk SET to_unit = ${first}::int, units = ${within(Prisma.sql`0`, Prisma.sql`${first}::int`)}
+    WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
+  // Numbers from the sequence of ids lie above those of the plan and are given once, whoever else cuts at the moment.
+  await db.$executeRaw`
+    INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit, units)
+    SELECT ${recheckId}::int, nextval('recheck_chunk_id_seq'), p.after + 1, p.upto,
+           ${within(Prisma.sql`p.after`, Prisma.sql`p.upto`)}
+    FROM (SELECT upto, lag(upto, 1, ${first}::int) OVER (ORDER BY upto) AS after
+          FROM unnest(${rest}::int[]) AS e(upto)) p`;
 }
 
 /** Into how many pieces a chunk falls that cannot be judged whole: a thousand units are down to one after three splits. */

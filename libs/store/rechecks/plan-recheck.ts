@@ -1,4 +1,5 @@
 import type { RecheckArea, RecheckScope, RecomputeScope } from '../../contracts';
+import type { PlanCut } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { areaTable, IN_AREA, inReach } from '../installs/choice-sql';
@@ -52,18 +53,32 @@ export async function planRecheck(
   db: Db,
   id: number,
   scope: RecheckScope,
-  { unitsAChunk, lookBackFrom, zone }: { unitsAChunk: number; lookBackFrom: number | null; zone: string },
+  { unitsAChunk, lookBackFrom, keepFirst, zone }: PlanCut & { readonly zone: string },
 ): Promise<void> {
   await db.$executeRaw`
-    WITH ${reachTable(scope, lookBackFrom, zone)},
-    numbered AS (SELECT unit_id, (row_number() OVER (ORDER BY unit_id) - 1) / ${unitsAChunk}::int AS n FROM reach),
+    WITH ${isEverything(scope, lookBackFrom) ? EVERY_UNIT : reachTable(scope, lookBackFrom, zone)},
+    numbered AS (
+      SELECT unit_id, (row_number() OVER (ORDER BY unit_id) - 1) / ceil(s.units / ceil(s.units / ${unitsAChunk}::float8))::int AS n
+      FROM reach, (SELECT count(*)::float8 AS units FROM reach) s
+    ),
     cut AS (
-      INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit, units)
+      INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit, units, leased_until)
       SELECT ${id}::int, n, min(unit_id), max(unit_id),
-             CASE WHEN ${isNarrow(scope)} THEN array_agg(unit_id ORDER BY unit_id) ELSE '{}' END
+             CASE WHEN ${isNarrow(scope)} THEN array_agg(unit_id ORDER BY unit_id) ELSE '{}' END,
+             CASE WHEN n = 0 AND ${keepFirst}::boolean THEN now() + INTERVAL '10 seconds' END
       FROM numbered GROUP BY n ON CONFLICT DO NOTHING RETURNING 1
     )
     UPDATE recheck SET state = 'running', started_at = clock_timestamp(),
-           planned = (SELECT COALESCE(sum(installs), 0) FROM reach)
+           planned = (SELECT COALESCE(sum(installs), 0) FROM reach) + ${countOfAll(scope, lookBackFrom)}
     WHERE id = ${id}::int`;
 }
+
+/** Nothing is left out: then no install need be looked at to tell which units are meant. */
+const isEverything = (scope: RecheckScope, lookBackFrom: number | null): boolean =>
+  scope.everything && !scope.recompute && lookBackFrom === null;
+
+const EVERY_UNIT = Prisma.sql`reach AS MATERIALIZED (SELECT id AS unit_id, 0 AS installs FROM unit)`;
+
+/** How many installs there are, where they were not counted unit by unit. */
+const countOfAll = (scope: RecheckScope, lookBackFrom: number | null): Prisma.Sql =>
+  isEverything(scope, lookBackFrom) ? Prisma.sql`(SELECT count(*) FROM install)` : Prisma.sql`0`;

@@ -1,7 +1,7 @@
 import type { RecheckStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
-import { chunkDone, chunkFailed, setChunkAside, splitChunk, takeChunk } from './chunks';
+import { chunkDone, chunkFailed, cutChunk, setChunkAside, splitChunk, takeChunk } from './chunks';
 import { planRecheck } from './plan-recheck';
 import { readRechecks } from './read-rechecks';
 import { readQueue } from './read-queue';
@@ -29,6 +29,7 @@ export function recheckStore(db: Db, zone: string): RecheckStore {
     takeChunk: (id, n) => takeChunk(db, id, n),
     chunkDone: (id, n, counts) => chunkDone(db, id, n, counts),
     chunkFailed: (id, n, problem) => chunkFailed(db, id, n, problem),
+    cutChunk: (chunk, ends) => cutChunk(db, chunk, ends),
     splitChunk: (chunk) => splitChunk(db, chunk),
     setChunkAside: (id, n) => setChunkAside(db, id, n),
     async finishIfAllDone(id) {

@@ -8,6 +8,7 @@ import { CHUNKS_AT_ONCE } from '../plan-chunks/plan-chunks';
 import { recomputeUnits } from '../recompute-units';
 import { loadRulebook, type LoadedRulebook } from '../rulebook';
 import type { Ports } from '../run';
+import { countUpTo, endsOfPieces, MOST_SUSPECTS } from './cut-chunk';
 import { noteFailure } from './note-failure';
 import { sift } from './sift';
 
@@ -16,13 +17,17 @@ import { sift } from './sift';
  * at once: the chunk's row is taken by one, and the others find nothing to do. A failure of the judging counts as a
  * try; a database that is away does not, and is thrown.
  */
-export async function judgeChunk({ store, clock }: Ports, name: ChunkName): Promise<void> {
+export async function judgeChunk(
+  { store, clock }: Ports,
+  name: ChunkName,
+  mostSuspects = MOST_SUSPECTS,
+): Promise<void> {
   try {
     await store.transaction(async (tx) => {
       const recheck = await tx.rechecks.find(name.recheckId);
       const rulebook = await loadRulebook(tx, clock);
       const chunk = recheck && (await tx.rechecks.takeChunk(name.recheckId, name.n));
-      if (chunk) await judgeTaken(tx, store.scans, recheck, chunk, rulebook);
+      if (chunk) await judgeTaken(tx, store.scans, recheck, chunk, { rulebook, mostSuspects });
     });
   } catch (error) {
     if (error instanceof StoreOutage) throw error;
@@ -35,10 +40,10 @@ async function judgeTaken(
   scans: InstallScans,
   recheck: RecheckRow,
   chunk: ChunkRow,
-  rulebook: LoadedRulebook,
+  { rulebook, mostSuspects }: { readonly rulebook: LoadedRulebook; readonly mostSuspects: number },
 ): Promise<void> {
   const windowFrom = await lookBackFrom(tx, rulebook.today);
-  const chosen = await choose(tx, scans, recheck, chunk, { rulebook, windowFrom });
+  const chosen = await choose(tx, scans, recheck, chunk, { rulebook, windowFrom, mostSuspects });
   const counts = await judgeChosen(tx, recheck, chosen, { rulebook, windowFrom });
   await tx.rechecks.chunkDone(recheck.id, chunk.n, { ...counts, judged: chosen.judged ?? counts.judged });
   await tx.rechecks.ring(recheck.id, CHUNKS_AT_ONCE);
@@ -63,24 +68,30 @@ const NOTHING = { judged: 0, changed: 0, flagsRaised: 0, flagsCleared: 0, callba
 /**
  * Whole units where their build days are worked out again; otherwise what is left of a scan once everything that is good
  * and stays so has been sifted out by numbers. The scan takes no lock: whoever changes a unit meanwhile judges it himself,
- * by the same rulebook, which this transaction holds still.
+ * by the same rulebook, which this transaction holds still. Where more is left than one transaction should write, the
+ * chunk is cut: this one keeps its first units, and the rest become chunks of their own.
  */
 async function choose(
   tx: Tables,
   scans: InstallScans,
   { scope }: RecheckRow,
-  { fromUnit, toUnit, units }: ChunkRow,
-  { rulebook, windowFrom }: Papers,
+  chunk: ChunkRow,
+  { rulebook, windowFrom, mostSuspects }: Papers & { readonly mostSuspects: number },
 ): Promise<Chosen> {
   if (scope.recompute) {
+    const { fromUnit, toUnit } = chunk;
     const unitIds = await recomputeUnits(tx, rulebook.today, scope.recompute, { fromUnit, toUnit });
     return { judged: null, unitIds, choice: { unitIds } };
   }
   const lookBackFrom = scope.ignoresLookBack ? null : windowFrom;
-  const scan = await scans.scan({ scope, fromUnit, toUnit, units, lookBackFrom });
-  const { judged, suspects } = await sift(scan, rulebook, scans);
-  const choice = { places: suspects };
-  return { judged, unitIds: suspects.length === 0 ? [] : await tx.installs.lockUnits(choice), choice };
+  const scan = await scans.scan({ ...chunk, scope, lookBackFrom });
+  const suspects = await sift(scan, rulebook, scans);
+  const ends = endsOfPieces(suspects, mostSuspects);
+  if (ends.length > 0) await tx.rechecks.cutChunk(chunk, ends);
+  const last = ends[0] ?? chunk.toUnit;
+  const places = suspects.filter(({ unitId }) => unitId <= last);
+  const unitIds = places.length === 0 ? [] : await tx.installs.lockUnits({ places });
+  return { judged: countUpTo(scan, last), unitIds, choice: { places } };
 }
 
 async function judgeChosen(

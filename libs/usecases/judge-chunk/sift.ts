@@ -1,75 +1,88 @@
-import { verdicts, type BulkJudge } from '../../fit-rules';
+import { verdicts, type SlotFacts } from '../../fit-rules';
 import type { PlaceOfUnit } from '../judge-installs';
-import type { InstallScan, InstallScans, PlacedPosition } from '../ports/install-scan';
+import {
+  NOT_THERE,
+  SCANNED,
+  SCANNED_COLUMNS,
+  type InstallScan,
+  type InstallScans,
+  type ScannedUnit,
+} from '../ports/install-scan';
 import type { LoadedRulebook } from '../rulebook';
+import { ScanNumbers, type NumberedPlace } from './scan-numbers';
 
-/** What numbers mean to one rulebook: kept for as long as it is. */
-interface Numbers {
-  positions: ReadonlyMap<number, PlacedPosition & { readonly plainSlot: number; readonly place: number }>;
-  /** Index of a part in the bulk judge by part id. */
-  readonly parts: Map<number, number>;
-}
-
-const kept = new WeakMap<LoadedRulebook, Numbers>();
 const [RIGHT, ALLOWED] = [verdicts.indexOf('right'), verdicts.indexOf('allowed')];
-
-/** How many installs were judged by numbers, and those that are to be judged with reasons. */
-export interface Sifted {
-  readonly judged: number;
-  readonly suspects: readonly PlaceOfUnit[];
-}
+/** Only judging with reasons can tell. */
+const CANNOT_TELL = -1;
 
 /**
- * Judges a scan by numbers alone. What is good and stays as it is, with nothing standing about it, needs no more;
- * everything else is to be judged with its reasons, under lock.
+ * Judges a scan by numbers alone and answers what is left: what is good and stays as it is, with nothing standing about
+ * it, needs no more; everything else is to be judged with its reasons, under lock. In order of unit.
  */
-export async function sift(scan: InstallScan, rulebook: LoadedRulebook, scans: InstallScans): Promise<Sifted> {
-  const numbers = await numbersFor(scan, rulebook, scans);
-  const standing = new Set(scan.standing.map(keyOf));
+export async function sift(scan: InstallScan, rulebook: LoadedRulebook, scans: InstallScans): Promise<PlaceOfUnit[]> {
+  const numbers = ScanNumbers.of(rulebook);
+  await numbers.learn(scan, scans);
+  const standing = byUnit(scan.standing);
   const suspects: PlaceOfUnit[] = [];
-  const { unitId, positionId, place, verdict } = scan;
-  for (let i = 0; i < scan.count; i++) {
-    const code = codeOf(scan, i, numbers, rulebook.judge.bulk);
-    const settled = (code === RIGHT || code === ALLOWED) && code === verdict[i];
-    if (settled && standing.size === 0) continue;
-    const at = { unitId: unitId[i]!, positionId: positionId[i]!, place: place[i]! };
-    if (!settled || standing.has(keyOf(at))) suspects.push(at);
+  const { rows, count } = scan;
+  let unit: UnitAtHand = new UnitAtHand(NOT_THERE, undefined, undefined);
+  for (let at = 0; at < count * SCANNED_COLUMNS; at += SCANNED_COLUMNS) {
+    const unitId = rows[at + SCANNED.unit]!;
+    if (unit.id !== unitId) unit = new UnitAtHand(unitId, scan.units.get(unitId), standing.get(unitId));
+    const code = codeOf(rows, at, unit, numbers, rulebook);
+    const isGood = code === RIGHT || code === ALLOWED;
+    const settled = isGood && code === rows[at + SCANNED.verdict];
+    if (settled && unit.standing === undefined) continue;
+    const here = { unitId, positionId: rows[at + SCANNED.position]!, place: rows[at + SCANNED.place]! };
+    if (!settled || unit.standsAt(here)) suspects.push(here);
   }
-  return { judged: scan.count, suspects };
+  return suspects.sort((a, b) => a.unitId - b.unitId);
 }
 
-const keyOf = ({ unitId, positionId, place }: PlaceOfUnit): string => `${unitId} ${positionId} ${place}`;
+/** The unit of the rows being read: they stand together, so it is looked up once for all of them. */
+class UnitAtHand {
+  private slotFacts: SlotFacts | null = null;
 
-/** The verdict as a number; -1 where only judging with reasons can tell. */
-function codeOf(scan: InstallScan, i: number, { positions, parts }: Numbers, bulk: BulkJudge): number {
-  const at = positions.get(scan.positionId[i]!);
-  const part = parts.get(scan.partId[i]!);
-  const unit = scan.units.get(scan.unitId[i]!);
-  if (!at || part === undefined || !unit || unit.built.length !== 1) return -1;
-  const { from, to } = unit.built[0]!;
-  const slot = at.plainSlot >= 0 ? at.plainSlot : bulk.slotIn(at.place, { ...unit, line: at.line });
-  return bulk.verdictCode(slot, part, from, to, scan.fittedOn[i]!);
+  constructor(
+    readonly id: number,
+    readonly unit: ScannedUnit | undefined,
+    readonly standing: readonly PlaceOfUnit[] | undefined,
+  ) {}
+
+  standsAt({ positionId, place }: PlaceOfUnit): boolean {
+    return this.standing?.some((one) => one.positionId === positionId && one.place === place) ?? false;
+  }
+
+  /** A unit is of one line, so its places ask with the same facts. */
+  facts(line: string): SlotFacts {
+    const { model, options, serial } = this.unit!;
+    return (this.slotFacts ??= { line, model, options, serial });
+  }
 }
 
-async function numbersFor(scan: InstallScan, rulebook: LoadedRulebook, scans: InstallScans): Promise<Numbers> {
-  let numbers = kept.get(rulebook);
-  if (!numbers || scan.positionId.some((id) => !numbers!.positions.has(id))) {
-    numbers = { positions: await placed(rulebook, scans), parts: numbers?.parts ?? new Map<number, number>() };
-    kept.set(rulebook, numbers);
-  }
-  const { parts } = numbers;
-  const missing = [...new Set(scan.partId)].filter((id) => id !== 0 && !parts.has(id));
-  if (missing.length > 0) {
-    for (const [id, key] of await scans.partKeys(missing)) parts.set(id, rulebook.judge.bulk.partIndex(key));
-  }
-  return numbers;
+function codeOf(
+  rows: Int32Array,
+  at: number,
+  unit: UnitAtHand,
+  numbers: ScanNumbers,
+  { judge: { bulk } }: LoadedRulebook,
+): number {
+  const part = rows[at + SCANNED.part]!;
+  const placed: NumberedPlace | undefined = numbers.place(rows[at + SCANNED.position]!);
+  const built = unit.unit?.built;
+  if (part === NOT_THERE || placed === undefined || built?.length !== 1) return CANNOT_TELL;
+  const { plainSlot, place, line } = placed;
+  const slot = plainSlot >= 0 ? plainSlot : bulk.slotIn(place, unit.facts(line));
+  const { from, to } = built[0]!;
+  return bulk.verdictCode(slot, numbers.part(part), from, to, rows[at + SCANNED.fittedOn]!);
 }
 
-async function placed({ judge: { bulk } }: LoadedRulebook, scans: InstallScans): Promise<Numbers['positions']> {
-  return new Map(
-    [...(await scans.positions())].map(([id, { line, position }]) => [
-      id,
-      { line, position, place: bulk.placeOf(line, position), plainSlot: bulk.plainSlotOf(line, position) },
-    ]),
-  );
+function byUnit(places: readonly PlaceOfUnit[]): ReadonlyMap<number, readonly PlaceOfUnit[]> {
+  const grouped = new Map<number, PlaceOfUnit[]>();
+  for (const one of places) {
+    const list = grouped.get(one.unitId);
+    if (list) list.push(one);
+    else grouped.set(one.unitId, [one]);
+  }
+  return grouped;
 }

@@ -1,4 +1,4 @@
-import type { UnitFacts } from '../../fit-rules';
+import { CAME_WITH_UNIT, type UnitFacts } from '../../fit-rules';
 import type { PlaceOfUnit } from '../judge-installs/consequence-plan';
 import type { ScopeChoice } from './install-store';
 
@@ -7,18 +7,18 @@ export interface ScannedUnit extends Omit<UnitFacts, 'line'> {
   readonly id: number;
 }
 
-/** Installs of a chunk in columns, one row per index: what judging by numbers needs, and no more. */
+/** Where each number of an install stands in its row of a scan. */
+export const SCANNED = { unit: 0, position: 1, place: 2, part: 3, fittedOn: 4, verdict: 5 } as const;
+/** How many numbers a row of a scan has. */
+export const SCANNED_COLUMNS = 6;
+/** In a row of a scan: a part that could not be told for sure, a part that came with the unit, no verdict so far. */
+export const NOT_THERE = CAME_WITH_UNIT;
+
+/** Installs of a chunk as numbers: what judging by numbers needs, and no more. */
 export interface InstallScan {
   readonly count: number;
-  readonly unitId: Int32Array;
-  readonly positionId: Int32Array;
-  readonly place: Int32Array;
-  /** 0 where the part could not be told for sure. */
-  readonly partId: Int32Array;
-  /** CAME_WITH_UNIT where it came with the unit. */
-  readonly fittedOn: Int32Array;
-  /** Index into `verdicts`; -1 before it was first judged. */
-  readonly verdict: Int32Array;
+  /** Row after row; see SCANNED. A verdict is an index into `verdicts`. */
+  readonly rows: Int32Array;
   readonly units: ReadonlyMap<number, ScannedUnit>;
   /** Places of these units about which something stands: a flag, a reason to call, a note. */
   readonly standing: readonly PlaceOfUnit[];

@@ -65,6 +65,12 @@ export interface QueueState {
   readonly workers: readonly { readonly name: string; readonly concurrency: number }[];
 }
 
+export interface PlanCut {
+  readonly unitsAChunk: number;
+  readonly lookBackFrom: Day | null;
+  readonly keepFirst: boolean;
+}
+
 export interface RecheckStore {
   insert(recheck: NewRecheck): Promise<number>;
   find(id: number): Promise<RecheckRow | null>;
@@ -73,8 +79,11 @@ export interface RecheckStore {
   ofSource(sourceId: number): Promise<RecheckRow | null>;
   /** Locks the recheck when it is still planned; null when another has begun it or it does not exist. */
   takePlanned(id: number): Promise<RecheckRow | null>;
-  /** Cuts the scope into runs of units and marks the recheck as running; one statement each. */
-  plan(id: number, scope: RecheckScope, cut: { unitsAChunk: number; lookBackFrom: Day | null }): Promise<void>;
+  /**
+   * Cuts the scope into runs of at most so many units, all about alike, and marks the recheck as running. With
+   * `keepFirst` the first counts as under way: whoever plans judges it himself.
+   */
+  plan(id: number, scope: RecheckScope, cut: PlanCut): Promise<void>;
   /** Orders bells for waiting chunks that nobody holds, so that at most `atOnce` of the recheck are under way. */
   ring(id: number, atOnce: number): Promise<number>;
   /** Locks the chunk; null when it is done, set aside, or in another's hands. */
@@ -82,6 +91,11 @@ export interface RecheckStore {
   chunkDone(id: number, n: number, counts: AppliedCounts & { judged: number }): Promise<void>;
   /** Counts a try that failed; answers the chunk as it stands then, or null when it is no longer waiting. */
   chunkFailed(id: number, n: number, problem: string): Promise<ChunkRow | null>;
+  /**
+   * Leaves a chunk with its units up to the first of these, and makes chunks of the rest: each up to one of the others,
+   * the last up to the old end.
+   */
+  cutChunk(chunk: ChunkRow, ends: readonly number[]): Promise<void>;
   /** Puts several smaller chunks in the place of one of several units. */
   splitChunk(chunk: ChunkRow): Promise<void>;
   setChunkAside(id: number, n: number): Promise<void>;

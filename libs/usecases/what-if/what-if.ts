@@ -2,7 +2,6 @@ import type { WhatIf } from '../../contracts';
 import { auditRulebook, namingFor, newFindings, type Rulebook } from '../../fit-rules';
 import { judgeInstall, lookBackFrom, planConsequences } from '../judge-installs';
 import { done, refused, type Outcome } from '../outcome';
-import { UNITS_A_CHUNK } from '../plan-chunks/plan-chunks';
 import { sourceOf } from '../publish-bulletin/source-of';
 import {
   applyDraft,
@@ -16,6 +15,9 @@ import {
 import type { Ports } from '../run';
 import { auditContextOf } from '../view-rulebook/audit-context';
 import { Tally } from './tally';
+
+/** Every install of a page is judged with its reasons and held in memory. */
+const UNITS_A_PAGE = 1_000;
 
 /**
  * What publishing a draft would bring, from the code that would run, judged by the unpublished rulebook in memory.
@@ -51,7 +53,7 @@ export async function whatIf(ports: Ports, id: number): Promise<Outcome<WhatIf>>
   const readFrom = scope.ignoresLookBack ? null : windowFrom;
   const tally = new Tally();
   for (let from = 0; ;) {
-    const page = await store.installs.nextUnits(scope, readFrom, from, UNITS_A_CHUNK);
+    const page = await store.installs.nextUnits(scope, readFrom, from, UNITS_A_PAGE);
     if (page === null) break;
     const held = await store.installs.held({ scope, ...page, lookBackFrom: readFrom });
     const standing = await store.installs.consequences([...new Set(held.map(({ unit }) => unit.id))]);

@@ -13,6 +13,10 @@ const PIECES = 6;
 const FIRST = day('2005-01-01');
 export const LAST = day('2025-01-01');
 export const SPAN = LAST - FIRST;
+/** At the last three positions the rules ask for something else than the build date, and there are two of them. */
+const BY_DATE = POSITIONS - 3;
+/** Of so many units one is in the shop. */
+const ONE_IN_SHOP = 50;
 /** Of so many installs one has not been judged before, and holds another part than is required. */
 const ONE_IN = 1_000;
 
@@ -21,8 +25,10 @@ export const positionCode = (position: number): string => `position-${position}`
 export const builtAt = (share: number): string => formatDay(FIRST + Math.round(SPAN * share));
 
 /**
- * A shop of very many installs on a crash-safe PostgreSQL of its own: fifty lines of twelve positions, each with six
- * rules by build date, and at the last one a rule for each model. All but one in a thousand hold what is required and were judged so.
+ * A shop of very many installs on a crash-safe PostgreSQL of its own: fifty lines of twelve positions, nine of them with
+ * six rules by build date, and one each with two rules by an option, by serial number and by model. Every unit bears a
+ * serial number and tells its option. All but one in a thousand hold what is required and were judged so; one unit in
+ * fifty is in the shop.
  */
 export class BigShop {
   private constructor(
@@ -71,31 +77,35 @@ export class BigShop {
       INSERT INTO owner (id, location_id, name, phone, consent) VALUES (1, 1, 'Ole Brand', '555 0101', true);
       INSERT INTO source (key, kind, publisher, number, title, issued, received, state, published_at)
         VALUES ('PL-1', 'parts-list', 'Holmgard', 'PL-1', 'Parts list', '2005-01-01', '2005-01-01', 'published', '2005-01-01');
-      INSERT INTO unit (id, owner_id, line_id, model_id, built, built_from, built_to)
-        SELECT n, 1, line + 1, 2 * line + 1 + model, int4multirange(int4range(b, b + 1)), b, b + 1
+      INSERT INTO unit (id, owner_id, line_id, model_id, serial_scheme, serial_key, options, built, built_from, built_to)
+        SELECT n, 1, line + 1, 2 * line + 1 + model, 'HOLM', lpad(n::text, 9, '0'),
+               jsonb_build_object('electric-start', n % 3 = 0), int4multirange(int4range(b, b + 1)), b, b + 1
         FROM (SELECT n, n % ${LINES} AS line, (n / ${LINES}) % 2 AS model,
                      ${FIRST} + (n::bigint * 7919 % ${SPAN})::int AS b FROM generate_series(1, ${units}) n) u;
       INSERT INTO ticket (id, number, location_id, unit_id, owner_id, closed_at, handed_over)
         SELECT n, 'T-' || n, 1, n, 1, now() - INTERVAL '100 days', TRUE FROM generate_series(1, ${units}) n;
+      INSERT INTO ticket (id, number, location_id, unit_id, owner_id)
+        SELECT ${units} + n, 'T-' || ${units} + n, 1, n, 1 FROM generate_series(${ONE_IN_SHOP}, ${units}, ${ONE_IN_SHOP}) n;
       INSERT INTO install (unit_id, position_id, place, record_id, ticket_id, line_id, part_id, built_from, built_to, verdict, judgement, judged_revision)
         SELECT u.id, (u.line_id - 1) * ${POSITIONS} + p + 1, 1, 0, u.id, u.line_id,
                CASE WHEN odd THEN 1 + ${LINES * POSITIONS * PIECES} ELSE 1 + ((u.line_id - 1) * ${POSITIONS} + p) * ${PIECES} +
-                 CASE WHEN p = ${POSITIONS - 1} THEN (u.model_id - 1) % 2 ELSE piece END END,
+                 CASE p - ${BY_DATE} WHEN 0 THEN (u.id % 3 = 0)::int WHEN 1 THEN (u.id >= ${Math.round(units / 2)})::int
+                                     WHEN 2 THEN (u.model_id - 1) % 2 ELSE piece END END,
                u.built_from, u.built_to, CASE WHEN odd THEN NULL ELSE 'right' END, CASE WHEN odd THEN NULL ELSE '{}'::jsonb END, 1
         FROM (SELECT *, (built_from - ${FIRST}) * ${PIECES} / ${SPAN} AS piece FROM unit) u, generate_series(0, ${POSITIONS - 1}) p,
              LATERAL (SELECT (u.id * ${POSITIONS} + p) % ${ONE_IN} = 0 AS odd) o;
-      SELECT setval('unit_id_seq', ${units}), setval('ticket_id_seq', ${units}), setval('person_id_seq', 1);
+      SELECT setval('unit_id_seq', ${units}), setval('ticket_id_seq', 2 * ${units}), setval('person_id_seq', 1);
     `);
     await this.store.transaction(async (tx) => {
       const { revision } = await tx.rulebook.addRevision({ cause: 'seed', sourceId: null, personId: null });
-      await tx.rulebook.open(rules(), revision);
+      await tx.rulebook.open(rules(units), revision);
     });
     await this.pool.query('VACUUM ANALYZE');
   }
 }
 
-/** Rule k of a position requires part k of it; at the last position there are two, one for each model. */
-function rules(): readonly FitRuleFile[] {
+/** Rule k of a position requires part k of it. */
+function rules(units: number): readonly FitRuleFile[] {
   const known = { from: '2005-01-01T00:00:00.000Z', to: null };
   const inForce = { from: '2005-01-01', to: null };
   return Array.from({ length: LINES * POSITIONS * PIECES }, (_, n) => n)
@@ -103,18 +113,21 @@ function rules(): readonly FitRuleFile[] {
     .map((n) => {
       const [place, piece] = [Math.floor(n / PIECES), n % PIECES];
       const [line, position] = [Math.floor(place / POSITIONS), place % POSITIONS];
-      const byModel = position === POSITIONS - 1;
       const about = { line: lineCode(line), positions: [positionCode(position)], required: `HOLM/P${n}` };
-      const models = byModel ? [`model-${piece}`] : [];
-      return rule(`FR-${n}`, { ...about, known, inForce, models, action: 'call-back', built: builtIn(piece, byModel) });
+      return rule(`FR-${n}`, { ...about, known, inForce, action: 'call-back', ...askedBy(position, piece, units) });
     });
 }
 
-const isRule = (n: number): boolean => Math.floor(n / PIECES) % POSITIONS < POSITIONS - 1 || n % PIECES < 2;
+const isRule = (n: number): boolean => Math.floor(n / PIECES) % POSITIONS < BY_DATE || n % PIECES < 2;
 
-/** The days d with floor((d - FIRST) * PIECES / SPAN) = piece. */
-function builtIn(piece: number, byModel: boolean): FitRuleFile['built'] {
-  if (byModel) return { from: null, to: null };
+/** What a rule asks of a unit. By build date: the days d with floor((d - FIRST) * PIECES / SPAN) = piece. */
+function askedBy(position: number, piece: number, units: number): Partial<FitRuleFile> {
+  if (position === BY_DATE) return { options: [{ option: 'electric-start', fitted: piece === 1 }] };
+  if (position === BY_DATE + 2) return { models: [`model-${piece}`] };
+  if (position === BY_DATE + 1) {
+    const cut = String(Math.round(units / 2)).padStart(9, '0');
+    return { serials: { scheme: 'HOLM', from: piece === 0 ? null : cut, to: piece === 0 ? cut : null } };
+  }
   const cut = (k: number) => formatDay(FIRST + Math.ceil((SPAN * k) / PIECES));
-  return { from: piece === 0 ? null : cut(piece), to: piece === PIECES - 1 ? null : cut(piece + 1) };
+  return { built: { from: piece === 0 ? null : cut(piece), to: piece === PIECES - 1 ? null : cut(piece + 1) } };
 }

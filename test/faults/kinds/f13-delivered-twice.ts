@@ -20,7 +20,7 @@ export const deliveredTwice: Fault = {
     for (let round = 0; round < plan.dose; round++) {
       const scene = await setScene(house, CHUNKS * CHUNK_UNITS, SCENE_SEED);
       const recheckId = await publish(house, scene);
-      const planOnce = () => planChunks(ports, { recheckId }, CHUNK_UNITS);
+      const planOnce = () => planChunks(ports, { recheckId }, { unitsAChunk: CHUNK_UNITS });
       await Promise.all([planOnce(), planOnce()]);
       const jobs = Array.from({ length: CHUNKS }, (_, n) => ({ recheckId, n }));
       await Promise.all(jobs.flatMap((job) => [judgeChunk(ports, job), judgeChunk(ports, job)]));

@@ -1,20 +1,25 @@
 import { Prisma } from '../../generated/client';
-import { NumberRows } from './copy-out';
 import { literalSql } from './literal-sql';
+import { MISSING, NumberRows } from './number-rows';
+import { RowCursor } from './row-cursor';
 
-describe('rows of whole numbers in the text form of COPY', () => {
-  it('are read the same wherever the stream is cut', () => {
-    const text = '12\t-7\t\\N\n0\t-2147483648\t2147483647\n';
-    for (let cut = 0; cut <= text.length; cut++) {
-      const seen: number[][] = [];
-      const rows = new NumberRows(3, -1, (row) => seen.push([...row]));
-      rows.take(Buffer.from(text.slice(0, cut)));
-      rows.take(Buffer.from(text.slice(cut)));
-      expect(seen).toEqual([
-        [12, -7, -1],
-        [0, -2_147_483_648, 2_147_483_647],
-      ]);
-    }
+describe('a row in the text form of COPY', () => {
+  const take = (rows: NumberRows, text: string) => rows.take(Buffer.from(`xx${text}\nyy`), 2, 2 + text.length);
+
+  it('is read as whole numbers, however many rows there are', () => {
+    const rows = new NumberRows(3);
+    take(rows, '12\t-7\t\\N');
+    for (let i = 0; i < 10_000; i++) take(rows, `${i}\t-2147483648\t2147483647`);
+    expect(rows.count).toBe(10_001);
+    expect([...rows.values.subarray(0, 3)]).toEqual([12, -7, MISSING]);
+    expect([...rows.values.subarray(30_000, 30_003)]).toEqual([9_999, -2_147_483_648, 2_147_483_647]);
+  });
+
+  it('is read column by column, with what COPY had to write otherwise', () => {
+    const text = `-14\t\\N\tä\\tb\\\\c\t\t0`;
+    const bytes = Buffer.from(`xx${text}\n`);
+    const row = new RowCursor().begin(bytes, 2, bytes.length - 1);
+    expect([row.number(), row.text(), row.text(), row.text(), row.number()]).toEqual([-14, null, 'ä\tb\\c', '', 0]);
   });
 });
 

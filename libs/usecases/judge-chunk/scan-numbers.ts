@@ -1,0 +1,72 @@
+import type { BulkJudge } from '../../fit-rules';
+import { NOT_THERE, SCANNED, SCANNED_COLUMNS, type InstallScan, type InstallScans } from '../ports/install-scan';
+import type { LoadedRulebook } from '../rulebook';
+
+/** A position as the bulk judge knows it. */
+export interface NumberedPlace {
+  readonly line: string;
+  readonly place: number;
+  /** The slot that all units share; -1 where the rules tell units apart. */
+  readonly plainSlot: number;
+}
+
+const NOT_ASKED = -2;
+
+/** What the ids of a scan mean to one rulebook. Learnt when first met, kept for as long as the rulebook is. */
+export class ScanNumbers {
+  private readonly places: NumberedPlace[] = [];
+  /** Index of a part in the bulk judge by part id. */
+  private parts = new Int32Array(1_024).fill(NOT_ASKED);
+
+  private constructor(private readonly bulk: BulkJudge) {}
+
+  static of(rulebook: LoadedRulebook): ScanNumbers {
+    let numbers = kept.get(rulebook);
+    if (!numbers) kept.set(rulebook, (numbers = new ScanNumbers(rulebook.judge.bulk)));
+    return numbers;
+  }
+
+  place(positionId: number): NumberedPlace | undefined {
+    return this.places[positionId];
+  }
+
+  /** -1 for a part that no rule names. */
+  part(partId: number): number {
+    return this.parts[partId]!;
+  }
+
+  /** Learns every id of the scan, so that afterwards each can be looked up. */
+  async learn({ rows, count }: InstallScan, scans: InstallScans): Promise<void> {
+    const [parts, positions] = [new Set<number>(), new Set<number>()];
+    for (let at = 0; at < count * SCANNED_COLUMNS; at += SCANNED_COLUMNS) {
+      const part = rows[at + SCANNED.part]!;
+      if (part !== NOT_THERE && !(this.parts[part]! > NOT_ASKED)) parts.add(part);
+      const position = rows[at + SCANNED.position]!;
+      if (this.places[position] === undefined) positions.add(position);
+    }
+    if (positions.size > 0) await this.learnPlaces(positions, scans);
+    if (parts.size > 0) await this.learnParts([...parts], scans);
+  }
+
+  private async learnPlaces(wanted: ReadonlySet<number>, scans: InstallScans): Promise<void> {
+    for (const [id, { line, position }] of await scans.positions()) {
+      if (!wanted.has(id)) continue;
+      const { bulk } = this;
+      this.places[id] = { line, place: bulk.placeOf(line, position), plainSlot: bulk.plainSlotOf(line, position) };
+    }
+  }
+
+  private async learnParts(ids: readonly number[], scans: InstallScans): Promise<void> {
+    this.makeRoom(ids.reduce((most, id) => Math.max(most, id), 0));
+    for (const [id, key] of await scans.partKeys(ids)) this.parts[id] = this.bulk.partIndex(key);
+  }
+
+  private makeRoom(id: number): void {
+    if (id < this.parts.length) return;
+    const larger = new Int32Array(Math.max(id + 1, 2 * this.parts.length)).fill(NOT_ASKED);
+    larger.set(this.parts);
+    this.parts = larger;
+  }
+}
+
+const kept = new WeakMap<LoadedRulebook, ScanNumbers>();
