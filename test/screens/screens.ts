@@ -37,6 +37,7 @@ export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
     { name: 'figures', path: '/figures', ready: 'Time in stage' },
     { name: 'tag', path: `/tickets/${ticket}/tag`, ready: /promised/i },
     { name: 'shop', path: '/shop', ready: /scheme/i },
+    { name: 'my-sign-in', path: '/my-sign-in', ready: 'Second factor' },
     { name: 'settings', path: '/shop/settings', ready: /months/i },
   ];
 }

@@ -23,6 +23,7 @@ const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unkno
   ['a wall chart', '/wall-chart/DRIFTBREAK', (page) => page.getByRole('img', { name: /Parts by position/ }).waitFor()],
   ['the settings', '/shop/settings', (page) => page.getByLabel('Sooner below').waitFor()],
   ['the figures', '/figures', (page) => page.getByRole('img', { name: /^Intake: middle/ }).waitFor()],
+  ['my sign-in', '/my-sign-in', (page) => page.getByRole('button', { name: 'Set it up' }).waitFor()],
   ['a search', '/search?q=26-06', (page) => page.getByRole('heading', { name: /Found for/ }).waitFor()],
 ];
 

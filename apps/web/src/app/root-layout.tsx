@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Outlet, useLocation, useNavigate } from '@tanstack/react-router';
+import { lazy, Suspense } from 'react';
 import { FailedView } from '../components/failed-view';
 import { LoadingView } from '../components/loading-view';
 import { KeysHelp } from '../features/keys/keys-help';
@@ -10,11 +11,15 @@ import { sessionQuery } from '../lib/session';
 import { ShopHeader } from './shop-header';
 import classes from './root-layout.module.css';
 
+const SecondFactorMissing = lazy(() =>
+  import('../features/session/second-factor-missing').then((one) => ({ default: one.SecondFactorMissing })),
+);
+
 /** The frame of every page: who is at it, where one can go, and the page itself. Nobody signed in sees the door. */
 export function RootLayout() {
   const session = useQuery(sessionQuery);
   const person = session.data ?? null;
-  useLiveUpdates(person !== null);
+  useLiveUpdates(person !== null && person.secondFactor !== 'missing');
   const { pathname, hash } = useLocation();
   const navigate = useNavigate();
   if (pathname === '/welcome' && hash !== '') {
@@ -25,6 +30,13 @@ export function RootLayout() {
     return <FailedView what="the shop" error={session.error} retry={() => void session.refetch()} />;
   }
   if (!person) return <SignInForm />;
+  if (person.secondFactor === 'missing') {
+    return (
+      <Suspense fallback={<LoadingView what="the page" />}>
+        <SecondFactorMissing person={person} />
+      </Suspense>
+    );
+  }
   return (
     <>
       <a href="#page" className={classes.skip}>

@@ -45,6 +45,11 @@ export function sentenceOf(error: unknown): string {
   return error instanceof Error ? error.message : 'Something did not work. Try again.';
 }
 
+/** True when the password was right and the code of a second factor is asked for. */
+export function isCodeNeeded(error: unknown): boolean {
+  return error instanceof ApiProblem && error.problem.type === 'code-needed';
+}
+
 /** True when somebody else changed the thing first (status 412). */
 export function isStale(error: unknown): boolean {
   return error instanceof ApiProblem && error.problem.status === 412;

@@ -1,8 +1,15 @@
-import { QueryClient } from '@tanstack/react-query';
+import { QueryCache, QueryClient } from '@tanstack/react-query';
 import { ApiProblem } from './problem';
 
 /** One cache for the page. Live events mark what is old; a refusal is never tried again by itself. */
-export const queryClient = new QueryClient({
+export const queryClient: QueryClient = new QueryClient({
+  queryCache: new QueryCache({
+    // What the shop asks of a sign-in has changed meanwhile: the frame of the page is to know.
+    onError: (error) => {
+      if (error instanceof ApiProblem && error.problem.type === 'second-factor-needed')
+        void queryClient.invalidateQueries({ queryKey: ['session'] });
+    },
+  }),
   defaultOptions: {
     queries: {
       staleTime: 15_000,

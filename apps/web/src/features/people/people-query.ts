@@ -3,11 +3,13 @@ import {
   invited,
   peopleList,
   personView,
+  signInRules,
   type ChangePerson,
   type NewPerson,
   type PersonView,
+  type SignInRules,
 } from '../../../../../libs/contracts';
-import { request } from '../../lib/api-client';
+import { request, send } from '../../lib/api-client';
 
 /** Everybody of the shop and its locations. */
 export const peopleQuery = queryOptions({
@@ -39,5 +41,27 @@ export function useNewLink({ id }: PersonView) {
   return useMutation({
     mutationFn: () => request(invited, 'POST', `/people/${id}/link`),
     ...useOldList(),
+  });
+}
+
+/** Takes the second factor of somebody who lost it away. */
+export function useResetSecondFactor({ id }: PersonView) {
+  return useMutation({
+    mutationFn: () => send('POST', `/people/${id}/second-factor/reset`),
+    ...useOldList(),
+  });
+}
+
+/** What the shop asks of a sign-in. */
+export const signInRulesQuery = queryOptions({
+  queryKey: ['sign-in-rules'],
+  queryFn: () => request(signInRules, 'GET', '/settings/sign-in'),
+});
+
+export function useChangeSignInRules() {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: (body: SignInRules) => request(signInRules, 'PUT', '/settings/sign-in', { body }),
+    onSuccess: (rules) => client.setQueryData(signInRulesQuery.queryKey, rules),
   });
 }

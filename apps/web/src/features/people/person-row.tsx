@@ -1,9 +1,11 @@
 import { Button, NativeSelect } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
 import { ROLES, type PeopleList, type PersonView, type Role } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { sayInstant } from '../../lib/say';
+import { sessionQuery } from '../../lib/session';
 import { OneTimeLink } from './one-time-link';
-import { useChangePerson, useNewLink } from './people-query';
+import { useChangePerson, useNewLink, useResetSecondFactor } from './people-query';
 import classes from './people.module.css';
 
 interface PersonRowProps {
@@ -15,6 +17,8 @@ interface PersonRowProps {
 export function PersonRow({ person, locations }: PersonRowProps) {
   const change = useChangePerson(person);
   const link = useNewLink(person);
+  const reset = useResetSecondFactor(person);
+  const isOneself = useQuery(sessionQuery).data?.id === person.id;
   return (
     <li className={classes.person}>
       <div>
@@ -44,20 +48,26 @@ export function PersonRow({ person, locations }: PersonRowProps) {
             New link
           </Button>
         ) : null}
+        {person.hasSecondFactor && !isOneself ? (
+          <Button onClick={() => reset.mutate()} loading={reset.isPending}>
+            Take second factor away
+          </Button>
+        ) : null}
         <Button onClick={() => change.mutate({ active: !person.active })} loading={change.isPending}>
           {person.active ? 'Has left' : 'Works here again'}
         </Button>
       </div>
       <div className={classes.wide}>
-        <ActProblem error={change.error ?? link.error} />
+        <ActProblem error={change.error ?? link.error ?? reset.error} />
         {link.data ? <OneTimeLink invited={link.data} /> : null}
       </div>
     </li>
   );
 }
 
-function standingOf({ active, hasPassword, linkUntil }: PersonView): string {
+function standingOf({ active, hasPassword, hasSecondFactor, linkUntil }: PersonView): string {
   if (!active) return 'Has left; cannot sign in.';
   if (linkUntil !== null) return `Has a link until ${sayInstant(linkUntil)}.`;
+  if (hasSecondFactor) return 'Signs in with a password and a code.';
   return hasPassword ? 'Signs in with a password.' : 'Has no password and no link: make a new link.';
 }

@@ -3,7 +3,7 @@ import { useMutation } from '@tanstack/react-query';
 import { useState, type FormEvent } from 'react';
 import { ActProblem } from '../../components/act-problem';
 import { send } from '../../lib/api-client';
-import classes from '../people/people.module.css';
+import classes from './own-sign-in.module.css';
 
 /** Changes one's own password, which ends every other sign-in of oneself. */
 export function OwnPasswordForm() {

@@ -4,11 +4,13 @@ import { useState, type FormEvent } from 'react';
 import { demoPeople, me, type DemoPeople } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
+import { isCodeNeeded } from '../../lib/problem';
 import { changePerson } from '../../lib/session';
+import { CodeForm } from './code-form';
 import { DemoPeopleList } from './demo-people-list';
 import classes from './sign-in-form.module.css';
 
-/** The door: name and password; a demo shop also names its people. */
+/** The door: name and password, then a code where there is a second factor; a demo shop also names its people. */
 export function SignInForm() {
   const client = useQueryClient();
   const [login, setLogin] = useState('');
@@ -27,6 +29,7 @@ export function SignInForm() {
     event.preventDefault();
     signIn.mutate();
   };
+  if (isCodeNeeded(signIn.error)) return <SecondStep onBack={() => (setPassword(''), signIn.reset())} />;
   return (
     <main className={classes.door}>
       <form onSubmit={submit} className={classes.tag}>
@@ -54,6 +57,14 @@ export function SignInForm() {
         </Button>
       </form>
       {people.data && people.data.length > 0 ? <DemoPeopleList people={people.data} onPick={setLogin} /> : null}
+    </main>
+  );
+}
+
+function SecondStep({ onBack }: { onBack: () => void }) {
+  return (
+    <main className={classes.door}>
+      <CodeForm onBack={onBack} />
     </main>
   );
 }

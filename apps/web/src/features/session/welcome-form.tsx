@@ -4,7 +4,9 @@ import { useState, type FormEvent } from 'react';
 import { me } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
+import { isCodeNeeded } from '../../lib/problem';
 import { changePerson } from '../../lib/session';
+import { CodeForm } from './code-form';
 import classes from './sign-in-form.module.css';
 
 /** What a one-time link opens: a password is set, and one is signed in. `onDone` leads away from the link. */
@@ -22,6 +24,13 @@ export function WelcomeForm({ token, onDone }: { token: string; onDone: () => vo
     event.preventDefault();
     enter.mutate();
   };
+  if (isCodeNeeded(enter.error)) {
+    return (
+      <main className={classes.door}>
+        <CodeForm onDone={onDone} onBack={onDone} />
+      </main>
+    );
+  }
   return (
     <main className={classes.door}>
       <form onSubmit={submit} className={classes.tag}>
