@@ -104,6 +104,12 @@ module.exports = {
       to: { path: 'node_modules/(bullmq|ioredis)/' },
     },
     {
+      name: 'one-file-knows-the-other-provider',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: ['^apps/api/src/session/open-id\\.ts$', SPEC] },
+      to: { path: 'node_modules/openid-client/' },
+    },
+    {
       name: 'no-dev-dependency-in-production-code',
       severity: 'error',
       from: { path: '^(apps|libs)/', pathNot: [SPEC, '^libs/testing/', '^apps/(web|tools)/'] },

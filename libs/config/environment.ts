@@ -11,6 +11,13 @@ const url = (protocols: readonly string[]) =>
     error: `an address that starts with ${protocols.map((name) => `${name}//`).join(' or ')}`,
   });
 
+/** Plain http only to this very machine, where nobody listens in. */
+const isIssuer = (text: string): boolean => {
+  if (!URL.canParse(text)) return false;
+  const { protocol, hostname } = new URL(text);
+  return protocol === 'https:' || (protocol === 'http:' && ['127.0.0.1', '[::1]', 'localhost'].includes(hostname));
+};
+
 const wholeNumber = (low: number, high: number) =>
   z
     .string()
@@ -104,6 +111,36 @@ export const VARIABLES = {
     fallback: 'not set: a file `key` in REVRIGHT_DATA, made when first needed',
     meaning: 'Key that seals what must be read again and yet not lie open in the database; the same for every API.',
   },
+  OIDC_ISSUER: {
+    schema: z.string().refine(isIssuer, { error: 'an address that starts with https://' }).optional(),
+    fallback: 'not set: people sign in here alone',
+    meaning: 'Issuer of an OpenID Connect provider with which people can sign in as well.',
+  },
+  OIDC_CLIENT_ID: {
+    schema: z.string().max(300).optional(),
+    fallback: 'not set',
+    meaning: 'What the provider calls this shop.',
+  },
+  OIDC_CLIENT_SECRET: {
+    schema: z.string().max(1_000).optional(),
+    fallback: 'not set',
+    meaning: 'What this shop proves itself with to the provider.',
+  },
+  OIDC_NAME: {
+    schema: z.string().max(40, { error: 'at most 40 characters' }),
+    fallback: 'company account',
+    meaning: 'What the button on the sign-in page calls it.',
+  },
+  OIDC_NEW_PEOPLE: {
+    schema: z.enum(['technician', 'counter'], { error: 'technician or counter' }).optional(),
+    fallback: 'not set: nobody is added unasked',
+    meaning: 'Role as which somebody unknown with a verified e-mail address is added at the first sign-in with it.',
+  },
+  PUBLIC_URL: {
+    schema: url(['https:', 'http:']).optional(),
+    fallback: 'not set: as the browser asks for it',
+    meaning: 'Address under which people reach the page, where a provider is to send them back to.',
+  },
   TRUSTED_PROXIES: {
     schema: z
       .string()
@@ -131,6 +168,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
     CHUNK_UNITS: '10000',
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    OIDC_NAME: 'company account',
     TRUSTED_PROXIES: 'loopback',
     LOG_LEVEL: 'info',
   };

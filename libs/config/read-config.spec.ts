@@ -65,6 +65,18 @@ describe('the environment', () => {
     expect(sentence).not.toContain('topsecret');
   });
 
+  it('takes a provider of sign-ins whole or not at all, over https or on this machine', () => {
+    const whole = { OIDC_ISSUER: 'https://id.shop.example', OIDC_CLIENT_ID: 'revright', OIDC_CLIENT_SECRET: 's' };
+    expect(configOf(whole).elsewhere).toMatchObject({ clientId: 'revright', name: 'company account' });
+    expect(configOf({}).elsewhere).toBeUndefined();
+    expect(problemsOf({ OIDC_ISSUER: 'http://127.0.0.1:9', OIDC_CLIENT_ID: 'revright' })).toEqual([
+      'OIDC_CLIENT_SECRET is not set, but must be where OIDC_ISSUER is.',
+    ]);
+    expect(problemsOf({ ...whole, OIDC_ISSUER: 'http://id.shop.example' })).toEqual([
+      "OIDC_ISSUER is 'http://id.shop.example', but must be an address that starts with https://.",
+    ]);
+  });
+
   it('never repeats a key', () => {
     expect(problemsOf({ REVRIGHT_KEY: 'abc123' })).toEqual([
       "REVRIGHT_KEY is '***', but must be 64 hexadecimal digits, as `openssl rand -hex 32` prints them.",

@@ -1,5 +1,15 @@
 import { defaultsFor, VARIABLES, type VariableName } from './environment';
 
+/** An OpenID Connect provider with which people can sign in as well. */
+export interface OpenIdConfig {
+  readonly issuer: string;
+  readonly clientId: string;
+  readonly clientSecret: string;
+  readonly name: string;
+  /** As what somebody unknown is added; undefined when nobody is. */
+  readonly newPeople: 'technician' | 'counter' | undefined;
+}
+
 /** What the programs know about where they run. Field names are plain words; units are in the variable's meaning. */
 export interface Config {
   readonly databaseUrl: string | undefined;
@@ -17,6 +27,9 @@ export interface Config {
   readonly auditHeadFile: string | undefined;
   /** 64 hexadecimal digits. */
   readonly key: string | undefined;
+  readonly elsewhere: OpenIdConfig | undefined;
+  /** Without a slash at its end. */
+  readonly publicUrl: string | undefined;
   readonly trustedProxies: readonly string[];
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
 }
@@ -48,11 +61,14 @@ export function readConfig(env: Environment): ConfigResult {
     problems.push(
       sentence('REVRIGHT_DEMO', env['REVRIGHT_DEMO'] ?? '', 'false or not set where NODE_ENV is production'),
     );
+  if (parsed.OIDC_ISSUER !== undefined)
+    for (const name of ['OIDC_CLIENT_ID', 'OIDC_CLIENT_SECRET'] as const)
+      if (parsed[name] === undefined) problems.push(`${name} is not set, but must be where OIDC_ISSUER is.`);
   return problems.length > 0 ? { ok: false, problems } : { ok: true, config: toConfig(parsed as Parsed) };
 }
 
 /** What is secret is not told, not even when it is wrong. */
-const SECRET: readonly VariableName[] = ['REVRIGHT_KEY'];
+const SECRET: readonly VariableName[] = ['REVRIGHT_KEY', 'OIDC_CLIENT_SECRET'];
 const shown = (name: VariableName, text: string): string => (SECRET.includes(name) ? '***' : text);
 
 const sentence = (name: VariableName, text: string, accepted: string): string =>
@@ -71,6 +87,14 @@ const toConfig = (parsed: Parsed): Config => ({
   timeZone: parsed.TIME_ZONE,
   auditHeadFile: parsed.AUDIT_HEAD_FILE,
   key: parsed.REVRIGHT_KEY,
+  elsewhere: openIdOf(parsed),
+  publicUrl: parsed.PUBLIC_URL?.replace(/\/+$/, ''),
   trustedProxies: parsed.TRUSTED_PROXIES.split(/, */),
   logLevel: parsed.LOG_LEVEL,
 });
+
+function openIdOf(parsed: Parsed): OpenIdConfig | undefined {
+  const { OIDC_ISSUER: issuer, OIDC_CLIENT_ID: clientId, OIDC_CLIENT_SECRET: clientSecret } = parsed;
+  if (issuer === undefined || clientId === undefined || clientSecret === undefined) return undefined;
+  return { issuer, clientId, clientSecret, name: parsed.OIDC_NAME, newPeople: parsed.OIDC_NEW_PEOPLE };
+}

@@ -1,6 +1,7 @@
 export * from './common';
 export * from './session';
 export * from './second-factor';
+export * from './elsewhere';
 export * from './catalogue';
 export * from './unit';
 export * from './ruling';

@@ -21,6 +21,8 @@ export const personView = z.object({
   /** false until the person has set a password */
   hasPassword: z.boolean(),
   hasSecondFactor: z.boolean(),
+  /** as whom the person signs in with another provider; `bound` once that has happened */
+  elsewhere: z.object({ email: z.string(), bound: z.boolean() }).nullable(),
   /** until when the one-time link that was handed out can be used; null when there is none */
   linkUntil: instantText.nullable(),
   version: z.int(),
@@ -46,6 +48,16 @@ export const changePerson = z.object({
   active: z.boolean().optional(),
 });
 export type ChangePerson = z.infer<typeof changePerson>;
+
+/** PUT /api/people/:id/elsewhere: as whom the person may sign in with another provider; null for nobody. */
+export const personElsewhere = z.object({
+  email: z
+    .email({ error: 'expected an e-mail address' })
+    .max(200)
+    .transform((text) => text.toLowerCase())
+    .nullable(),
+});
+export type PersonElsewhere = z.infer<typeof personElsewhere>;
 
 /** What adding a person and POST /api/people/:id/link answer: the link is shown this once and kept nowhere. */
 export const invited = z.object({

@@ -11,6 +11,7 @@ import { installStore } from './installs/install-store';
 import { liveStore } from './live/live-store';
 import { outboxStore } from './outbox/outbox-store';
 import { ownerStore } from './owners/owner-store';
+import { outsideIdentityStore } from './people/outside-identity-store';
 import { peopleStore } from './people/people-store';
 import { keptAnswerStore } from './people/kept-answer-store';
 import { secondFactorStore, signInStepStore } from './people/second-factor-store';
@@ -29,6 +30,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     sessions: sessionStore(db),
     signInSteps: signInStepStore(db),
     secondFactors: secondFactorStore(db),
+    outsideIdentities: outsideIdentityStore(db),
     tries: tryStore(db),
     devices: deviceStore(db),
     people: peopleStore(db),

@@ -7,6 +7,7 @@ export * from './rulebook';
 export * from './judge-installs';
 export * from './sign-in/index';
 export * from './second-factor/index';
+export * from './sign-in-elsewhere/index';
 export * from './save-bulletin/save-bulletin';
 export * from './what-if/what-if';
 export * from './publish-bulletin/publish-bulletin';

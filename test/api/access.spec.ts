@@ -14,14 +14,17 @@ beforeAll(async () => {
 const pathOf = (path: string): string => path.replace(/:\w+/g, '2000000000');
 
 describe('every route', () => {
-  it('is open to nobody who is not signed in, save to sign in and out in one step or two, to use a one-time link, to see the demo people and whether it runs', async () => {
+  it('is open to nobody who is not signed in, save to sign in and out in one step or two or elsewhere, to use a one-time link, to see the demo people and whether it runs', async () => {
     const open = shop.api.routes.filter(({ permission }) => permission === 'open');
     expect(open.map(({ method, path }) => `${method} ${path}`).sort()).toEqual([
       'DELETE /session',
       'GET /health',
       'GET /session/demo',
+      'GET /session/elsewhere',
       'POST /session',
       'POST /session/code',
+      'POST /session/elsewhere',
+      'POST /session/elsewhere/back',
       'POST /session/link',
     ]);
     const anonymous = shop.anonymous();

@@ -99,7 +99,8 @@ export class ApiShop {
     readonly clock: { nowMs: number; today: number },
   ) {}
 
-  static async open(db: SpecDatabase): Promise<ApiShop> {
+  /** With further variables of the environment, where a spec is about them. */
+  static async open(db: SpecDatabase, env: Record<string, string> = {}): Promise<ApiShop> {
     const store = openStore({ url: db.url, poolSize: 6 });
     db.beforeClose(() => store.close());
     await fill(db.pool, store);
@@ -111,6 +112,7 @@ export class ApiShop {
       LOG_LEVEL: 'error',
       REVRIGHT_DEMO: 'false',
       REVRIGHT_KEY: 'ab'.repeat(32),
+      ...env,
     });
     if (!read.ok) throw new Error(read.problems.join(' '));
     const api = await startApi({ config: read.config, store, clock });

@@ -22,7 +22,8 @@ export class BrowserShop {
     readonly browser: Browser,
   ) {}
 
-  static async open(db: SpecDatabase): Promise<BrowserShop> {
+  /** With further variables of the environment, where a spec is about them. */
+  static async open(db: SpecDatabase, env: Record<string, string> = {}): Promise<BrowserShop> {
     const shop = makeDemoShop(1, Math.floor(Date.now() / 86_400_000));
     const store = openStore({ url: db.url });
     await seedShop(store, shop);
@@ -34,6 +35,7 @@ export class BrowserShop {
       NODE_ENV: 'test',
       REVRIGHT_DEMO: 'true',
       REVRIGHT_KEY: 'ab'.repeat(32),
+      ...env,
     });
     if (!read.ok) throw new Error(read.problems.join(' '));
     const api = await startApi({ config: read.config, store });

@@ -5,6 +5,7 @@ import type { Clock, Passwords, Ports, SessionRules, Store } from '../../../libs
 export const PORTS = Symbol('ports');
 export const CONFIG = Symbol('config');
 export const PASSWORDS = Symbol('passwords');
+export const ELSEWHERE = Symbol('elsewhere');
 export const SEALS = Symbol('seals');
 export const SECURITY_LOG = Symbol('security log');
 export const SESSION_RULES = Symbol('session rules');

@@ -9,6 +9,8 @@ export function peopleStore(db: Db): PeopleStore {
   const read = async (where: Prisma.Sql): Promise<PersonRecord[]> => {
     const rows = await db.$queryRaw<Columns[]>`
       SELECT p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", p.version, ${SECOND_FACTOR},
+             (SELECT json_build_object('email', o.email, 'bound', o.subject IS NOT NULL)
+              FROM outside_identity o WHERE o.person_id = p.id) AS elsewhere,
              i.expires_at AS "linkUntil", json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location
       FROM person p JOIN location l ON l.id = p.location_id LEFT JOIN invitation i ON i.person_id = p.id
       WHERE ${where} ORDER BY p.login`;
@@ -42,6 +44,17 @@ export function peopleStore(db: Db): PeopleStore {
       await db.$executeRaw`
         UPDATE person SET password_hash = ${hash}, version = version + 1 WHERE id = ${id}::int`;
     },
+    ...invitations(db),
+    async endSessions(id, saveTokenHash) {
+      await db.$executeRaw`
+        WITH steps AS (DELETE FROM sign_in_step WHERE person_id = ${id}::int)
+        DELETE FROM session WHERE person_id = ${id}::int AND token_hash IS DISTINCT FROM ${saveTokenHash}`;
+    },
+  };
+}
+
+function invitations(db: Db): Pick<PeopleStore, 'invite' | 'invitedBy' | 'takeInvitation'> {
+  return {
     async invite(id, tokenHash, expiresAt) {
       await db.$executeRaw`
         INSERT INTO invitation (person_id, token_hash, expires_at)
@@ -57,11 +70,6 @@ export function peopleStore(db: Db): PeopleStore {
       const rows = await db.$queryRaw<{ id: number; expiresAt: Date }[]>`
         DELETE FROM invitation WHERE token_hash = ${tokenHash} RETURNING person_id AS id, expires_at AS "expiresAt"`;
       return rows[0] && rows[0].expiresAt.getTime() > now ? rows[0].id : null;
-    },
-    async endSessions(id, saveTokenHash) {
-      await db.$executeRaw`
-        WITH steps AS (DELETE FROM sign_in_step WHERE person_id = ${id}::int)
-        DELETE FROM session WHERE person_id = ${id}::int AND token_hash IS DISTINCT FROM ${saveTokenHash}`;
     },
   };
 }

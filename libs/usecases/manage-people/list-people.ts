@@ -10,7 +10,7 @@ export async function listPeople({ store, clock }: Ports): Promise<PeopleList> {
 
 /** What an administrator sees of a person; a link whose time is over counts as none. */
 export function personView(person: PersonRecord, now: number): PersonView {
-  const { id, login, name, role, location, active, passwordHash, secondFactor, linkUntil, version } = person;
+  const { id, login, name, role, location, active, passwordHash, secondFactor, elsewhere, linkUntil, version } = person;
   const open = linkUntil !== null && linkUntil > now;
   return {
     id,
@@ -21,6 +21,7 @@ export function personView(person: PersonRecord, now: number): PersonView {
     active,
     hasPassword: passwordHash !== null,
     hasSecondFactor: secondFactor === 'on',
+    elsewhere,
     linkUntil: open ? new Date(linkUntil).toISOString() : null,
     version,
   };

@@ -2,6 +2,7 @@ export * from './session-store';
 export * from './second-factor-store';
 export * from './try-store';
 export * from './seals';
+export * from './elsewhere';
 export * from './catalogue-store';
 export * from './unit-store';
 export * from './ticket-store';

@@ -5,6 +5,8 @@ import type { PersonRow } from './session-store';
 export interface PersonRecord extends PersonRow {
   readonly version: number;
   readonly linkUntil: number | null;
+  /** As whom the person signs in with another provider; `bound` once that has happened. */
+  readonly elsewhere: { readonly email: string; readonly bound: boolean } | null;
 }
 
 export interface PeopleStore {

@@ -3,6 +3,7 @@ import type { BulletinStore } from './bulletin-store';
 import type { CallbackStore } from './callback-store';
 import type { CatalogueStore } from './catalogue-store';
 import type { FigureStore } from './figure-store';
+import type { OutsideIdentityStore } from './elsewhere';
 import type { Hints } from './hints';
 import type { InstallScans } from './install-scan';
 import type { InstallStore } from './install-store';
@@ -27,6 +28,7 @@ export interface Tables {
   readonly sessions: SessionStore;
   readonly signInSteps: SignInStepStore;
   readonly secondFactors: SecondFactorStore;
+  readonly outsideIdentities: OutsideIdentityStore;
   readonly tries: TryStore;
   readonly devices: DeviceStore;
   readonly people: PeopleStore;

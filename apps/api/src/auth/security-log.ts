@@ -3,7 +3,15 @@ import type { Config } from '../../../../libs/config';
 
 /** Something that matters to who watches over the shop. Nothing a person typed stands in it but an address. */
 export interface SecurityEvent {
-  readonly act: 'signed-in' | 'code-asked' | 'wrong-password' | 'wrong-code' | 'held-up' | 'signed-out' | 'refused';
+  readonly act:
+    | 'signed-in'
+    | 'code-asked'
+    | 'wrong-password'
+    | 'wrong-code'
+    | 'wrong-elsewhere'
+    | 'held-up'
+    | 'signed-out'
+    | 'refused';
   readonly address: string;
   readonly personId?: number | undefined;
   /** By password, one-time link, code or another sign-in; of a refused request its method, path and why. */

@@ -5,6 +5,7 @@ import type { Problem } from '../../../../libs/contracts';
 import { PasswordsBusyError } from '../../../../libs/store';
 import type { SecurityLog } from '../auth/security-log';
 import type { SignedInRequest } from '../auth/session.guard';
+import { ElsewhereAwayError } from '../session/open-id';
 import { SECURITY_LOG } from '../tokens';
 import { ProblemError } from './problem-error';
 
@@ -63,6 +64,12 @@ export function problemOf(error: unknown): ProblemError {
       },
     );
   }
+  if (error instanceof ElsewhereAwayError)
+    return new ProblemError(
+      503,
+      'elsewhere-away',
+      'The other sign-in does not answer; use your password here, or wait.',
+    );
   const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
   if (status === 404) return new ProblemError(404, 'not-found', 'There is nothing under this address.');
   if (status !== null && status < 500) return new ProblemError(status, 'bad-request', messageOf(error));

@@ -1,10 +1,11 @@
-import { Body, Controller, Get, HttpCode, Inject, Patch, Post } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Patch, Post, Put } from '@nestjs/common';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
 import {
   changePerson as changePersonSchema,
   invited,
   newPerson,
   peopleList,
+  personElsewhere,
   personView,
 } from '../../../../libs/contracts';
 import {
@@ -13,6 +14,7 @@ import {
   listPeople,
   renewLink,
   resetSecondFactor,
+  setElsewhere,
   type Actor,
   type Ports,
 } from '../../../../libs/usecases';
@@ -28,6 +30,7 @@ class PeopleListDto extends createZodDto(peopleList) {}
 class PersonDto extends createZodDto(personView) {}
 class NewPersonDto extends createZodDto(newPerson) {}
 class ChangePersonDto extends createZodDto(changePersonSchema) {}
+class PersonElsewhereDto extends createZodDto(personElsewhere) {}
 class InvitedDto extends createZodDto(invited) {}
 
 @Controller('people')
@@ -63,6 +66,13 @@ export class PeopleController {
     @CurrentActor() actor: Actor,
   ) {
     return answer(await changePerson(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Put(':id/elsewhere')
+  @Permit('manage-people')
+  @ZodResponse({ status: 200, type: PersonDto })
+  async elsewhere(@RowIdParam('id') id: number, @Body() input: PersonElsewhereDto) {
+    return answer(await setElsewhere(this.ports, id, input));
   }
 
   @Post(':id/second-factor/reset')

@@ -16,6 +16,8 @@ import { clearCookie, readCookie, setCookie } from '../auth/session-cookie';
 import { ProblemError } from '../http/problem-error';
 import { PORTS, SECURITY_LOG } from '../tokens';
 
+type Wrong = 'wrong-password' | 'wrong-code' | 'wrong-elsewhere';
+
 /** What every way of signing in has in common over HTTP: being held up, cookies, and a line in the log. */
 @Injectable()
 export class SignInDoor {
@@ -38,7 +40,7 @@ export class SignInDoor {
   }
 
   /** Answers 401, which a page takes for "not let in yet". */
-  refuse(request: FastifyRequest, act: 'wrong-password' | 'wrong-code', detail: string, personId?: number): never {
+  refuse(request: FastifyRequest, act: Wrong, detail: string, personId?: number): never {
     this.log.note({ act, personId, address: request.ip });
     throw new ProblemError(401, act, detail);
   }

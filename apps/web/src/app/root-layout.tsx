@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Outlet, useLocation, useNavigate } from '@tanstack/react-router';
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useCallback } from 'react';
 import { FailedView } from '../components/failed-view';
 import { LoadingView } from '../components/loading-view';
 import { KeysHelp } from '../features/keys/keys-help';
@@ -15,15 +15,27 @@ const SecondFactorMissing = lazy(() =>
   import('../features/session/second-factor-missing').then((one) => ({ default: one.SecondFactorMissing })),
 );
 
+const FromElsewhere = lazy(() =>
+  import('../features/session/from-elsewhere').then((one) => ({ default: one.FromElsewhere })),
+);
+
 /** The frame of every page: who is at it, where one can go, and the page itself. Nobody signed in sees the door. */
 export function RootLayout() {
   const session = useQuery(sessionQuery);
   const person = session.data ?? null;
   useLiveUpdates(person !== null && person.secondFactor !== 'missing');
-  const { pathname, hash } = useLocation();
+  const { pathname, hash, searchStr } = useLocation();
   const navigate = useNavigate();
+  const home = useCallback(() => void navigate({ to: '/', replace: true }), [navigate]);
   if (pathname === '/welcome' && hash !== '') {
-    return <WelcomeForm token={hash} onDone={() => void navigate({ to: '/', replace: true })} />;
+    return <WelcomeForm token={hash} onDone={home} />;
+  }
+  if (pathname === '/from-elsewhere' && searchStr !== '') {
+    return (
+      <Suspense fallback={<LoadingView what="the shop" />}>
+        <FromElsewhere query={window.location.search} onDone={home} />
+      </Suspense>
+    );
   }
   if (session.isPending) return <LoadingView what="the shop" />;
   if (session.isError) {

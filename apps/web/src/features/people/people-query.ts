@@ -1,11 +1,13 @@
 import { queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
 import {
+  elsewhereOffered,
   invited,
   peopleList,
   personView,
   signInRules,
   type ChangePerson,
   type NewPerson,
+  type PersonElsewhere,
   type PersonView,
   type SignInRules,
 } from '../../../../../libs/contracts';
@@ -63,5 +65,18 @@ export function useChangeSignInRules() {
   return useMutation({
     mutationFn: (body: SignInRules) => request(signInRules, 'PUT', '/settings/sign-in', { body }),
     onSuccess: (rules) => client.setQueryData(signInRulesQuery.queryKey, rules),
+  });
+}
+
+/** What the other way of signing in is called; null when the shop has none. */
+export const elsewhereQuery = queryOptions({
+  queryKey: ['elsewhere'],
+  queryFn: () => request(elsewhereOffered, 'GET', '/session/elsewhere'),
+});
+
+export function useSetElsewhere({ id }: PersonView) {
+  return useMutation({
+    mutationFn: (body: PersonElsewhere) => request(personView, 'PUT', `/people/${id}/elsewhere`, { body }),
+    ...useOldList(),
   });
 }

@@ -5,7 +5,8 @@ import { ActProblem } from '../../components/act-problem';
 import { sayInstant } from '../../lib/say';
 import { sessionQuery } from '../../lib/session';
 import { OneTimeLink } from './one-time-link';
-import { useChangePerson, useNewLink, useResetSecondFactor } from './people-query';
+import { ElsewhereField } from './elsewhere-field';
+import { elsewhereQuery, useChangePerson, useNewLink, useResetSecondFactor } from './people-query';
 import classes from './people.module.css';
 
 interface PersonRowProps {
@@ -18,6 +19,7 @@ export function PersonRow({ person, locations }: PersonRowProps) {
   const change = useChangePerson(person);
   const link = useNewLink(person);
   const reset = useResetSecondFactor(person);
+  const provider = useQuery(elsewhereQuery).data?.name ?? null;
   const isOneself = useQuery(sessionQuery).data?.id === person.id;
   return (
     <li className={classes.person}>
@@ -57,6 +59,7 @@ export function PersonRow({ person, locations }: PersonRowProps) {
           {person.active ? 'Has left' : 'Works here again'}
         </Button>
       </div>
+      {person.active && provider !== null ? <ElsewhereField person={person} provider={provider} /> : null}
       <div className={classes.wide}>
         <ActProblem error={change.error ?? link.error ?? reset.error} />
         {link.data ? <OneTimeLink invited={link.data} /> : null}

@@ -8,6 +8,7 @@ import { isCodeNeeded } from '../../lib/problem';
 import { changePerson } from '../../lib/session';
 import { CodeForm } from './code-form';
 import { DemoPeopleList } from './demo-people-list';
+import { ElsewhereButton } from './elsewhere-button';
 import classes from './sign-in-form.module.css';
 
 /** The door: name and password, then a code where there is a second factor; a demo shop also names its people. */
@@ -55,6 +56,7 @@ export function SignInForm() {
         <Button type="submit" variant="filled" loading={signIn.isPending} fullWidth mt="md">
           Sign in
         </Button>
+        <ElsewhereButton />
       </form>
       {people.data && people.data.length > 0 ? <DemoPeopleList people={people.data} onPick={setLogin} /> : null}
     </main>

@@ -1,0 +1,2 @@
+export * from './let-in';
+export * from './set-elsewhere';
