@@ -2,7 +2,7 @@
  * The import law of the house. Each room names the rooms it may open a door to; everything else is refused.
  * The picture in DEVELOPERS.md is generated from this list.
  */
-const PURE = ['day', 'part-number', 'build-date', 'fastener', 'fit-rules', 'ticket', 'contracts'];
+const PURE = ['day', 'part-number', 'build-date', 'fastener', 'fit-rules', 'ticket', 'contracts', 'papers'];
 
 const ROOMS = {
   'libs/day': [],
@@ -11,12 +11,15 @@ const ROOMS = {
   'libs/fastener': ['libs/day'],
   'libs/fit-rules': ['libs/day', 'libs/part-number', 'libs/build-date', 'libs/fastener'],
   'libs/ticket': ['libs/day', 'libs/part-number', 'libs/build-date', 'libs/fastener', 'libs/fit-rules'],
-  'libs/contracts': PURE.filter((name) => name !== 'contracts').map((name) => `libs/${name}`),
+  'libs/contracts': PURE.filter((name) => name !== 'contracts' && name !== 'papers').map((name) => `libs/${name}`),
+  'libs/papers': ['libs/day', 'libs/contracts'],
   'libs/usecases': PURE.map((name) => `libs/${name}`),
   'libs/config': [],
   'libs/demo': PURE.map((name) => `libs/${name}`),
   'libs/store': ['libs/usecases', 'libs/config', 'libs/demo', ...PURE.map((name) => `libs/${name}`)],
   'libs/queue': ['libs/usecases', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'libs/press': ['libs/usecases', 'libs/papers', 'libs/contracts'],
+  'libs/mail': ['libs/usecases', 'libs/papers', 'libs/contracts'],
   'libs/testing': [
     'libs/store',
     'libs/queue',
@@ -25,8 +28,22 @@ const ROOMS = {
     'libs/config',
     ...PURE.map((name) => `libs/${name}`),
   ],
-  'apps/api': ['libs/usecases', 'libs/store', 'libs/queue', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
-  'apps/worker': ['libs/usecases', 'libs/store', 'libs/queue', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'apps/api': [
+    'libs/usecases',
+    'libs/press',
+    'libs/store',
+    'libs/queue',
+    'libs/config',
+    ...PURE.map((name) => `libs/${name}`),
+  ],
+  'apps/worker': [
+    'libs/usecases',
+    'libs/mail',
+    'libs/store',
+    'libs/queue',
+    'libs/config',
+    ...PURE.map((name) => `libs/${name}`),
+  ],
   'apps/solo': [
     'apps/api',
     'apps/worker',
@@ -108,6 +125,18 @@ module.exports = {
       severity: 'error',
       from: { path: '^(apps|libs)/', pathNot: ['^apps/api/src/session/open-id\\.ts$', SPEC] },
       to: { path: 'node_modules/openid-client/' },
+    },
+    {
+      name: 'only-the-press-makes-pdf',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: ['^libs/press/', SPEC] },
+      to: { path: 'node_modules/(pdfmake|@types/pdfmake)/' },
+    },
+    {
+      name: 'only-mail-speaks-smtp',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: ['^libs/mail/', SPEC] },
+      to: { path: 'node_modules/(nodemailer|@types/nodemailer)/' },
     },
     {
       name: 'no-dev-dependency-in-production-code',

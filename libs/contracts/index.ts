@@ -22,3 +22,4 @@ export * from './people';
 export * from './trail';
 export * from './rulebook-view';
 export * from './figures';
+export * from './prints';

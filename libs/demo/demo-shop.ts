@@ -1,3 +1,4 @@
+import type { PrintSettings } from '../contracts';
 import type { Day } from '../day';
 import type { Evidence, SerialScheme, StandardEdition } from '../build-date';
 import type { FastenerSpecInput, ShearJointInput } from '../fastener';
@@ -17,7 +18,12 @@ export interface DemoShop {
   readonly locations: readonly { readonly code: LocationCode; readonly name: string }[];
   readonly benches: readonly DemoBench[];
   readonly people: readonly DemoPerson[];
-  readonly settings: { readonly currency: string; readonly lookBackMonths: number; readonly standing: Standing };
+  readonly settings: {
+    readonly currency: string;
+    readonly lookBackMonths: number;
+    readonly standing: Standing;
+    readonly prints: PrintSettings;
+  };
   readonly makers: readonly DemoMaker[];
   readonly schemes: readonly SerialScheme[];
   readonly editions: readonly StandardEdition[];

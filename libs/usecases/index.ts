@@ -54,3 +54,4 @@ export * from './change-settings/change-settings';
 export * from './manage-people/index';
 export * from './view-trail/view-trail';
 export * from './view-figures';
+export * from './print-papers';

@@ -21,6 +21,7 @@ import { LiveModule } from './live/live.module';
 import { MetricsModule } from './metrics/metrics.module';
 import { OwnersModule } from './owners/owners.module';
 import { PortsModule } from './ports.module';
+import { PrintsModule } from './prints/prints.module';
 import { RechecksModule } from './rechecks/rechecks.module';
 import { RulebookModule } from './rulebook/rulebook.module';
 import { SessionModule } from './session/session.module';
@@ -47,6 +48,7 @@ const NOUNS: Type[] = [
   RechecksModule,
   CallbacksModule,
   FiguresModule,
+  PrintsModule,
   LiveModule,
   SettingsModule,
   PeopleModule,

@@ -1,11 +1,22 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { keyOf } from '../../../libs/config';
+import { openPress } from '../../../libs/press';
 import { passwords, sealsWith } from '../../../libs/store';
 import { USUAL_SESSION_RULES } from '../../../libs/usecases';
 import { securityLog } from './auth/security-log';
 import { openId } from './session/open-id';
 import { shopClock } from './shop-clock';
-import { CONFIG, ELSEWHERE, PASSWORDS, PORTS, SEALS, SECURITY_LOG, SESSION_RULES, type ApiOptions } from './tokens';
+import {
+  CONFIG,
+  ELSEWHERE,
+  PASSWORDS,
+  PORTS,
+  PRINTING,
+  SEALS,
+  SECURITY_LOG,
+  SESSION_RULES,
+  type ApiOptions,
+} from './tokens';
 
 /** Hands every module the store, the clock and the configuration it was started with. */
 @Module({})
@@ -18,13 +29,17 @@ export class PortsModule {
       providers: [
         { provide: PORTS, useValue: { store: options.store, clock } },
         { provide: CONFIG, useValue: options.config },
+        {
+          provide: PRINTING,
+          useValue: { store: options.store, clock, press: openPress(), zone: options.config.timeZone },
+        },
         { provide: PASSWORDS, useValue: options.passwords ?? passwords },
         { provide: ELSEWHERE, useValue: options.config.elsewhere ? openId(options.config.elsewhere) : null },
         { provide: SEALS, useValue: sealsWith(() => keyOf(options.config)) },
         { provide: SECURITY_LOG, useValue: securityLog(options.config, options.securityLog) },
         { provide: SESSION_RULES, useValue: options.sessionRules ?? USUAL_SESSION_RULES },
       ],
-      exports: [PORTS, CONFIG, PASSWORDS, ELSEWHERE, SEALS, SECURITY_LOG, SESSION_RULES],
+      exports: [PORTS, PRINTING, CONFIG, PASSWORDS, ELSEWHERE, SEALS, SECURITY_LOG, SESSION_RULES],
     };
   }
 }

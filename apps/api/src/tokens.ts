@@ -4,6 +4,7 @@ import type { Clock, Passwords, Ports, SessionRules, Store } from '../../../libs
 /** Under which names the modules are handed what lies outside the API. */
 export const PORTS = Symbol('ports');
 export const CONFIG = Symbol('config');
+export const PRINTING = Symbol('printing');
 export const PASSWORDS = Symbol('passwords');
 export const ELSEWHERE = Symbol('elsewhere');
 export const SEALS = Symbol('seals');

@@ -1,3 +1,4 @@
+import { USUAL_PRINTS } from '../../contracts';
 /** Where the demo shop works. */
 export const locations = [
   { code: 'MILL', name: 'Millrace Lane' },
@@ -47,4 +48,11 @@ export const people: readonly DemoPerson[] = [
 export const settings = {
   currency: 'EUR',
   lookBackMonths: 36,
-} as const;
+  prints: {
+    ...USUAL_PRINTS,
+    shopName: 'Millrace Small Engine Repairs',
+    address: '3 Millrace Lane, Ottermouth',
+    phone: '0000 100 2000',
+    email: 'counter@millrace.example',
+  },
+};

@@ -23,3 +23,4 @@ export * from './people-store';
 export * from './trail-store';
 export * from './kept-answer-store';
 export * from './figure-store';
+export * from './press';

@@ -19,9 +19,10 @@ export function HandoverSheetPage() {
             <Link to="/tickets/$id" params={{ id }}>
               Back to {data.number}
             </Link>{' '}
-            <Button variant="filled" onClick={() => window.print()}>
-              Print the sheet
-            </Button>
+            <Button component="a" href={`/api/tickets/${id}/sheet.pdf`} target="_blank" rel="noopener" variant="filled">
+              Open the sheet as a PDF
+            </Button>{' '}
+            <Button onClick={() => window.print()}>Print this page</Button>
           </p>
           <HandoverSheet ticket={data} />
         </>

@@ -2,8 +2,10 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { EmptyView } from '../../components/empty-view';
 import { QueryView } from '../../components/query-view';
+import { PrintSettingsForm } from '../../features/settings/print-settings-form';
 import { SettingsForm } from '../../features/settings/settings-form';
 import { settingsQuery } from '../../features/settings/settings-query';
+import { printSettingsQuery } from '../../lib/print-settings-query';
 import { useMay } from '../../lib/session';
 
 /** What the shop settles for itself. */
@@ -27,9 +29,18 @@ export function SettingsPage() {
 
 function Settings() {
   const settings = useQuery(settingsQuery);
+  const prints = useQuery(printSettingsQuery);
   return (
-    <QueryView query={settings} what="the settings">
-      {(data) => <SettingsForm settings={data} />}
-    </QueryView>
+    <>
+      <QueryView query={settings} what="the settings">
+        {(data) => <SettingsForm settings={data} />}
+      </QueryView>
+      <section aria-labelledby="prints">
+        <h2 id="prints">Prints</h2>
+        <QueryView query={prints} what="how prints look">
+          {(data) => <PrintSettingsForm settings={data} />}
+        </QueryView>
+      </section>
+    </>
   );
 }

@@ -1,7 +1,7 @@
 import type { TicketView } from '../../../../../libs/contracts';
 import { Caution } from '../../components/caution';
 import { sayInstantDay, sayMoney } from '../../lib/say';
-import { sheetLines } from './sheet-lines';
+import { consentWords, OWNERS_CAUTION, sheetLines } from '../../../../../libs/papers';
 import classes from './handover-sheet.module.css';
 
 /** The sheet for the owner: found, fitted, why, spares, cautions, and the word on being called. */
@@ -45,12 +45,8 @@ export function HandoverSheet({ ticket }: { ticket: TicketView }) {
       <p>
         Parts and labour: <strong>{sayMoney(ticket.totalMinor, ticket.currency)}</strong>.
       </p>
-      <OwnersCaution />
-      <p>
-        {owner.consent
-          ? 'You agreed that we call you when a later bulletin changes what is right for this unit.'
-          : 'You have not agreed to be called when a later bulletin changes what is right for this unit.'}
-      </p>
+      <Caution>{OWNERS_CAUTION}</Caution>
+      <p>{consentWords(owner.consent)}</p>
       <p className={classes.sign}>Received by</p>
     </article>
   );
@@ -72,16 +68,6 @@ function SheetHead({ ticket }: { ticket: TicketView }) {
         <p>{owner.phone}</p>
       </div>
     </header>
-  );
-}
-
-function OwnersCaution() {
-  return (
-    <Caution>
-      Before you touch any part: stop the engine, take the key or the plug lead off, wait until everything is at rest,
-      and release stored energy. Never fit a stronger fastener than the one required: it saves the pin and breaks the
-      gearbox. The maker&apos;s papers, local rules and a licensed technician come first.
-    </Caution>
   );
 }
 

@@ -1,4 +1,4 @@
-import type { PlaceView, TicketView } from '../../../../../libs/contracts';
+import type { PlaceView, TicketView } from '../contracts';
 
 /** One place on the sheet for the owner. */
 export interface SheetLine {
@@ -30,4 +30,11 @@ export function sheetLines({ places, positions }: Pick<TicketView, 'places' | 'p
       fitted: place.left?.part?.number ?? place.left?.partText ?? 'as it was',
       why: place.found?.verdict?.ownerSentence ?? place.left?.verdict?.ownerSentence ?? '',
     }));
+}
+
+/** The owner's word on being called, as it stands on the sheet. */
+export function consentWords(consent: boolean): string {
+  return consent
+    ? 'You agreed that we call you when a later bulletin changes what is right for this unit.'
+    : 'You have not agreed to be called when a later bulletin changes what is right for this unit.';
 }

@@ -1,0 +1,92 @@
+import type { PrintSettings, TicketView } from '../contracts';
+import { OWNERS_CAUTION } from './cautions';
+import type { Block, Line, Paper } from './paper';
+import { consentWords, sheetLines } from './sheet-lines';
+import type { Saying } from './saying';
+
+const number = (text: string): Line => ({ text, number: true });
+
+/** The sheet that goes to the owner with the unit: found, fitted, why, spares, cautions, and the word on being called. */
+export function handoverSheet(ticket: TicketView, settings: PrintSettings, say: Saying): Paper {
+  return {
+    title: `Handover sheet ${ticket.number}`,
+    size: settings.paper,
+    foot: [ticket.number, settings.shopName, settings.phone].filter(Boolean).join(' · '),
+    pages: [
+      [
+        head(ticket, settings, say),
+        ...unitBlocks(ticket),
+        { kind: 'heading', text: 'What was found and what was fitted' },
+        foundAndFitted(ticket),
+        { kind: 'heading', text: 'Spares handed to you' },
+        spares(ticket),
+        ...accepted(ticket),
+        {
+          kind: 'text',
+          line: ['Parts and labour: ', { text: say.money(ticket.totalMinor, ticket.currency), strong: true }],
+        },
+        { kind: 'caution', text: OWNERS_CAUTION },
+        { kind: 'text', line: consentWords(ticket.owner.consent) },
+        { kind: 'sign', text: 'Received by' },
+      ],
+    ],
+  };
+}
+
+function head({ number: ticketNumber, closedAt, owner }: TicketView, settings: PrintSettings, say: Saying): Block {
+  const handed = closedAt ? `Handed over ${say.instantDay(closedAt)}` : 'Not handed over yet';
+  return {
+    kind: 'title',
+    left: [{ text: ticketNumber, number: true, strong: true }, handed, settings.shopName, settings.address].filter(
+      filled,
+    ),
+    right: [{ text: owner.name, strong: true }, owner.address, owner.phone].filter(filled),
+  };
+}
+
+const filled = (line: Line): boolean => line !== '';
+
+function unitBlocks({ unit, complaint }: TicketView): Block[] {
+  const name = [unit.makerName, unit.lineName, unit.modelNumber].filter(Boolean).join(' ') || 'Unit not identified';
+  const serial = unit.serial ?? `not readable (${unit.serialAbsent ?? 'no reason given'})`;
+  const line: Line = [
+    { text: name, strong: true },
+    ', serial ',
+    { text: serial, number: unit.serial !== null },
+    `. ${unit.buildDates.sentence}`,
+  ];
+  return [{ kind: 'text', line }, ...(complaint ? [{ kind: 'text' as const, line: `You told us: ${complaint}` }] : [])];
+}
+
+function foundAndFitted(ticket: TicketView): Block {
+  const lines = sheetLines(ticket);
+  if (lines.length === 0)
+    return { kind: 'text', line: 'Every place that was looked at holds the right part; nothing was changed.' };
+  return {
+    kind: 'table',
+    heads: ['Place', 'Found', 'Fitted', 'Why'],
+    widths: [22, 19, 17, 42],
+    rows: lines.map(({ place, found, fitted, why }) => [place, number(found), number(fitted), why]),
+  };
+}
+
+function spares({ picks }: TicketView): Block {
+  const given = picks.filter(({ purpose, state }) => purpose === 'spare' && state !== 'returned');
+  if (given.length === 0) return { kind: 'text', line: 'None.' };
+  const items = given.map(({ quantity, part }) => [
+    `${quantity} × `,
+    { text: part.number, number: true },
+    ` ${part.name}`,
+  ]);
+  return { kind: 'list', items };
+}
+
+function accepted({ flags }: TicketView): Block[] {
+  const kept = flags.filter(({ state }) => state === 'accepted');
+  if (kept.length === 0) return [];
+  const items = kept.map(({ sentence, decision }) => [sentence, decision?.why].filter(Boolean).join(' '));
+  return [
+    { kind: 'heading', text: 'Accepted by the manager' },
+    { kind: 'list', items },
+  ];
+}

@@ -1,0 +1,1 @@
+export { openPress } from './open-press';

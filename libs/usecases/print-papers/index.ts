@@ -1,0 +1,2 @@
+export * from './print-handover-sheet';
+export * from './print-settings';
