@@ -35,7 +35,7 @@ function Settings() {
       <QueryView query={settings} what="the settings">
         {(data) => <SettingsForm settings={data} />}
       </QueryView>
-      <section aria-labelledby="prints">
+      <section aria-labelledby="prints" style={{ marginTop: '2.5rem' }}>
         <h2 id="prints">Prints</h2>
         <QueryView query={prints} what="how prints look">
           {(data) => <PrintSettingsForm settings={data} />}
