@@ -5,6 +5,7 @@ export * from './elsewhere';
 export * from './catalogue';
 export * from './unit';
 export * from './ruling';
+export * from './estimate';
 export * from './ticket';
 export * from './bench-list';
 export * from './bulletin';

@@ -30,6 +30,9 @@ export const POLICY = {
   'except-part': MANAGER,
   'set-labour': DESK,
   'authorise-work': DESK,
+  'write-estimates': DESK,
+  /** What was earned on tickets handed over, as a table for the shop's books. */
+  'export-bookkeeping': ['manager', 'administrator'],
   'tick-safety': BENCH,
   'move-ticket': DESK,
   'hold-ticket': DESK,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { dayText, instantText, line, minorUnits, personRef, reason, rowId, stage, verdict } from './common';
+import { dayText, instantText, line, personRef, reason, rowId, stage, verdict } from './common';
 import { bench, position } from './catalogue';
+import { authorisationView, estimateView, labourLine } from './estimate';
 import { marks } from './marks';
 import { fitView, partRef, rulingView, strengthView, verdictView } from './ruling';
 import { newOwner, owner, unitIdentity, unitView } from './unit';
@@ -154,18 +155,6 @@ export const pickView = z.object({
 });
 export type PickView = z.infer<typeof pickView>;
 
-/** PUT /api/tickets/:id/labour */
-export const setLabour = z.object({ minutes: z.int().min(0).max(10_000), minor: minorUnits });
-export type SetLabour = z.infer<typeof setLabour>;
-
-/** POST /api/tickets/:id/authorisation: who said yes, how, and to which amount. */
-export const authorise = z.object({
-  by: line(200).min(1, { error: 'expected the name of the person who said yes' }),
-  how: z.enum(['in-person', 'phone', 'email', 'signature']),
-  amountMinor: minorUnits,
-});
-export type Authorise = z.infer<typeof authorise>;
-
 /** PUT /api/tickets/:id/safety: the points ticked so far. */
 export const tickSafety = z.object({ checks: z.array(z.string().max(60)).max(50) });
 export type TickSafety = z.infer<typeof tickSafety>;
@@ -237,10 +226,12 @@ export const ticketView = z.object({
   places: z.array(placeView),
   rulings: z.array(rulingView),
   picks: z.array(pickView),
-  labour: z.object({ minutes: z.int(), minor: z.int() }),
+  labour: z.object({ minutes: z.int(), minor: z.int(), lines: z.array(labourLine) }),
+  /** what the owner is asked to pay as things stand, tax and all */
   totalMinor: z.int(),
   currency: z.string(),
-  authorisation: authorise.extend({ at: instantText, recordedBy: z.string().nullable() }).nullable(),
+  estimate: estimateView,
+  authorisation: authorisationView.nullable(),
   safety: z.array(z.object({ id: z.string(), sentence: z.string(), ticked: z.boolean() })),
   flags: z.array(flagView),
   /** per stage, what its gate still asks for; empty means the gate is open */

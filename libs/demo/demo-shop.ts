@@ -1,4 +1,5 @@
 import type { PrintSettings } from '../contracts';
+import type { Tax } from '../ticket';
 import type { Day } from '../day';
 import type { Evidence, SerialScheme, StandardEdition } from '../build-date';
 import type { FastenerSpecInput, ShearJointInput } from '../fastener';
@@ -20,9 +21,10 @@ export interface DemoShop {
   readonly people: readonly DemoPerson[];
   readonly settings: {
     readonly currency: string;
+    readonly prints: PrintSettings;
+    readonly money: { readonly tax: Tax; readonly hourMinor: number };
     readonly lookBackMonths: number;
     readonly standing: Standing;
-    readonly prints: PrintSettings;
   };
   readonly makers: readonly DemoMaker[];
   readonly schemes: readonly SerialScheme[];

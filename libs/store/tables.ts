@@ -6,6 +6,7 @@ import { callbackStore } from './callbacks/callback-store';
 import { catalogueStore } from './catalogue/catalogue-store';
 import type { Db } from './db';
 import { figureStore } from './figures/figure-store';
+import { estimateStore } from './estimates/estimate-store';
 import { flagStore } from './flags/flag-store';
 import { installStore } from './installs/install-store';
 import { liveStore } from './live/live-store';
@@ -41,6 +42,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     units: unitStore(db),
     tickets: ticketStore(db),
     benches: benchStore(db),
+    estimates: estimateStore(db, zone),
     flags: flagStore(db),
     rulebook: rulebookStore(db),
     installs: installStore(db, zone),

@@ -41,6 +41,7 @@ const facts = (more: Partial<TicketFacts> = {}): TicketFacts => ({
   positions: [position()],
   picks: [],
   flags: [],
+  money: { totalMinor: 0, authorisedMinor: null, currency: 'EUR' },
   safetyTicked: SAFETY_POINTS.map(({ id }) => id),
   ...more,
 });
@@ -68,6 +69,22 @@ describe('the gates', () => {
         position: 'PIN',
       },
     ]);
+  });
+
+  it('ask for the owner’s word at every gate from the repair on, and again once the work goes beyond it', () => {
+    const money = (totalMinor: number, authorisedMinor: number | null) => ({
+      money: { totalMinor, authorisedMinor, currency: 'EUR' },
+    });
+    for (const stage of ['parts-selection', 'repair', 'handover'] as const) {
+      expect(codes(stage, money(1, null))).toEqual(['not-authorised']);
+      expect(codes(stage, money(5_001, 5_000))).toEqual(['not-authorised']);
+      expect(codes(stage, money(5_000, 5_000))).toEqual([]);
+      expect(codes(stage, money(0, null))).toEqual([]);
+    }
+    expect(codes('inspection', money(1, null))).toEqual([]);
+    expect(missingForStage('repair', facts(money(5_001, 5_000)))[0]!.sentence).toBe(
+      "Ask for the owner's word again: the estimate comes to 50.01 EUR, and the owner said yes to 50.00 EUR.",
+    );
   });
 
   it.each([

@@ -1,3 +1,4 @@
+import { sayMinor } from './estimate/sums';
 import { picksFor, mayBeFitted, positionsToWorkOn } from './positions-to-work-on';
 import { safetyStillOpen } from './safety-points';
 import type { Stage } from './stages';
@@ -15,6 +16,9 @@ export interface GatePoint {
   readonly code: string;
   readonly asks: (facts: TicketFacts) => readonly Omit<MissingPoint, 'code'>[];
 }
+
+/** Work beyond what the owner said yes to needs a new yes, at every gate from the repair on: parts can come on later. */
+const OWNERS_WORD: GatePoint = { code: 'not-authorised', asks: workBeyondTheOwnersWord };
 
 /**
  * What each stage's gate asks before the ticket may go on. Points look only at the facts of the ticket, so the page
@@ -36,12 +40,14 @@ export const GATES: Readonly<Record<Stage, readonly GatePoint[]>> = {
     { code: 'ruling-not-settled', asks: rulingsNotSettled },
     { code: 'no-part-picked', asks: positionsWithoutPart },
     { code: 'part-not-right', asks: partsNotRight },
+    OWNERS_WORD,
   ],
   repair: [
     { code: 'safety-not-ticked', asks: safetyNotTicked },
     { code: 'part-not-fitted', asks: partsNeitherFittedNorReturned },
+    OWNERS_WORD,
   ],
-  handover: [{ code: 'flag-open', asks: flagsOpen }],
+  handover: [{ code: 'flag-open', asks: flagsOpen }, OWNERS_WORD],
 };
 
 const unless = (holds: boolean, sentence: string) => (holds ? [] : [{ sentence, position: null }]);
@@ -85,6 +91,18 @@ function partsNotRight(facts: TicketFacts) {
       ofPosition(position, `${position.name}: ${parts} is neither right nor allowed; return it, or ask a manager.`),
     ];
   });
+}
+
+function workBeyondTheOwnersWord({ money: { totalMinor, authorisedMinor, currency } }: TicketFacts) {
+  const total = sayMinor(totalMinor, currency);
+  if (authorisedMinor === null) {
+    return unless(totalMinor === 0, `Ask for the owner's word: the estimate comes to ${total}.`);
+  }
+  const word = sayMinor(authorisedMinor, currency);
+  return unless(
+    totalMinor <= authorisedMinor,
+    `Ask for the owner's word again: the estimate comes to ${total}, and the owner said yes to ${word}.`,
+  );
 }
 
 function safetyNotTicked(facts: TicketFacts) {

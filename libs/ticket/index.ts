@@ -13,3 +13,5 @@ export * from './gates';
 export * from './missing-for';
 export * from './may-move';
 export * from './settle-picks';
+export * from './estimate/sums';
+export * from './estimate/estimate-lines';

@@ -40,6 +40,14 @@ export interface FlagFacts {
   readonly state: 'open' | 'accepted' | 'lapsed' | 'settled';
 }
 
+/** What the owner is asked to pay as things stand, and what they said yes to, in minor units. */
+export interface MoneyFacts {
+  readonly totalMinor: number;
+  /** Null while the owner has not said yes to anything. */
+  readonly authorisedMinor: number | null;
+  readonly currency: string;
+}
+
 /** Everything the gates and moves of one ticket rest on. */
 export interface TicketFacts {
   readonly stage: Stage;
@@ -52,6 +60,7 @@ export interface TicketFacts {
   readonly positions: readonly PositionFacts[];
   readonly picks: readonly PickFacts[];
   readonly flags: readonly FlagFacts[];
+  readonly money: MoneyFacts;
   /** Ids of the safety points ticked so far. */
   readonly safetyTicked: readonly string[];
 }

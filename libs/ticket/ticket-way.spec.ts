@@ -48,6 +48,7 @@ function factsOf({ stage, onHold, closed, gates }: Ticket): TicketFacts {
       { ...fit, state: 'fitted', verdict: gates['parts-selection'] ? 'right' : 'wrong' },
       { ...fit, state: gates.repair ? 'fitted' : 'picked', verdict: 'right' },
     ],
+    money: { totalMinor: 0, authorisedMinor: null, currency: 'EUR' },
     flags: gates.handover ? [] : [{ position: 'A', placeName: 'A, left', state: 'open' }],
     safetyTicked: [
       'makers-papers',

@@ -40,6 +40,7 @@ export * from './identify-unit/index';
 export * from './record-evidence/index';
 export * from './open-ticket/index';
 export * from './work-on-ticket/index';
+export * from './estimate-work/index';
 export * from './move-stage/index';
 export * from './record-places/index';
 export * from './tell-part/index';

@@ -100,7 +100,9 @@ describe('the list of a bench', () => {
   it('counts the open minutes against the day, those on hold apart, and those without minutes', async () => {
     const manager = await shop.as('manager');
     const work = await opened('17010009', B4);
-    await manager.change('PUT', `/tickets/${work.id}/labour`, work.version, { minutes: 90, minor: 9_600 });
+    await manager.change('PUT', `/tickets/${work.id}/labour`, work.version, {
+      lines: [{ what: 'Seized bolt', minutes: 90, minor: 9_600 }],
+    });
     expect((await manager.ask('PATCH', `/benches/${B4}`, { dayMinutes: 300 })).status).toBe(200);
     const load = async () => (await lists()).benches.find(({ id }) => id === B4)!.load;
     const before = await load();

@@ -45,7 +45,9 @@ async function inParts(found: Place[], serial: string): Promise<TicketView> {
   let ticket = await shop.newTicket(serial);
   ticket = await ok(move(ticket, 'inspection'));
   ticket = await ok(record(ticket, 'found', found));
-  return ok(move(ticket, 'parts-selection'));
+  ticket = await ok(move(ticket, 'parts-selection'));
+  const yes = { by: 'Ole Brand', how: 'phone', amountMinor: 50_000 };
+  return ok(technician.change('POST', `/tickets/${ticket.id}/authorisation`, ticket.version, yes));
 }
 
 const SHEARED: Place[] = [{ position: 'AUG-PIN', place: 1, condition: 'sheared' }, ...SOUND.slice(1)];
@@ -118,6 +120,8 @@ describe('the gates of a ticket', () => {
     ticket = (await technician.get(`/tickets/${ticket.id}`)).body;
     expect(ticket.unit.buildDates).toMatchObject({ needed: false, days: [{ from: '2017-03-01', to: '2017-04-01' }] });
     ticket = await ok(pick(ticket, { position: 'AUG-PIN', partText: '70-412B' }));
+    const yes = { by: 'Ole Brand', how: 'phone', amountMinor: 275 };
+    ticket = await ok(technician.change('POST', `/tickets/${ticket.id}/authorisation`, ticket.version, yes));
     expect((await ok(move(ticket, 'repair'))).stage).toBe('repair');
   });
 
@@ -258,7 +262,9 @@ describe('the way of a ticket', () => {
     let ticket = await inRepair('17030014');
     ticket = await ok(record(ticket, 'left', [{ position: 'AUG-PIN', place: 1, partText: '70-412B' }]));
     ticket = await ok(
-      technician.change('PUT', `/tickets/${ticket.id}/labour`, ticket.version, { minutes: 40, minor: 3_000 }),
+      technician.change('PUT', `/tickets/${ticket.id}/labour`, ticket.version, {
+        lines: [{ what: 'Work', minutes: 40, minor: 3_000 }],
+      }),
     );
     const yes = { by: 'Ole Brand', how: 'phone', amountMinor: 5_000 };
     ticket = await ok(technician.change('POST', `/tickets/${ticket.id}/authorisation`, ticket.version, yes));
@@ -270,14 +276,18 @@ describe('the way of a ticket', () => {
       'moved',
       'found',
       'moved',
+      'estimate',
+      'authorised',
       'picked',
       'moved',
       'safety',
       'left',
       'labour',
+      'estimate',
       'authorised',
       'picked',
       'moved',
+      'estimate',
       'handed-over',
     ]);
     expect(ticket.history.every(({ by }) => by !== null)).toBe(true);

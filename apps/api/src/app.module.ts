@@ -12,6 +12,7 @@ import { DescriptionModule } from './open-api/description.module';
 import { CatalogueModule } from './catalogue/catalogue.module';
 import { RepeatInterceptor } from './http/repeat.interceptor';
 import { FiguresModule } from './figures/figures.module';
+import { EstimatesModule } from './estimates/estimates.module';
 import { FlagsModule } from './flags/flags.module';
 import { ProblemFilter } from './http/problem.filter';
 import { ValidationPipe } from './http/validation';
@@ -42,6 +43,7 @@ const NOUNS: Type[] = [
   TicketsModule,
   BoardModule,
   BenchesModule,
+  EstimatesModule,
   FlagsModule,
   BulletinsModule,
   RulebookModule,

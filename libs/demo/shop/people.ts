@@ -47,6 +47,7 @@ export const people: readonly DemoPerson[] = [
 /** What the shop has settled for itself. */
 export const settings = {
   currency: 'EUR',
+  money: { tax: { name: 'VAT', basisPoints: 2_100, included: true }, hourMinor: 6_400 },
   lookBackMonths: 36,
   prints: {
     ...USUAL_PRINTS,

@@ -2,7 +2,8 @@ import { civilDateOf, type Day } from '../../day';
 import { instantAt, writeInstant } from '../calendar';
 import type { DemoLine, DemoPosition, DemoOwner, DemoPick, DemoRecord, DemoTicket, Stage } from '../demo-shop';
 import { stages } from '../demo-shop';
-import { people, type LocationCode } from '../shop/people';
+import { priceOfTime } from '../../ticket';
+import { people, settings, type LocationCode } from '../shop/people';
 import { benchFor } from './bench-for';
 import { chooseWork, type Work } from './choose-work';
 import { picksOf } from './picks-of';
@@ -16,9 +17,6 @@ export interface TicketRoom extends RecordRoom {
   readonly owners: readonly DemoOwner[];
   readonly today: Day;
 }
-
-/** Minor units asked for an hour at the bench. */
-const HOUR_MINOR = 6_400;
 
 /** One ticket for each visit, in order; what one visit leaves, the next one finds. */
 export function makeTickets(visits: readonly Visit[], room: TicketRoom): DemoTicket[] {
@@ -39,8 +37,8 @@ function makeTicket(visit: Visit, number: string, room: TicketRoom): DemoTicket 
   const times = timesOf(visit, room);
   const records = recordsOf(visit, line, work, times, room);
   const picks = picksOf(visit, work, records, times.picked, room);
-  const labourMinutes = has(stage, 'repair') && !visit.cancelled ? 15 * room.chance.whole(2, 10) : 0;
-  const labourMinor = Math.round((labourMinutes * HOUR_MINOR) / 60);
+  const labourMinutes = minutesOf(visit, number, room);
+  const labourMinor = priceOfTime(labourMinutes, settings.money.hourMinor);
   const technician = technicianAt(owner.location, room);
   const ticket: Omit<DemoTicket, 'events'> = {
     number,
@@ -69,6 +67,12 @@ function makeTicket(visit: Visit, number: string, room: TicketRoom): DemoTicket 
     picks,
   };
   return { ...ticket, events: eventsOf(ticket, times, room.parts) };
+}
+
+/** What is about to be repaired has its minutes already, guessed from the look of it: here from its number. */
+function minutesOf({ stage, cancelled }: Visit, number: string, { chance }: TicketRoom): number {
+  if (cancelled || !has(stage, 'parts-selection')) return 0;
+  return stage === 'parts-selection' ? 15 * (2 + (Number(number.slice(-2)) % 9)) : 15 * chance.whole(2, 10);
 }
 
 /**

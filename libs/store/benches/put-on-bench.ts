@@ -18,18 +18,14 @@ export const putOnBench =
     }
     const rank = await rankFor(db, ticketId, benchId, before);
     if (rank === null) return false;
-    await write(
-      db,
-      ticketId,
-      benchId,
-      rank === 'no room' ? await rankAfterSpreading(db, ticketId, benchId, before) : rank,
-    );
+    const free = rank === 'no room' ? await rankAfterSpreading(db, ticketId, benchId, before) : rank;
+    await write(db, ticketId, benchId, String(free));
     return true;
   };
 
-type Rank = string | 'no room' | null;
+/** Ranks travel as text: they are wider than the plain numbers of this language. */
+type Rank = bigint | 'no room' | null;
 
-/** Ranks travel as text: they are wider than the numbers of this language. */
 async function rankFor(db: Db, ticketId: number, benchId: number, before: number | null): Promise<Rank> {
   const rows = await db.$queryRaw<{ low: string | null; high: string | null }[]>`
     WITH list AS (SELECT id, bench_rank AS rank FROM ticket
@@ -38,21 +34,21 @@ async function rankFor(db: Db, ticketId: number, benchId: number, before: number
     SELECT (SELECT max(rank)::text FROM list WHERE ${before}::int IS NULL OR rank < (SELECT rank FROM high)) AS low,
            (SELECT rank::text FROM high) AS high`;
   const low = rows[0]!.low === null ? null : BigInt(rows[0]!.low);
-  if (before === null) return String((low ?? 0n) + BigInt(STEP));
+  if (before === null) return (low ?? 0n) + BigInt(STEP);
   if (rows[0]!.high === null) return null;
   const high = BigInt(rows[0]!.high);
-  if (low === null) return String(high - BigInt(STEP));
-  return high - low < 2n ? 'no room' : String((low + high) / 2n);
+  if (low === null) return high - BigInt(STEP);
+  return high - low < 2n ? 'no room' : (low + high) / 2n;
 }
 
 /** The new numbers lie above every old one, so that no two are ever the same on the way. */
-async function rankAfterSpreading(db: Db, ticketId: number, benchId: number, before: number | null): Promise<string> {
+async function rankAfterSpreading(db: Db, ticketId: number, benchId: number, before: number | null): Promise<Rank> {
   await db.$executeRaw`
     UPDATE ticket t SET bench_rank = n.rank
     FROM (SELECT id, max(bench_rank) OVER () + row_number() OVER (ORDER BY bench_rank) * ${STEP}::bigint AS rank
           FROM ticket WHERE bench_id = ${benchId} AND closed_at IS NULL) n
     WHERE t.id = n.id`;
-  return (await rankFor(db, ticketId, benchId, before))!;
+  return rankFor(db, ticketId, benchId, before);
 }
 
 async function write(db: Db, ticketId: number, benchId: number | null, rank: string | null): Promise<void> {

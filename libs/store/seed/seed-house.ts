@@ -1,5 +1,5 @@
 import type { DemoShop } from '../../demo';
-import { IN_FORCE_DAY, LOOK_BACK_MONTHS, PRINTS, STANDING } from '../../usecases';
+import { CURRENCY, IN_FORCE_DAY, LOOK_BACK_MONTHS, MONEY, PRINTS, STANDING } from '../../usecases';
 import { formatDay } from '../../day';
 import type { Db } from '../db';
 import { hashPassword } from '../people/passwords';
@@ -67,8 +67,9 @@ async function seedSettings(db: Db, { settings, today }: DemoShop): Promise<void
     { key: LOOK_BACK_MONTHS, value: settings.lookBackMonths },
     { key: STANDING, value: settings.standing },
     { key: IN_FORCE_DAY, value: formatDay(today) },
-    { key: 'currency', value: settings.currency },
     { key: PRINTS, value: settings.prints },
+    { key: CURRENCY, value: settings.currency },
+    { key: MONEY, value: settings.money },
     { key: DEMO_SHOP, value: true },
   ];
   await insertRows(db, 'setting', { key: 'text', value: 'jsonb' }, rows);

@@ -2,6 +2,7 @@ import { formatDay, type Day } from '../../day';
 import type { DemoShop } from '../../demo';
 import { SAFETY_POINTS } from '../../ticket';
 import type { Db } from '../db';
+import { ESTIMATE_COLUMNS, estimateRows, lastRevision } from './estimate-rows';
 import { insertRows, takeIds } from './insert-rows';
 import type { CatalogueIds } from './seed-catalogue';
 import type { HouseIds } from './seed-house';
@@ -10,7 +11,7 @@ import type { UnitIds } from './seed-units';
 export type SeededIds = { readonly house: HouseIds; readonly catalogue: CatalogueIds; readonly units: UnitIds };
 type DemoTicket = DemoShop['tickets'][number];
 
-/** Tickets with their records, picks and history. */
+/** Tickets with their records, picks, estimates and history. */
 export async function seedTickets(db: Db, shop: DemoShop, ids: SeededIds): Promise<void> {
   const ticketIds = await takeIds(db, 'ticket', shop.tickets.length);
   const with_ = <T>(rows: (ticket: DemoTicket, id: number, line: string) => readonly T[]): T[] =>
@@ -32,6 +33,12 @@ export async function seedTickets(db: Db, shop: DemoShop, ids: SeededIds): Promi
     'pick',
     PICK_COLUMNS,
     with_((ticket, id, line) => pickRows(ticket, id, line, ids)),
+  );
+  await insertRows(
+    db,
+    'estimate',
+    ESTIMATE_COLUMNS,
+    with_((ticket, id) => estimateRows(ticket, id, shop, ids)),
   );
   await insertRows(
     db,
@@ -59,6 +66,7 @@ const TICKET_COLUMNS = {
   handed_over: 'boolean',
   labour_minutes: 'int',
   labour_minor: 'int',
+  labour_lines: 'jsonb',
   authorisation: 'jsonb',
   safety_checks: 'text[]',
 };
@@ -83,9 +91,14 @@ function ticketRow(ticket: DemoTicket, id: number, { house, units }: SeededIds) 
     handed_over: ticket.handedOver,
     labour_minutes: ticket.labourMinutes,
     labour_minor: ticket.labourMinor,
-    authorisation: ticket.authorisation,
+    labour_lines: labourLines(ticket),
+    authorisation: ticket.authorisation && { ...ticket.authorisation, revision: lastRevision(ticket) },
     safety_checks: ticket.safe ? SAFETY_POINTS.map((point) => point.id) : [],
   };
+}
+
+function labourLines({ labourMinutes: minutes, labourMinor: minor }: DemoTicket) {
+  return minutes === 0 ? [] : [{ kind: 'labour', what: 'Work at the bench', minutes, minor }];
 }
 
 const RECORD_COLUMNS = {
@@ -146,7 +159,7 @@ function pickRows(ticket: DemoTicket, ticketId: number, line: string, { house, c
     quantity,
     purpose,
     state,
-    price_minor: priceMinor,
+    price_minor: priceMinor * quantity,
     picked_at: instantText(at),
     picked_by: house.person.of(ticket.technician),
   }));

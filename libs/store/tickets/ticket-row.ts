@@ -1,3 +1,4 @@
+import type { LabourLine } from '../../contracts';
 import type { TicketPatch, TicketRow, TicketStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
@@ -10,7 +11,7 @@ export async function readTicketRow(db: Db, id: number): Promise<TicketRow | nul
            t.stage, t.complaint, t.promised_on::text AS "promisedOn", t.hold_reason AS "holdReason",
            t.cancel_reason AS "cancelReason", ${iso('t.opened_at')} AS "openedAt", ${iso('t.closed_at')} AS "closedAt",
            t.handed_over AS "handedOver", t.labour_minutes AS "labourMinutes", t.labour_minor AS "labourMinor",
-           t.authorisation, t.safety_checks AS "safetyChecks",
+           t.labour_lines AS "labourLines", t.authorisation, t.safety_checks AS "safetyChecks",
            CASE WHEN b.id IS NULL THEN NULL ELSE json_build_object('id', b.id, 'code', b.code, 'name', b.name,
                 'location', l.name) END AS bench
     FROM ticket t
@@ -49,8 +50,9 @@ const COLUMNS: { [Key in keyof TicketPatch]-?: (value: never) => Prisma.Sql } = 
   cancelReason: (value: string | null) => Prisma.sql`cancel_reason = ${value}::text`,
   closedAt: (value: number | null) => Prisma.sql`closed_at = ${value === null ? null : new Date(value)}::timestamptz`,
   handedOver: (value: boolean) => Prisma.sql`handed_over = ${value}`,
-  labourMinutes: (value: number) => Prisma.sql`labour_minutes = ${value}`,
-  labourMinor: (value: number) => Prisma.sql`labour_minor = ${value}`,
+  labourLines: (value: readonly LabourLine[]) => Prisma.sql`labour_lines = ${JSON.stringify(value)}::jsonb,
+    labour_minutes = ${value.reduce((sum, { minutes }) => sum + minutes, 0)},
+    labour_minor = ${value.reduce((sum, { minor }) => sum + minor, 0)}`,
   authorisation: (value: object) => Prisma.sql`authorisation = ${JSON.stringify(value)}::jsonb`,
   safetyChecks: (value: readonly string[]) => Prisma.sql`safety_checks = ${[...value]}::text[]`,
 };

@@ -2,7 +2,9 @@ import type { MoveStage, TicketView } from '../../contracts';
 import { mayMove, stageBefore, type Destination, type NotNow } from '../../ticket';
 import type { Actor } from '../actor';
 import { changeTicket, type OnTicket, type TicketChange } from '../change-ticket/index';
+import { nextRevision, writtenDown } from '../estimate-work/estimate-as-it-stands';
 import { judgeUnit } from '../judge-installs';
+import type { Tables } from '../ports/index';
 import { done, refused, type Outcome, type RefusalCode } from '../outcome';
 import { settleBooked } from '../settle-callback/settle-booked';
 import type { Ports } from '../run';
@@ -14,10 +16,10 @@ export function moveStage(
   actor: Actor,
   { to, reason, ...on }: OnTicket & MoveStage,
 ): Promise<Outcome<TicketView>> {
-  return changeTicket(ports, actor, on, (whole) => {
+  return changeTicket(ports, actor, on, async (whole, tx) => {
     const notNow = mayMove(gateFacts(whole), to, reason ?? null);
     if (notNow) return asRefusal(notNow);
-    return done(to === 'handed-over' ? handOver(ports, actor, whole) : step(actor, whole, to, reason));
+    return done(to === 'handed-over' ? await handOver(ports, actor, whole, tx) : step(actor, whole, to, reason));
   });
 }
 
@@ -56,13 +58,22 @@ function step(
   };
 }
 
-/** The unit leaves: spares go along, the ticket closes, and what the unit holds is judged as that of a unit outside. */
-function handOver({ clock }: Ports, actor: Actor, { ticket, unit, picks }: WholeTicket): TicketChange {
+/**
+ * The unit leaves: spares go along, the ticket closes with the estimate as it stands written down, and what the unit
+ * holds is judged as that of a unit outside.
+ */
+async function handOver({ clock }: Ports, actor: Actor, whole: WholeTicket, tx: Tables): Promise<TicketChange> {
+  const { ticket, unit, picks } = whole;
+  const last = nextRevision(whole, await tx.estimates.ofTicket(ticket.id));
   const spares = picks.filter(({ purpose, state }) => purpose === 'spare' && state === 'picked');
   return {
     patch: { closedAt: clock.now(), handedOver: true },
-    events: [{ kind: 'handed-over', data: { spares: spares.length }, personId: actor.id }],
+    events: [
+      ...(last ? [writtenDown(last, actor)] : []),
+      { kind: 'handed-over', data: { spares: spares.length }, personId: actor.id },
+    ],
     after: async (tx) => {
+      if (last) await tx.estimates.add(ticket.id, last, actor.id);
       await tx.tickets.setPickStates(
         ticket.id,
         spares.map(({ id }) => ({ id, state: 'given' })),

@@ -48,5 +48,9 @@ export const LOOK_BACK_MONTHS = 'look-back-months';
 export const STANDING = 'standing';
 /** True where managers and administrators need a second factor. */
 export const SECOND_FACTOR_REQUIRED = 'second-factor-required';
+/** The shop's one currency, by its three letters (ISO 4217). */
+export const CURRENCY = 'currency';
+/** `{ tax, hourMinor }`: see the contract of the money settings. */
+export const MONEY = 'money';
 /** The last day whose papers have been taken into account, `YYYY-MM-DD`. */
 export const IN_FORCE_DAY = 'in-force-day';

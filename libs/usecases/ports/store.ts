@@ -4,6 +4,7 @@ import type { CallbackStore } from './callback-store';
 import type { CatalogueStore } from './catalogue-store';
 import type { FigureStore } from './figure-store';
 import type { OutsideIdentityStore } from './elsewhere';
+import type { EstimateStore } from './estimate-store';
 import type { Hints } from './hints';
 import type { InstallScans } from './install-scan';
 import type { InstallStore } from './install-store';
@@ -39,6 +40,7 @@ export interface Tables {
   readonly units: UnitStore;
   readonly tickets: TicketStore;
   readonly benches: BenchStore;
+  readonly estimates: EstimateStore;
   readonly flags: FlagStore;
   readonly rulebook: RulebookStore;
   readonly installs: InstallStore;

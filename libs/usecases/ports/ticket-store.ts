@@ -1,10 +1,20 @@
-import type { Marks, PromisedFilter, StageName, StrengthView, TicketCard, VerdictWord } from '../../contracts';
+import type {
+  LabourLine,
+  Marks,
+  PromisedFilter,
+  StageName,
+  StrengthView,
+  TicketCard,
+  VerdictWord,
+} from '../../contracts';
 
 /** How the owner said yes, as kept on the ticket. */
 export interface AuthorisationRow {
   readonly by: string;
   readonly how: 'in-person' | 'phone' | 'email' | 'signature';
   readonly amountMinor: number;
+  /** The revision of the estimate it was said to; words from before there were revisions have none. */
+  readonly revision?: number | null;
   readonly at: string;
   readonly recordedBy?: string | null;
 }
@@ -33,6 +43,7 @@ export interface TicketRow {
   readonly handedOver: boolean;
   readonly labourMinutes: number;
   readonly labourMinor: number;
+  readonly labourLines: readonly LabourLine[];
   readonly authorisation: AuthorisationRow | null;
   readonly safetyChecks: readonly string[];
 }
@@ -46,8 +57,8 @@ export interface TicketPatch {
   readonly cancelReason?: string | null;
   readonly closedAt?: number | null;
   readonly handedOver?: boolean;
-  readonly labourMinutes?: number;
-  readonly labourMinor?: number;
+  /** Their sums are kept beside them. */
+  readonly labourLines?: readonly LabourLine[];
   readonly authorisation?: AuthorisationRow;
   readonly safetyChecks?: readonly string[];
 }

@@ -2,6 +2,7 @@ import type { Judgement } from '../../fit-rules';
 import { formatDay } from '../../day';
 import type { FlagFacts, PickFacts, PlaceFacts, TicketFacts } from '../../ticket';
 import { placeName } from '../browse-catalogue/index';
+import { estimateAsItStands } from '../estimate-work/estimate-as-it-stands';
 import type { FlagRow, PickRow, PlaceRecordRow, PositionRow } from '../ports/index';
 import { judgePart, judgeRecord, positionById, type WholeTicket } from './load-ticket';
 
@@ -22,6 +23,11 @@ export function gateFacts(whole: WholeTicket): TicketFacts {
     })),
     picks: whole.picks.map((pick) => pickFacts(whole, pick)),
     flags: whole.flags.map((flag) => flagFacts(whole, flag)),
+    money: {
+      totalMinor: estimateAsItStands(whole).totalMinor,
+      authorisedMinor: ticket.authorisation?.amountMinor ?? null,
+      currency: whole.money.currency,
+    },
     safetyTicked: ticket.safetyChecks,
   };
 }

@@ -1,6 +1,8 @@
+import type { MoneySettings } from '../../contracts';
 import { day } from '../../day';
 import type { Judgement } from '../../fit-rules';
 import type { Clock } from '../clock';
+import { moneySettingsOf } from '../estimate-work/money-settings';
 import type { FlagRow, PartRow, PickRow, PlaceRecordRow, PositionRow, Tables, TicketRow } from '../ports/index';
 import { partKeysOf, type Names } from '../rule-on-unit/index';
 import { loadUnit, type WholeUnit } from '../view-unit/index';
@@ -12,6 +14,7 @@ export interface WholeTicket extends WholeUnit, Names {
   readonly picks: readonly PickRow[];
   readonly flags: readonly FlagRow[];
   readonly partsById: ReadonlyMap<number, PartRow>;
+  readonly money: MoneySettings;
 }
 
 /**
@@ -37,15 +40,16 @@ export async function loadAround(
   alsoParts: readonly number[] = [],
 ): Promise<WholeTicket> {
   const { id } = ticket;
-  const [whole, records, picks, flags] = await Promise.all([
+  const [whole, records, picks, flags, money] = await Promise.all([
     loadUnit(tables, clock, ticket.unitId),
     tables.tickets.records(id),
     tables.tickets.picks(id),
     tables.flags.ofTicket(id),
+    moneySettingsOf(tables),
   ]);
   if (!whole) throw new Error(`ticket ${ticket.number} has no unit`);
   const parts = await readParts(tables, [...partIdsOf(records, picks), ...alsoParts], partKeysOf(whole.rulings));
-  return { ...whole, ticket, records, picks, flags, ...parts };
+  return { ...whole, ticket, records, picks, flags, money, ...parts };
 }
 
 function partIdsOf(records: readonly PlaceRecordRow[], picks: readonly PickRow[]): number[] {

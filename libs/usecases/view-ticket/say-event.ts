@@ -1,5 +1,5 @@
 import { sayDay, parseDay } from '../../day';
-import { STAGE_WORDS, type Destination } from '../../ticket';
+import { decimal, STAGE_WORDS, type Destination } from '../../ticket';
 import type { EventRow } from '../ports/index';
 
 type Data = EventRow['data'];
@@ -16,6 +16,10 @@ const text = (data: Data, key: string): string => {
 const because = (data: Data): string => (text(data, 'reason') === '' ? '' : `: ${text(data, 'reason')}`);
 const stage = (data: Data, key: string): string => STAGE_WORDS[text(data, key) as Destination] ?? text(data, key);
 const benchIn = (data: Data, key: string): string => (text(data, key) === '' ? 'no bench' : `bench ${text(data, key)}`);
+const upTo = (data: Data): string =>
+  text(data, 'revision') === ''
+    ? ''
+    : `, up to ${decimal(Number(text(data, 'amountMinor')))}, on revision ${text(data, 'revision')} of the estimate`;
 const until = (data: Data): string => {
   const day = parseDay(text(data, 'until'));
   return day === null ? '' : ` until ${sayDay(day)}`;
@@ -34,7 +38,9 @@ const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   picked: (data) => `Picked ${text(data, 'quantity')} x ${text(data, 'part')} ${text(data, 'for')}${because(data)}.`,
   returned: (data) => `Returned to the shelf: ${text(data, 'quantity')} x ${text(data, 'part')}.`,
   labour: (data) => `Labour set to ${text(data, 'minutes')} min.`,
-  authorised: (data) => `${text(data, 'by')} authorised the work (${text(data, 'how').replace(/-/g, ' ')}).`,
+  estimate: (data) => `Estimate written down, revision ${text(data, 'revision')}: ${text(data, 'total')}.`,
+  authorised: (data) =>
+    `${text(data, 'by')} authorised the work (${text(data, 'how').replace(/-/g, ' ')})${upTo(data)}.`,
   safety: (data) => `Safety points ticked: ${text(data, 'ticked')} of ${text(data, 'of')}.`,
   moved: (data) => `Moved from ${stage(data, 'from')} to ${stage(data, 'to')}.`,
   'moved-back': (data) => `Moved back from ${stage(data, 'from')} to ${stage(data, 'to')}${because(data)}.`,

@@ -1,6 +1,7 @@
-import type { PickView, PlaceView, TicketView } from '../../contracts';
+import type { EstimateRevision, PickView, PlaceView, TicketView } from '../../contracts';
 import { missingFor, SAFETY_POINTS } from '../../ticket';
 import { placeName, toPosition } from '../browse-catalogue/index';
+import { estimateView } from '../estimate-work/estimate-as-it-stands';
 import type {
   AuthorisationRow,
   BeforeRow,
@@ -25,13 +26,14 @@ export interface Around {
   readonly events: readonly EventRow[];
   readonly notes: readonly { sentence: string; source: string; on: string }[];
   readonly earlier: readonly EarlierTicketRow[];
-  readonly currency: string;
+  readonly revisions: readonly EstimateRevision[];
 }
 
 /** The whole ticket line on one page. */
 export function ticketView(whole: WholeTicket, around: Around): TicketView {
   const { ticket, unit } = whole;
   const picks = whole.picks.map((pick) => pickView(whole, pick));
+  const estimate = estimateView(whole, around.revisions);
   return {
     ...columnsOf(whole),
     owner: unit.owner,
@@ -40,9 +42,10 @@ export function ticketView(whole: WholeTicket, around: Around): TicketView {
     places: whole.positionList.flatMap((position) => placeViews(whole, position, around.before)),
     rulings: whole.rulings.map((ruling) => rulingView(ruling, whole)),
     picks,
-    labour: { minutes: ticket.labourMinutes, minor: ticket.labourMinor },
-    totalMinor: ticket.labourMinor + sumOf(picks.filter(({ state }) => state !== 'returned')),
-    currency: around.currency,
+    labour: { minutes: ticket.labourMinutes, minor: ticket.labourMinor, lines: [...ticket.labourLines] },
+    totalMinor: estimate.totalMinor,
+    currency: whole.money.currency,
+    estimate,
     authorisation: ticket.authorisation && authorisationView(ticket.authorisation),
     safety: SAFETY_POINTS.map((point) => ({ ...point, ticked: ticket.safetyChecks.includes(point.id) })),
     flags: whole.flags.map(flagView),
@@ -71,11 +74,9 @@ function columnsOf({ ticket }: WholeTicket) {
   };
 }
 
-function authorisationView({ by, how, amountMinor, at, recordedBy }: AuthorisationRow) {
-  return { by, how, amountMinor, at, recordedBy: recordedBy ?? null };
+function authorisationView({ by, how, amountMinor, revision, at, recordedBy }: AuthorisationRow) {
+  return { by, how, amountMinor, revision: revision ?? null, at, recordedBy: recordedBy ?? null };
 }
-
-const sumOf = (picks: readonly PickView[]): number => picks.reduce((sum, { priceMinor }) => sum + priceMinor, 0);
 
 function placeViews(whole: WholeTicket, position: PositionRow, before: readonly BeforeRow[]): PlaceView[] {
   return Array.from({ length: position.places }, (_, i) => {

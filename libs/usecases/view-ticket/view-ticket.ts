@@ -10,18 +10,16 @@ export async function viewTicket({ store, clock }: Ports, actor: Actor, id: numb
   const row = await store.tickets.byId(id);
   const sight = sightOf(actor);
   if (!row || (sight !== null && row.locationId !== sight)) return noSuchTicket(id);
-  const [before, events, notes, earlier, currency] = await Promise.all([
+  const [before, events, notes, earlier, revisions] = await Promise.all([
     store.tickets.recordsBefore(row.unitId, id),
     store.tickets.events(id),
     store.units.notes(row.unitId),
     store.tickets.earlier(row.unitId, id),
-    store.settings.read('currency'),
+    store.estimates.ofTicket(id),
   ]);
   const partIds = before.flatMap(({ partId }) => (partId === null ? [] : [partId]));
   const whole = await loadAround(store, clock, row, partIds);
-  return done(
-    ticketView(whole, { before, events, notes, earlier, currency: typeof currency === 'string' ? currency : 'EUR' }),
-  );
+  return done(ticketView(whole, { before, events, notes, earlier, revisions }));
 }
 
 export function noSuchTicket(id: number): Outcome<never> {

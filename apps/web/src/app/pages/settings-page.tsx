@@ -3,6 +3,9 @@ import { Link } from '@tanstack/react-router';
 import { EmptyView } from '../../components/empty-view';
 import { QueryView } from '../../components/query-view';
 import { PrintSettingsForm } from '../../features/settings/print-settings-form';
+import { BooksDownload } from '../../features/settings/books-download';
+import { MoneyForm } from '../../features/settings/money-form';
+import { moneyQuery } from '../../features/settings/money-query';
 import { SettingsForm } from '../../features/settings/settings-form';
 import { settingsQuery } from '../../features/settings/settings-query';
 import { printSettingsQuery } from '../../lib/print-settings-query';
@@ -30,6 +33,8 @@ export function SettingsPage() {
 function Settings() {
   const settings = useQuery(settingsQuery);
   const prints = useQuery(printSettingsQuery);
+  const money = useQuery(moneyQuery);
+  const mayExport = useMay('export-bookkeeping');
   return (
     <>
       <QueryView query={settings} what="the settings">
@@ -41,6 +46,10 @@ function Settings() {
           {(data) => <PrintSettingsForm settings={data} />}
         </QueryView>
       </section>
+      <QueryView query={money} what="the money settings">
+        {(data) => <MoneyForm money={data} />}
+      </QueryView>
+      {mayExport ? <BooksDownload /> : null}
     </>
   );
 }

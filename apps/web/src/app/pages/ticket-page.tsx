@@ -84,9 +84,11 @@ function Parts({ ticket }: { ticket: TicketView }) {
 }
 
 function Labour({ ticket }: { ticket: TicketView }) {
-  const note = ticket.authorisation ? 'the owner said yes' : 'the owner is not asked yet';
+  const { authorisation: word, totalMinor } = ticket;
+  const beyond = word !== null && word.amountMinor < totalMinor;
+  const note = beyond ? 'a new yes is needed' : word ? 'the owner said yes' : 'the owner is not asked yet';
   return (
-    <Section title="Labour and the owner's word" note={note} open={ticket.stage === 'parts-selection'}>
+    <Section title="Estimate and the owner's word" note={note} open={ticket.stage === 'parts-selection'}>
       <LabourPanel ticket={ticket} />
     </Section>
   );

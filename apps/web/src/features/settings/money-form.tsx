@@ -1,0 +1,75 @@
+import { Button, Checkbox, TextInput } from '@mantine/core';
+import { useState, type FormEvent } from 'react';
+import type { MoneySettings } from '../../../../../libs/contracts';
+import { ActProblem } from '../../components/act-problem';
+import { readMoney } from '../../lib/say';
+import { useChangeMoney } from './money-query';
+import classes from './settings.module.css';
+
+/** Currency, tax and the usual price of an hour. Estimates written down before keep theirs; nothing is judged again. */
+export function MoneyForm({ money }: { money: MoneySettings }) {
+  const [typed, setTyped] = useState({
+    currency: money.currency,
+    name: money.tax.name,
+    percent: String(money.tax.basisPoints / 100),
+    included: money.tax.included,
+    hour: (money.hourMinor / 100).toFixed(2),
+  });
+  const save = useChangeMoney();
+  const set = (part: Partial<typeof typed>) => setTyped({ ...typed, ...part });
+  const basisPoints = readMoney(typed.percent);
+  const hourMinor = readMoney(typed.hour);
+  const wrong = basisPoints === null || basisPoints > 10_000 || hourMinor === null || typed.name.trim() === '';
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (wrong) return;
+    const tax = { name: typed.name.trim(), basisPoints, included: typed.included };
+    save.mutate({ currency: typed.currency.trim().toUpperCase(), tax, hourMinor });
+  };
+  return (
+    <form onSubmit={submit} className={classes.form}>
+      <fieldset className={classes.part}>
+        <legend>Money</legend>
+        <p>For estimates. Those written down before stay as they are.</p>
+        <div className={classes.fields}>
+          <TextInput
+            label="Currency"
+            value={typed.currency}
+            maxLength={3}
+            onChange={(event) => set({ currency: event.currentTarget.value })}
+          />
+          <TextInput
+            label="Name of the tax"
+            value={typed.name}
+            maxLength={40}
+            onChange={(event) => set({ name: event.currentTarget.value })}
+          />
+          <TextInput
+            label="Tax in percent"
+            inputMode="decimal"
+            value={typed.percent}
+            error={basisPoints === null || basisPoints > 10_000 ? 'Write 0 to 100, such as 21.' : null}
+            onChange={(event) => set({ percent: event.currentTarget.value })}
+          />
+          <TextInput
+            label="An hour of labour"
+            inputMode="decimal"
+            value={typed.hour}
+            error={hourMinor === null ? 'Write it as 64.00.' : null}
+            onChange={(event) => set({ hour: event.currentTarget.value })}
+          />
+        </div>
+        <Checkbox
+          label="Prices hold the tax already"
+          checked={typed.included}
+          onChange={(event) => set({ included: event.currentTarget.checked })}
+        />
+      </fieldset>
+      <ActProblem error={save.error} />
+      {save.data ? <p role="status">Kept.</p> : null}
+      <Button type="submit" loading={save.isPending} disabled={wrong}>
+        Keep the money settings
+      </Button>
+    </form>
+  );
+}
