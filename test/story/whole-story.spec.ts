@@ -93,6 +93,7 @@ describe('the whole story, in a browser', () => {
     await bench.getByLabel('Minutes').fill('45');
     await bench.getByLabel('Labour in').fill('38,50');
     await press(bench, 'Keep labour');
+    await bench.getByRole('row', { name: /Work at the bench/ }).waitFor();
     await press(bench, "Write down the owner's word");
     await seen(bench, new RegExp(`${OWNER} said yes`));
     await press(bench, /^Start the repair$/);

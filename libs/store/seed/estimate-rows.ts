@@ -81,7 +81,7 @@ function partLine(pick: DemoTicket['picks'][number], shop: DemoShop): EstimateLi
 const known = new WeakMap<DemoShop, ReadonlyMap<string, DemoShop['parts'][number]>>();
 
 function partByKey(shop: DemoShop): ReadonlyMap<string, DemoShop['parts'][number]> {
-  const made = known.get(shop) ?? new Map(shop.parts.map((part) => [part.key as string, part]));
+  const made = known.get(shop) ?? new Map(shop.parts.map((part) => [part.key, part]));
   known.set(shop, made);
   return made;
 }

@@ -6,15 +6,17 @@ import { readMoney } from '../../lib/say';
 import { useChangeMoney } from './money-query';
 import classes from './settings.module.css';
 
+const typedFrom = ({ currency, tax, hourMinor }: MoneySettings) => ({
+  currency,
+  name: tax.name,
+  percent: String(tax.basisPoints / 100),
+  included: tax.included,
+  hour: (hourMinor / 100).toFixed(2),
+});
+
 /** Currency, tax and the usual price of an hour. Estimates written down before keep theirs; nothing is judged again. */
 export function MoneyForm({ money }: { money: MoneySettings }) {
-  const [typed, setTyped] = useState({
-    currency: money.currency,
-    name: money.tax.name,
-    percent: String(money.tax.basisPoints / 100),
-    included: money.tax.included,
-    hour: (money.hourMinor / 100).toFixed(2),
-  });
+  const [typed, setTyped] = useState(() => typedFrom(money));
   const save = useChangeMoney();
   const set = (part: Partial<typeof typed>) => setTyped({ ...typed, ...part });
   const basisPoints = readMoney(typed.percent);
