@@ -50,6 +50,12 @@ export const VARIABLES = {
     fallback: 'not set: an own PostgreSQL is started',
     meaning: 'Address of a PostgreSQL (14 or newer) to use instead of the one that is started by the program.',
   },
+  MIGRATION_DATABASE_URL: {
+    schema: url(['postgresql:', 'postgres:']).optional(),
+    fallback: 'not set: DATABASE_URL does both',
+    meaning:
+      'Address of the same database as the owner of its tables; DATABASE_URL then names the programs as `revright_app`, who own nothing.',
+  },
   REDIS_URL: {
     schema: url(['redis:', 'rediss:']).optional(),
     fallback: 'not set: rechecks run inside the process',

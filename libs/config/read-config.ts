@@ -13,6 +13,8 @@ export interface OpenIdConfig {
 /** What the programs know about where they run. Field names are plain words; units are in the variable's meaning. */
 export interface Config {
   readonly databaseUrl: string | undefined;
+  /** Of the owner of the tables, where that is another login than the programs'. */
+  readonly migrationDatabaseUrl: string | undefined;
   readonly redisUrl: string | undefined;
   /** Absolute path. */
   readonly dataFolder: string;
@@ -64,6 +66,10 @@ export function readConfig(env: Environment): ConfigResult {
   if (parsed.OIDC_ISSUER !== undefined)
     for (const name of ['OIDC_CLIENT_ID', 'OIDC_CLIENT_SECRET'] as const)
       if (parsed[name] === undefined) problems.push(`${name} is not set, but must be where OIDC_ISSUER is.`);
+  if (parsed.MIGRATION_DATABASE_URL !== undefined && parsed.DATABASE_URL === undefined)
+    problems.push(
+      sentence('MIGRATION_DATABASE_URL', env['MIGRATION_DATABASE_URL'] ?? '', 'left out where DATABASE_URL is not set'),
+    );
   return problems.length > 0 ? { ok: false, problems } : { ok: true, config: toConfig(parsed as Parsed) };
 }
 
@@ -76,6 +82,7 @@ const sentence = (name: VariableName, text: string, accepted: string): string =>
 
 const toConfig = (parsed: Parsed): Config => ({
   databaseUrl: parsed.DATABASE_URL,
+  migrationDatabaseUrl: parsed.MIGRATION_DATABASE_URL,
   redisUrl: parsed.REDIS_URL,
   dataFolder: parsed.REVRIGHT_DATA,
   port: parsed.PORT,

@@ -1,7 +1,7 @@
 export * from './embedded';
 export * from './migrate';
 export { openStore, type OpenStore, type StoreOptions } from './open-store';
-export { actingAs, type Acting } from './audit/acting';
+export { actingAs, asProgram, type Acting, type Sight } from './audit/acting';
 export { verifyTrail, verifyTrailAt, type TrailFault, type TrailReport } from './audit/verify-trail';
 export { hashPassword, passwords, PasswordsBusyError } from './people/passwords';
 export { sealsWith } from './people/seals';

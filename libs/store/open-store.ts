@@ -1,14 +1,15 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { PrismaPg } from '@prisma/adapter-pg';
-import { type ClientBase, Pool } from 'pg';
+import type { ClientBase, Pool, PoolConfig } from 'pg';
 import { StoreOutage, type Store, type Tables } from '../usecases';
-import { actorTold } from './audit/acting';
+import { actorTold, type Sight } from './audit/acting';
 import { workAsApp } from './audit/work-as-app';
 import { PrismaClient } from './generated/client';
 import { installScans } from './installs/scan/install-scans';
 import { Listener } from './live/listen';
 import { isOutage, isRetryable } from './retryable';
 import { tablesOn } from './tables';
+import { WalledPool } from './walled-pool';
 
 export interface StoreOptions {
   /** Address of the PostgreSQL database. */
@@ -19,6 +20,8 @@ export interface StoreOptions {
   readonly timeZone?: string;
   /** What the process is called among the database's sessions. */
   readonly name?: string;
+  /** What work sees that names nobody (see `actingAs`, `asProgram`): nothing, unless a tool of its own says otherwise. */
+  readonly sight?: Sight;
 }
 
 /** The store, with the pool that everything of it travels through, and its end. */
@@ -36,17 +39,10 @@ const TRANSACTION = { maxWait: 10_000, timeout: 120_000 };
 const onConnect = workAsApp as (client: ClientBase) => void;
 
 /** Opens the store; the client and plain SQL share one pool. Nothing is connected before the first question. */
-export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listener' }: StoreOptions): OpenStore {
-  const pool = new Pool({ connectionString: url, max: poolSize, application_name: 'revright', onConnect });
-  // An idle connection that the server closes is no reason to end the program: the pool opens another.
-  pool.on('error', () => undefined);
-  const scanPool = new Pool({
-    connectionString: url,
-    max: MOST_SCANS,
-    application_name: 'revright scan',
-    onConnect,
-  });
-  scanPool.on('error', () => undefined);
+export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listener', sight }: StoreOptions): OpenStore {
+  const otherwise = sight ?? 'nothing';
+  const pool = poolOf({ connectionString: url, max: poolSize, application_name: 'revright' }, otherwise);
+  const scanPool = poolOf({ connectionString: url, max: MOST_SCANS, application_name: 'revright scan' }, otherwise);
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
   const listener = new Listener(url, `revright ${name}`);
   return {
@@ -55,13 +51,22 @@ export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listen
     hints: listener,
     scans: installScans(scanPool, timeZone),
     transaction: (work) =>
-      retried(() => client.$transaction(async (tx) => work(tablesOn(await actorTold(tx), timeZone)), TRANSACTION)),
+      retried(() =>
+        client.$transaction(async (tx) => work(tablesOn(await actorTold(tx, otherwise), timeZone)), TRANSACTION),
+      ),
     close: async () => {
       await listener.close();
       await client.$disconnect();
       await Promise.all([pool.end(), scanPool.end()]);
     },
   };
+}
+
+function poolOf(config: PoolConfig, sight: Sight | 'nothing'): Pool {
+  const pool = new WalledPool({ ...config, onConnect }, sight);
+  // An idle connection that the server closes is no reason to end the program: the pool opens another.
+  pool.on('error', () => undefined);
+  return pool;
 }
 
 async function retried<T>(run: () => Promise<T>): Promise<T> {

@@ -12,6 +12,6 @@ export interface Actor {
  * The location whose owners and calls the person may see; null is every location of the shop. Technicians and the
  * counter see their own; managers and administrators answer for the whole shop, since a bulletin knows no location.
  */
-export function sightOf({ role, locationId }: Actor): number | null {
+export function sightOf({ role, locationId }: Pick<Actor, 'role' | 'locationId'>): number | null {
   return role === 'manager' || role === 'administrator' ? null : locationId;
 }

@@ -273,7 +273,7 @@ describe('looking the trail over', () => {
   });
 
   it('is the same for a store of its own', async () => {
-    const store = openStore({ url: db.url, poolSize: 1 });
+    const store = openStore({ url: db.url, poolSize: 1, sight: 'all' });
     try {
       expect((await verifyTrail(store.pool)).fault).toBeNull();
     } finally {

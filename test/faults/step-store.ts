@@ -20,7 +20,7 @@ export class StepStore {
   }
 
   static async open(url: string): Promise<StepStore> {
-    const steps = new StepStore(openStore({ url, poolSize: 4 }));
+    const steps = new StepStore(openStore({ url, poolSize: 4, sight: 'all' }));
     await steps.store.rulebook.latest();
     return steps;
   }

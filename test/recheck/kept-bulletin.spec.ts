@@ -18,7 +18,7 @@ describe.each(['inside the process', 'through the queue'])('publishing the kept 
   let cookie = '';
 
   beforeAll(async () => {
-    store = openStore({ url: db.url });
+    store = openStore({ url: db.url, sight: 'all' });
     await seedShop(store, shop);
     const redisUrl = how === 'through the queue' ? redis.url : undefined;
     const env = {

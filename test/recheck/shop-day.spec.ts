@@ -12,7 +12,7 @@ describe('the day a ticket closed', () => {
 
   beforeAll(async () => {
     shop = await SmallShop.open(db.url, db.pool);
-    far = openStore({ url: db.url, timeZone: 'Pacific/Auckland' });
+    far = openStore({ url: db.url, timeZone: 'Pacific/Auckland', sight: 'all' });
     db.beforeClose(() => Promise.all([far.close(), shop.store.close()]));
     unitId = (await shop.unit([[1, 1, 1]], { handedOver: '2026-11-10' })).unitId;
   });

@@ -58,7 +58,7 @@ export class SmallShop {
   }
 
   static async open(url: string, pool: Pool): Promise<SmallShop> {
-    const shop = new SmallShop(pool, openStore({ url, poolSize: 8 }));
+    const shop = new SmallShop(pool, openStore({ url, poolSize: 8, sight: 'all' }));
     await pool.query(`
       INSERT INTO location (id, code, name) VALUES (1, 'MAIN', 'Main shop');
       INSERT INTO person (id, login, name, role, location_id) VALUES (1, 'mara', 'Mara Venn', 'manager', 1);

@@ -1,5 +1,5 @@
 import { readConfig } from '../../../libs/config';
-import { applyMigrations, checkServer, openStore, serverProblemSentence } from '../../../libs/store';
+import { openStore, prepareDatabase } from '../../../libs/store';
 import { startApi } from './start-api';
 
 const say = (text: string) => process.stderr.write(`${text}\n`);
@@ -9,11 +9,11 @@ async function main(): Promise<void> {
   const read = readConfig(process.env);
   if (!read.ok) return fail(read.problems.join('\n'));
   const { config } = read;
-  if (!config.databaseUrl) return fail('DATABASE_URL is not set, but the API alone needs the address of a PostgreSQL.');
-  const problem = await checkServer(config.databaseUrl);
-  if (problem) return fail(serverProblemSentence(problem));
-  await applyMigrations(config.databaseUrl);
-  const store = openStore({ url: config.databaseUrl, timeZone: config.timeZone });
+  const { databaseUrl, migrationDatabaseUrl } = config;
+  if (!databaseUrl) return fail('DATABASE_URL is not set, but the API alone needs the address of a PostgreSQL.');
+  const prepared = await prepareDatabase({ databaseUrl, migrationDatabaseUrl });
+  if (!prepared.ok) return fail(prepared.problem);
+  const store = openStore({ url: databaseUrl, timeZone: config.timeZone });
   const api = await startApi({ config, store });
   for (const sentence of [`The API answers at ${api.url}`, ...api.notices]) say(sentence);
   const stop = () => void api.close().then(() => store.close());

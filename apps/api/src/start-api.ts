@@ -5,6 +5,7 @@ import { ConsoleLogger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { repoRoot } from '../../../libs/config';
+import { asProgram } from '../../../libs/store';
 import { addPublishedEditions } from '../../../libs/usecases';
 import { AppModule } from './app.module';
 import { howToSignInFirst } from './first-administrator';
@@ -58,7 +59,7 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     await app.register(cookie);
     await setSecurityHeaders(app);
     await servePage(app, options.pageFolder ?? join(repoRoot(), 'dist', 'apps', 'web'));
-    await addPublishedEditions(options);
+    await asProgram(() => addPublishedEditions(options));
     await app.listen({ port: config.port, host: config.host });
     const url = urlOf(app, config.host);
     const notices = await howToSignInFirst({ store: options.store, clock: clockOf(options) }, url);

@@ -1,6 +1,7 @@
 import { appendFile } from 'node:fs/promises';
 import { Logger } from '@nestjs/common';
 import type { Config } from '../../../libs/config';
+import { asProgram } from '../../../libs/store';
 import type { Store } from '../../../libs/usecases';
 
 const A_DAY = 24 * 3_600_000;
@@ -14,7 +15,7 @@ export function keepTrailHead({ store, config }: { store: Store; config: Pick<Co
 } {
   const log = new Logger('trail');
   const say = async (): Promise<void> => {
-    const head = await store.trail.head();
+    const head = await asProgram(() => store.trail.head());
     if (!head) return;
     log.log(`The trail of changes ends at row ${head.place} with ${head.hash}.`);
     const line = `${new Date().toISOString()} ${head.place} ${head.hash}\n`;

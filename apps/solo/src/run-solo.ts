@@ -1,6 +1,6 @@
 import { type Config } from '../../../libs/config';
 import { embeddedProblemSentence, startEmbedded } from '../../../libs/store/embedded';
-import { applyMigrations, checkServer, serverProblemSentence } from '../../../libs/store/migrate';
+import { prepareDatabase, type DatabaseAddresses } from '../../../libs/store/migrate';
 import { addressProblem, listenProblem } from './listen-problem';
 
 /** The configuration with the database found. */
@@ -54,9 +54,13 @@ export async function runSolo(config: Config, openParts: OpenParts, say: Say): P
       await stop();
       return { ok: false, problem: taken };
     }
-    const running = { ...config, databaseUrl: database.url };
-    const applied = await applyMigrations(running.databaseUrl);
-    if (applied.length > 0) say(`Database brought up to date (${applied.length} migrations).`);
+    const running = { ...config, ...database.addresses };
+    const prepared = await prepareDatabase(database.addresses);
+    if (!prepared.ok) {
+      await stop();
+      return prepared;
+    }
+    if (prepared.applied.length > 0) say(`Database brought up to date (${prepared.applied.length} migrations).`);
     const opened = (parts = await openParts(running, say));
     started.push(() => opened.close());
     if (config.demo) await opened.seedIfEmpty();
@@ -81,7 +85,7 @@ async function closeAll(started: readonly (() => Promise<void>)[]): Promise<void
 
 interface Database {
   readonly ok: true;
-  readonly url: string;
+  readonly addresses: DatabaseAddresses;
   readonly notice?: string | undefined;
   readonly ended: Promise<void>;
   readonly stop: () => Promise<void>;
@@ -89,13 +93,14 @@ interface Database {
 
 /** The given PostgreSQL, or our own. */
 async function startDatabase(config: Config): Promise<Database | { readonly ok: false; readonly problem: string }> {
-  if (config.databaseUrl !== undefined) {
-    const problem = await checkServer(config.databaseUrl);
-    if (problem) return { ok: false, problem: serverProblemSentence(problem) };
-    return { ok: true, url: config.databaseUrl, ended: new Promise(() => undefined), stop: () => Promise.resolve() };
+  const { databaseUrl, migrationDatabaseUrl } = config;
+  if (databaseUrl !== undefined) {
+    const addresses = { databaseUrl, migrationDatabaseUrl };
+    return { ok: true, addresses, ended: new Promise(() => undefined), stop: () => Promise.resolve() };
   }
   const result = await startEmbedded({ dataFolder: config.dataFolder });
   if (!result.ok) return { ok: false, problem: embeddedProblemSentence(result.problem) };
   const { server } = result;
-  return { ok: true, url: server.url, notice: server.notice, ended: server.ended, stop: () => server.stop() };
+  const addresses = { databaseUrl: server.appUrl, migrationDatabaseUrl: server.url };
+  return { ok: true, addresses, notice: server.notice, ended: server.ended, stop: () => server.stop() };
 }

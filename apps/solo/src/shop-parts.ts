@@ -26,7 +26,11 @@ export function shopParts(config: RunningConfig, say: Say): SoloParts {
     return makeDemoShop(DEMO_SEED, dayOfInstant(new Date(), config.timeZone));
   };
   return {
-    seedIfEmpty: async () => void (await seedIfEmpty(store, makeShop)),
+    // A whole shop is loaded by the owner of the tables, in whose name nothing else is done here.
+    seedIfEmpty: async () => {
+      const owner = openStore({ url: config.migrationDatabaseUrl ?? config.databaseUrl, poolSize: 2 });
+      await seedIfEmpty(owner, makeShop).finally(() => owner.close());
+    },
     startWorker: () => startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') }),
     startApi: async () => {
       const api = await startApi({ config, store });

@@ -1,5 +1,5 @@
 import { readConfig, type Config } from '../../../libs/config';
-import { embeddedProblemSentence, startEmbedded } from '../../../libs/store/embedded';
+import { embeddedProblemSentence, runningServer, startEmbedded } from '../../../libs/store/embedded';
 import { verifyTrailAt } from '../../../libs/store';
 
 /**
@@ -25,9 +25,10 @@ type Database =
   | { readonly ok: true; readonly url: string; readonly stop: () => Promise<void> }
   | { readonly ok: false; readonly problem: string };
 
-/** The given PostgreSQL, or our own, started for the length of this. */
-async function databaseOf({ databaseUrl, dataFolder }: Config): Promise<Database> {
-  if (databaseUrl !== undefined) return { ok: true, url: databaseUrl, stop: () => Promise.resolve() };
+/** The given PostgreSQL; or our own, as it runs, else started for the length of this. */
+async function databaseOf({ databaseUrl, migrationDatabaseUrl, dataFolder }: Config): Promise<Database> {
+  const url = migrationDatabaseUrl ?? databaseUrl ?? runningServer(dataFolder);
+  if (url !== undefined) return { ok: true, url, stop: () => Promise.resolve() };
   const result = await startEmbedded({ dataFolder });
   if (!result.ok) return { ok: false, problem: embeddedProblemSentence(result.problem) };
   return { ok: true, url: result.server.url, stop: () => result.server.stop() };

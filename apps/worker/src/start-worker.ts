@@ -7,8 +7,10 @@ import {
   startInProcess,
   startQueueWorker,
   startRelay,
+  type Handler,
   type Running,
 } from '../../../libs/queue';
+import { asProgram } from '../../../libs/store';
 import { sweepRechecks, type Clock, type Store } from '../../../libs/usecases';
 import { handlersOn } from './handlers';
 
@@ -33,11 +35,11 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
   const { config, store, onError = () => undefined, sweepEveryMs = SWEEP_EVERY_MS } = options;
   const clock = options.clock ?? machineClock(config.timeZone);
   const ports = { store, clock };
-  const handlers = handlersByJob(handlersOn(ports, config.chunkUnits));
+  const handlers = handlersByJob(handlersOn(ports, config.chunkUnits).map(forEveryLocation));
   const { redisUrl, workerConcurrency } = config;
   if (redisUrl !== undefined) await checkRedis(redisUrl);
   const parts: readonly Running[] = [
-    repeat(() => sweepRechecks(ports).then(() => false), { everyMs: sweepEveryMs, onError }),
+    repeat(() => asProgram(() => sweepRechecks(ports)).then(() => false), { everyMs: sweepEveryMs, onError }),
     ...(redisUrl === undefined
       ? [startInProcess(store, handlers, { lanes: workerConcurrency, onError })]
       : [
@@ -46,6 +48,11 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
         ]),
   ];
   return { close: async () => void (await Promise.all(parts.map((part) => part.close()))) };
+}
+
+/** A bulletin knows no location, so what follows from it is worked out for all of them. */
+function forEveryLocation(handler: Handler): Handler {
+  return { ...handler, run: (payload: never) => asProgram(() => handler.run(payload)) };
 }
 
 function machineClock(timeZone: string): Clock {

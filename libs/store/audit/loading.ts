@@ -2,7 +2,9 @@ import type { Db } from '../db';
 
 /** From here to the end of the transaction a whole shop is loaded: by the owner of the tables, with one row in the trail. */
 export async function beginLoading(db: Db): Promise<void> {
-  await db.$executeRaw`SELECT set_config('role', 'none', true), set_config('revright.loading', 'on', true)`;
+  await db.$executeRaw`
+    SELECT set_config('role', 'none', true), set_config('revright.loading', 'on', true),
+           set_config('revright.sight', 'all', true)`;
 }
 
 /** Adds the one row that stands for everything loaded. */

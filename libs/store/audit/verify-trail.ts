@@ -78,7 +78,12 @@ async function readRows(pool: Pick<Pool, 'query'>, after: string): Promise<Row[]
 
 /** {@link verifyTrail} on a database by its address, for a program that has no store of its own. */
 export async function verifyTrailAt(url: string, expect?: string): Promise<TrailReport> {
-  const pool = new Pool({ connectionString: url, max: 1, application_name: 'revright verify' });
+  const pool = new Pool({
+    connectionString: url,
+    max: 1,
+    application_name: 'revright verify',
+    options: '-c revright.sight=all',
+  });
   try {
     return await verifyTrail(pool, expect);
   } finally {

@@ -19,6 +19,8 @@ const DATABASE = 'database';
 /** Kept in the data folder when the database itself had to go elsewhere: its path. */
 const ELSEWHERE = 'database-is-at';
 const PASSWORD = 'database-password';
+/** That of the programs, which own nothing in the database. */
+const APP_PASSWORD = 'database-app-password';
 
 /** Makes the data folder if need be and writes a file into it; a problem when it cannot. */
 export function prepareDataFolder(folder: string): EmbeddedProblem | undefined {
@@ -45,6 +47,12 @@ const REASONS: Readonly<Record<string, string>> = {
 };
 
 const reasonOf = (error: NodeJS.ErrnoException): string => REASONS[error.code ?? ''] ?? error.message;
+
+/** Where the database of that data folder lies, without making or trying anything. */
+export function placeOfDatabase(dataFolder: string): string {
+  const pointer = join(dataFolder, ELSEWHERE);
+  return existsSync(pointer) ? readFileSync(pointer, 'utf8').trim() : join(dataFolder, DATABASE);
+}
 
 export interface DatabaseFolder {
   readonly folder: string;
@@ -89,7 +97,17 @@ export function databasePassword(dataFolder: string): string | undefined {
 }
 
 export function makeDatabasePassword(dataFolder: string): string {
+  return makePassword(join(dataFolder, PASSWORD));
+}
+
+/** The password of the programs' login, made when it is first wanted. */
+export function appPassword(dataFolder: string): string {
+  const file = join(dataFolder, APP_PASSWORD);
+  return existsSync(file) ? readFileSync(file, 'utf8').trim() : makePassword(file);
+}
+
+function makePassword(file: string): string {
   const password = randomBytes(24).toString('base64url');
-  writeFileSync(join(dataFolder, PASSWORD), `${password}\n`, { mode: 0o600 });
+  writeFileSync(file, `${password}\n`, { mode: 0o600 });
   return password;
 }

@@ -6,4 +6,5 @@ export { embeddedProblemSentence, type EmbeddedProblem } from './embedded-proble
 export { lockFolder, type LockResult } from './folder-lock';
 export { freePort } from './postgres-process';
 export { birthOf, isGoneWithin, isRunning, stopProcess } from './running-process';
+export { runningServer } from './running-server';
 export { startEmbedded, type EmbeddedOptions, type EmbeddedResult, type EmbeddedServer } from './start-embedded';

@@ -1,6 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { databaseFolder, databasePassword, makeDatabasePassword, prepareDataFolder } from './database-folder';
+import { APP_ROLE } from '../audit/work-as-app';
+import {
+  appPassword,
+  databaseFolder,
+  databasePassword,
+  makeDatabasePassword,
+  prepareDataFolder,
+} from './database-folder';
 import { type EmbeddedProblem } from './embedded-problem';
 import { lockFolder } from './folder-lock';
 import { clusterVersion, makeCluster } from './make-cluster';
@@ -13,8 +20,10 @@ import { stopOrphan } from './stop-orphan';
 
 /** A running PostgreSQL of our own. */
 export interface EmbeddedServer {
-  /** Address of its database 'postgres'. */
+  /** Address of its database 'postgres', as the owner of the tables signs in. */
   readonly url: string;
+  /** The same as the programs sign in, once they were let in (`letAppIn`). */
+  readonly appUrl: string;
   readonly pid: number;
   /** Set when the database does not lie in the data folder: one sentence that says where. */
   readonly notice: string | undefined;
@@ -78,14 +87,22 @@ async function startLocked(
   const logFile = join(data, 'database.log');
   const started = await startPostgres({ files, folder, user, password, durable, logFile });
   if (!started) return refuse({ code: 'did-not-start', logFile, lastLine: lastLineOf(logFile) });
-  return { ok: true, server: running(started, notice, release) };
+  const appUrl = signedInAs(started.url, APP_ROLE, appPassword(data));
+  return { ok: true, server: { ...running(started, notice, release), appUrl } };
+}
+
+function signedInAs(url: string, user: string, password: string): string {
+  const address = new URL(url);
+  address.username = user;
+  address.password = password;
+  return address.toString();
 }
 
 function running(
   { child, pid, url }: PostgresProcess,
   notice: string | undefined,
   release: () => void,
-): EmbeddedServer {
+): Omit<EmbeddedServer, 'appUrl'> {
   const ended = new Promise<void>((done) => child.once('exit', () => done()));
   let stopping: Promise<void> | undefined;
   const stop = async (): Promise<void> => {

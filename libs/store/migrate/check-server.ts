@@ -6,7 +6,7 @@ const OLDEST = 14;
 export type ServerProblem =
   { readonly code: 'unreachable'; readonly reason: string } | { readonly code: 'too-old'; readonly version: string };
 
-/** Asks the server behind DATABASE_URL whether it answers and is new enough (PostgreSQL 14); undefined when all is well. */
+/** Asks the server behind an address whether it answers and is new enough (PostgreSQL 14); undefined when all is well. */
 export async function checkServer(databaseUrl: string): Promise<ServerProblem | undefined> {
   const client = new Client({ connectionString: databaseUrl, connectionTimeoutMillis: 10_000 });
   client.on('error', () => undefined);
@@ -26,8 +26,8 @@ export async function checkServer(databaseUrl: string): Promise<ServerProblem | 
 const reasonOf = (error: Error & { code?: string }): string => error.message || error.code || 'no answer';
 
 /** The problem in one sentence. */
-export function serverProblemSentence(problem: ServerProblem): string {
+export function serverProblemSentence(problem: ServerProblem, variable = 'DATABASE_URL'): string {
   return problem.code === 'too-old'
-    ? `DATABASE_URL leads to PostgreSQL ${problem.version}, but ${OLDEST} or newer is needed.`
-    : `The PostgreSQL of DATABASE_URL cannot be used (${problem.reason}).`;
+    ? `${variable} leads to PostgreSQL ${problem.version}, but ${OLDEST} or newer is needed.`
+    : `The PostgreSQL of ${variable} cannot be used (${problem.reason}).`;
 }

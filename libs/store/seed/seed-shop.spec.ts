@@ -13,7 +13,7 @@ const db = withDatabase();
 let store: OpenStore;
 
 beforeAll(async () => {
-  store = openStore({ url: db.url });
+  store = openStore({ url: db.url, sight: 'all' });
   db.beforeClose(() => store.close());
   expect(await isEmpty(store)).toBe(true);
   await seedShop(store, shop);

@@ -27,9 +27,9 @@ export async function seedVerdicts(db: Db, shop: DemoShop, unitIds: readonly num
 /** The newest record of each place: of the latest ticket, what was left there before what was found. */
 async function seedInstalls(db: Db, unitIds: readonly number[]): Promise<void> {
   await db.$executeRaw`
-    INSERT INTO install (unit_id, position_id, place, record_id, ticket_id, line_id, part_id, candidates, fitted_on,
+    INSERT INTO install (unit_id, location_id, position_id, place, record_id, ticket_id, line_id, part_id, candidates, fitted_on,
                          built_from, built_to)
-    SELECT u.id, r.position_id, r.place, r.id, r.ticket_id, u.line_id, r.part_id, r.candidates,
+    SELECT u.id, u.location_id, r.position_id, r.place, r.id, r.ticket_id, u.line_id, r.part_id, r.candidates,
            r.fitted_on - DATE '1970-01-01', u.built_from, u.built_to
     FROM (
       SELECT DISTINCT ON (r.unit_id, r.position_id, r.place) r.*

@@ -31,11 +31,8 @@ export const insertTicket =
     const prefix = `${new Date(ticket.at).toISOString().slice(2, 4)}-`;
     const rows = await db.$queryRaw<{ id: number }[]>`
       INSERT INTO ticket (number, location_id, unit_id, owner_id, complaint, promised_on, opened_at)
-      SELECT ${prefix} || lpad((coalesce(max(substr(last.number, 4)::int), 0) + 1)::text, 4, '0'),
-             ${ticket.locationId}, ${ticket.unitId}, ${ticket.ownerId}, ${ticket.complaint},
-             ${ticket.promisedOn}::date, ${new Date(ticket.at)}
-      FROM (SELECT number FROM ticket ORDER BY id DESC LIMIT 1) last
-      WHERE starts_with(last.number, ${prefix}) AND substr(last.number, 4) ~ '^[0-9]{1,8}$'
+      VALUES (next_ticket_number(${prefix}), ${ticket.locationId}, ${ticket.unitId}, ${ticket.ownerId},
+              ${ticket.complaint}, ${ticket.promisedOn}::date, ${new Date(ticket.at)})
       ON CONFLICT (unit_id) WHERE closed_at IS NULL DO NOTHING
       RETURNING id`;
     return rows[0]?.id ?? null;

@@ -26,9 +26,9 @@ export async function refreshInstalls(db: Db, unitId: number): Promise<void> {
       WHERE i.unit_id = ${unitId}
         AND NOT EXISTS (SELECT FROM holds h WHERE h.position_id = i.position_id AND h.place = i.place)
     )
-    INSERT INTO install (unit_id, position_id, place, record_id, ticket_id, line_id, part_id, candidates, fitted_on,
+    INSERT INTO install (unit_id, location_id, position_id, place, record_id, ticket_id, line_id, part_id, candidates, fitted_on,
                          built_from, built_to)
-    SELECT u.id, h.position_id, h.place, h.id, h.ticket_id, p.line_id, h.part_id, h.candidates, h.fitted_on,
+    SELECT u.id, u.location_id, h.position_id, h.place, h.id, h.ticket_id, p.line_id, h.part_id, h.candidates, h.fitted_on,
            u.built_from, u.built_to
     FROM holds h JOIN unit u ON u.id = ${unitId} JOIN position p ON p.id = h.position_id
     ON CONFLICT (unit_id, position_id, place) DO UPDATE SET

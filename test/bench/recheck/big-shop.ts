@@ -48,7 +48,12 @@ export class BigShop {
     noteProcess(result.server.pid);
     const { url } = result.server;
     await applyMigrations(url);
-    const shop = new BigShop(result.server, new Pool({ connectionString: url, max: 3 }), openStore({ url }), rows);
+    const shop = new BigShop(
+      result.server,
+      new Pool({ connectionString: url, max: 3 }),
+      openStore({ url, sight: 'all' }),
+      rows,
+    );
     await shop.fill();
     return shop;
   }
@@ -77,8 +82,8 @@ export class BigShop {
       INSERT INTO owner (id, location_id, name, phone, consent) VALUES (1, 1, 'Ole Brand', '555 0101', true);
       INSERT INTO source (key, kind, publisher, number, title, issued, received, state, published_at)
         VALUES ('PL-1', 'parts-list', 'Holmgard', 'PL-1', 'Parts list', '2005-01-01', '2005-01-01', 'published', '2005-01-01');
-      INSERT INTO unit (id, owner_id, line_id, model_id, serial_scheme, serial_key, options, built, built_from, built_to)
-        SELECT n, 1, line + 1, 2 * line + 1 + model, 'HOLM', lpad(n::text, 9, '0'),
+      INSERT INTO unit (id, owner_id, location_id, line_id, model_id, serial_scheme, serial_key, options, built, built_from, built_to)
+        SELECT n, 1, 1, line + 1, 2 * line + 1 + model, 'HOLM', lpad(n::text, 9, '0'),
                jsonb_build_object('electric-start', n % 3 = 0), int4multirange(int4range(b, b + 1)), b, b + 1
         FROM (SELECT n, n % ${LINES} AS line, (n / ${LINES}) % 2 AS model,
                      ${FIRST} + (n::bigint * 7919 % ${SPAN})::int AS b FROM generate_series(1, ${units}) n) u;
@@ -86,8 +91,8 @@ export class BigShop {
         SELECT n, 'T-' || n, 1, n, 1, now() - INTERVAL '100 days', TRUE FROM generate_series(1, ${units}) n;
       INSERT INTO ticket (id, number, location_id, unit_id, owner_id)
         SELECT ${units} + n, 'T-' || ${units} + n, 1, n, 1 FROM generate_series(${ONE_IN_SHOP}, ${units}, ${ONE_IN_SHOP}) n;
-      INSERT INTO install (unit_id, position_id, place, record_id, ticket_id, line_id, part_id, built_from, built_to, verdict, judgement, judged_revision)
-        SELECT u.id, (u.line_id - 1) * ${POSITIONS} + p + 1, 1, 0, u.id, u.line_id,
+      INSERT INTO install (unit_id, location_id, position_id, place, record_id, ticket_id, line_id, part_id, built_from, built_to, verdict, judgement, judged_revision)
+        SELECT u.id, 1, (u.line_id - 1) * ${POSITIONS} + p + 1, 1, 0, u.id, u.line_id,
                CASE WHEN odd THEN 1 + ${LINES * POSITIONS * PIECES} ELSE 1 + ((u.line_id - 1) * ${POSITIONS} + p) * ${PIECES} +
                  CASE p - ${BY_DATE} WHEN 0 THEN (u.id % 3 = 0)::int WHEN 1 THEN (u.id >= ${Math.round(units / 2)})::int
                                      WHEN 2 THEN (u.model_id - 1) % 2 ELSE piece END END,

@@ -1,15 +1,16 @@
 import { Injectable, type CallHandler, type ExecutionContext, type NestInterceptor } from '@nestjs/common';
 import type { Observable } from 'rxjs';
 import { actingAs } from '../../../../libs/store';
+import { sightOf } from '../../../../libs/usecases';
 import type { SignedInRequest } from './session.guard';
 
-/** Lets the store know in whose name a request changes things, so that the trail names that person. */
+/** Lets the store know in whose name a request is answered: the trail names that person, and the wall lets no more be seen. */
 @Injectable()
 export class ActingInterceptor implements NestInterceptor {
   intercept(context: ExecutionContext, next: CallHandler<unknown>): Observable<unknown> {
     const { person } = context.switchToHttp().getRequest<SignedInRequest>();
-    return person
-      ? actingAs({ personId: person.id, locationId: person.location.id }, () => next.handle())
-      : next.handle();
+    if (!person) return next.handle();
+    const sight = sightOf({ role: person.role, locationId: person.location.id }) ?? 'all';
+    return actingAs({ personId: person.id, sight }, () => next.handle());
   }
 }

@@ -1,0 +1,54 @@
+import { Client } from 'pg';
+import { APP_ROLE } from '../audit/work-as-app';
+import { letAppIn, userOf } from './app-login';
+import { applyMigrations } from './apply-migrations';
+import { checkServer, serverProblemSentence } from './check-server';
+import { migrationList, prismaFolder } from './migration-list';
+
+/** Under which addresses a database is reached. */
+export interface DatabaseAddresses {
+  /** The programs'. */
+  readonly databaseUrl: string;
+  /** That of the owner of the tables; left out where one login does both. */
+  readonly migrationDatabaseUrl?: string | undefined;
+}
+
+export type Prepared =
+  { readonly ok: true; readonly applied: readonly string[] } | { readonly ok: false; readonly problem: string };
+
+/**
+ * Brings a database to where the programs can run on it: the owner of the tables migrates and lets the programs in. A
+ * login of the programs alone may not do either; then nothing may be left to do.
+ */
+export async function prepareDatabase({ databaseUrl, migrationDatabaseUrl }: DatabaseAddresses): Promise<Prepared> {
+  const ownerUrl = migrationDatabaseUrl ?? databaseUrl;
+  const named = migrationDatabaseUrl === undefined ? 'DATABASE_URL' : 'MIGRATION_DATABASE_URL';
+  const problem = await checkServer(ownerUrl);
+  if (problem) return { ok: false, problem: serverProblemSentence(problem, named) };
+  if (userOf(ownerUrl) === APP_ROLE) return isUpToDate(ownerUrl);
+  const applied = await applyMigrations(ownerUrl);
+  await letAppIn(ownerUrl, databaseUrl);
+  return { ok: true, applied };
+}
+
+async function isUpToDate(url: string): Promise<Prepared> {
+  const missing = await missingMigrations(url);
+  if (missing === 0) return { ok: true, applied: [] };
+  const problem =
+    `The database of DATABASE_URL wants ${missing} migrations, which its login may not make; ` +
+    'run npm run migrate with MIGRATION_DATABASE_URL, the address of the owner of its tables.';
+  return { ok: false, problem };
+}
+
+async function missingMigrations(url: string): Promise<number> {
+  const wanted = migrationList(prismaFolder()).migrationDirectories.map(({ path }) => path);
+  const client = new Client({ connectionString: url });
+  await client.connect();
+  try {
+    const { rows } = await client.query<{ name: string }>('SELECT migrations_applied() AS name');
+    const applied = new Set(rows.map(({ name }) => name));
+    return wanted.filter((name) => !applied.has(name)).length;
+  } finally {
+    await client.end();
+  }
+}
