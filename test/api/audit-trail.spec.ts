@@ -5,7 +5,7 @@ import { Pool } from 'pg';
 import { startApi } from '../../apps/api/src/start-api';
 import { readConfig } from '../../libs/config';
 import type { UnitTrail } from '../../libs/contracts';
-import { openStore, verifyTrail } from '../../libs/store';
+import { asProgram, openStore, verifyTrail } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop } from './api-shop';
 
@@ -222,10 +222,12 @@ describe('looking the trail over', () => {
     const [first, second] = await Promise.all([newRecheck(), newRecheck()]);
     const before = await last();
     const write = (sql: string, recheck: number | null) =>
-      shop.store.pool.query(`${sql} WHERE unit_id = ANY($2)`, [recheck, units]);
-    await shop.store.pool.query(
-      'INSERT INTO callback (unit_id, owner_id, recheck_id) SELECT id, owner_id, $1 FROM unit WHERE id = ANY($2)',
-      [first, units],
+      asProgram(() => shop.store.pool.query(`${sql} WHERE unit_id = ANY($2)`, [recheck, units]));
+    await asProgram(() =>
+      shop.store.pool.query(
+        'INSERT INTO callback (unit_id, owner_id, recheck_id) SELECT id, owner_id, $1 FROM unit WHERE id = ANY($2)',
+        [first, units],
+      ),
     );
     await write('UPDATE callback SET urgent = TRUE, recheck_id = $1', first);
     await write(`UPDATE callback SET state = 'withdrawn', recheck_id = $1`, second);
