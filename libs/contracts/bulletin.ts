@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dayText, instantText, line, reason, rowId } from './common';
+import { shelfShare } from './shelf';
 
 export const SOURCE_KINDS = [
   'owners-manual',
@@ -120,6 +121,7 @@ export const whatIf = z.object({
   changed: z.int(),
   tickets: z.int(),
   callbacks: z.int(),
+  shelf: shelfShare,
   byReason: z.array(z.object({ reason: z.string(), count: z.int() })),
   first: z.array(
     z.object({

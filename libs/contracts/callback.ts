@@ -11,6 +11,8 @@ export const callbackReasonView = z.object({
   verdict,
   action: z.enum(['call-back', 'stop-use']),
   sentence: z.string(),
+  /** it is about spares the owner was given, not about what is in the unit */
+  spare: z.boolean(),
   withdrawn: z.object({ at: instantText, why: z.string() }).nullable(),
 });
 

@@ -17,6 +17,7 @@ export * from './recheck-scope';
 export * from './rulebook-file';
 export * from './read-rulebook-document';
 export * from './rulebook-json-schema';
+export * from './shelf';
 export * from './shop-data';
 export * from './settings';
 export * from './people';

@@ -28,6 +28,11 @@ export const POLICY = {
   'pick-parts': DESK,
   /** A part that is neither right nor allowed, fitted on a manager's word. */
   'except-part': MANAGER,
+  'see-shelf': ALL,
+  /** Receive, count, and mark what a bulletin had pulled. */
+  'move-stock': DESK,
+  /** Bins, reorder points, and what is ordered. */
+  'order-stock': COUNTER,
   'set-labour': DESK,
   'authorise-work': DESK,
   'write-estimates': DESK,

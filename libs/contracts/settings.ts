@@ -7,7 +7,12 @@ import { rowId } from './common';
 export const standing = z.record(z.enum(SOURCE_KINDS), z.int().min(0).max(1_000));
 
 /** GET /api/settings: what the shop has settled for itself, where it can change an answer. */
-export const shopSettings = z.object({ lookBackMonths: z.int(), standing, strengthThreshold: thresholdSchema });
+export const shopSettings = z.object({
+  lookBackMonths: z.int(),
+  standing,
+  strengthThreshold: thresholdSchema,
+  keepShelf: z.boolean(),
+});
 export type ShopSettings = z.infer<typeof shopSettings>;
 
 /** PATCH /api/settings: a field left out stays as it is. Every change starts a recheck of everything. */
@@ -20,6 +25,8 @@ export const changeSettings = z.object({
   standing: standing.optional(),
   /** ratios of torque that count as required, both included; no standard gives them */
   strengthThreshold: thresholdSchema.optional(),
+  /** whether picking takes parts from a shelf that is counted; it changes no answer, so it starts no recheck */
+  keepShelf: z.boolean().optional(),
 });
 export type ChangeSettings = z.infer<typeof changeSettings>;
 

@@ -4,6 +4,7 @@ import { bench, position } from './catalogue';
 import { authorisationView, estimateView, labourLine } from './estimate';
 import { marks } from './marks';
 import { fitView, partRef, rulingView, strengthView, verdictView } from './ruling';
+import { cameFrom, partWait, shelfWord } from './shelf';
 import { newOwner, owner, unitIdentity, unitView } from './unit';
 
 /** A ticket as the board shows it. */
@@ -19,6 +20,8 @@ export const ticketCard = z.object({
   onHold: z.string().nullable(),
   openFlags: z.int(),
   worst: verdict.nullable(),
+  /** parts it waits for: `here` says that all of them have come in */
+  waits: z.object({ parts: z.array(z.string()), here: z.boolean() }).nullable(),
   version: z.int(),
 });
 export type TicketCard = z.infer<typeof ticketCard>;
@@ -137,6 +140,8 @@ export const pickPart = z.object({
   purpose: z.enum(['fit', 'spare']),
   /** a manager's reason to pick a part that is neither right nor allowed */
   exceptionReason: reason.nullable().default(null),
+  /** where it came from; a part that is not on the shelf can still be used by saying so */
+  from: cameFrom.default('shelf'),
 });
 export type PickPart = z.infer<typeof pickPart>;
 
@@ -148,6 +153,7 @@ export const pickView = z.object({
   purpose: z.enum(['fit', 'spare']),
   state: z.enum(['picked', 'fitted', 'returned', 'given']),
   priceMinor: z.int(),
+  from: cameFrom,
   verdict: verdict.nullable(),
   strength: strengthView.nullable(),
   fit: fitView.nullable(),
@@ -226,6 +232,21 @@ export const ticketView = z.object({
   places: z.array(placeView),
   rulings: z.array(rulingView),
   picks: z.array(pickView),
+  /** what lies on the shelf of the parts that are required, allowed or picked here; `kept` false: the shop keeps no shelf */
+  shelf: z.object({ kept: z.boolean(), parts: z.array(shelfWord) }),
+  waits: z.array(partWait),
+  /** spares of earlier tickets that the owner has */
+  ownerSpares: z.array(
+    z.object({
+      pickId: rowId,
+      ticketId: rowId,
+      ticket: z.string(),
+      part: partRef,
+      quantity: z.int(),
+      givenOn: dayText.nullable(),
+      verdict: verdict.nullable(),
+    }),
+  ),
   labour: z.object({ minutes: z.int(), minor: z.int(), lines: z.array(labourLine) }),
   /** what the owner is asked to pay as things stand, tax and all */
   totalMinor: z.int(),

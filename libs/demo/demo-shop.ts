@@ -38,6 +38,21 @@ export interface DemoShop {
   readonly owners: readonly DemoOwner[];
   readonly units: readonly DemoUnit[];
   readonly tickets: readonly DemoTicket[];
+  readonly shelf: readonly DemoShelfItem[];
+}
+
+/** One part on the shelf of one location; figures in pieces. */
+export interface DemoShelfItem {
+  readonly location: LocationCode;
+  readonly part: PartKey;
+  readonly bin: string;
+  /** Before open tickets took from it; `received` of it came in later. */
+  readonly opening: number;
+  readonly received: number;
+  readonly packSize: number;
+  readonly reorderPoint: number | null;
+  readonly orderQuantity: number | null;
+  readonly supplier: string;
 }
 
 export interface DemoLine {

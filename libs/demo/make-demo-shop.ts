@@ -13,6 +13,7 @@ import { papersOfLine } from './rulebook/papers-of-line';
 import { rulesOfLine } from './rulebook/rules-of-line';
 import { supersessions } from './rulebook/supersessions';
 import { whatIsRight } from './rulebook/what-is-right';
+import { makeShelf } from './shelf/make-shelf';
 import { makeOwners } from './shop/make-owners';
 import { benches, locations, people, settings } from './shop/people';
 import { HeldParts } from './tickets/held-parts';
@@ -67,5 +68,6 @@ export function makeDemoShop(seed: number, today: Day): DemoShop {
     owners,
     units,
     tickets,
+    shelf: makeShelf(seed, lines, parts, tickets),
   };
 }

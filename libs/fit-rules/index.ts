@@ -20,6 +20,7 @@ export * from './scopes';
 export * from './replay';
 export * from './publish-into';
 export * from './diff';
+export * from './part-losses';
 export * from './audit/finding';
 export * from './audit/audit-rulebook';
 export * from './audit/compare-audits';

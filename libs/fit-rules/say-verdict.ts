@@ -12,13 +12,27 @@ export interface VerdictWords {
   readonly owner: string;
 }
 
-/** The verdict in words. The same judgement always gives the same words. */
-export function sayVerdict(judgement: Judgement, naming?: Naming): VerdictWords {
-  const names = filledNaming(naming);
-  return { technician: forTechnician(judgement, names), owner: forOwner(judgement, names) };
+/** How a part is held that is in no place of the unit: on the bench for it, or by its owner as a spare. */
+export interface HeldLoose {
+  readonly as: 'picked' | 'spare';
+  /** Pieces. */
+  readonly quantity: number;
 }
 
-function forTechnician(judgement: Judgement, naming: FullNaming): string {
+/** The verdict in words. The same judgement always gives the same words. */
+export function sayVerdict(judgement: Judgement, naming?: Naming, loose: HeldLoose | null = null): VerdictWords {
+  const names = filledNaming(naming);
+  const technician = forTechnician(judgement, names, loose);
+  if (loose === null) return { technician, owner: forOwner(judgement, names) };
+  return { technician: `${sayHeld(loose)}. ${technician}`, owner: sparesForOwner(judgement, names, loose) };
+}
+
+function sayHeld({ as, quantity }: HeldLoose): string {
+  if (as === 'picked') return `Picked and not fitted yet (${quantity})`;
+  return quantity === 1 ? 'A spare' : `${quantity} spares`;
+}
+
+function forTechnician(judgement: Judgement, naming: FullNaming, loose: HeldLoose | null): string {
   const { verdict, candidates } = judgement;
   const part = listed(
     candidates.map((one) => naming.part(one.part)),
@@ -31,7 +45,7 @@ function forTechnician(judgement: Judgement, naming: FullNaming): string {
     case 'allowed':
       return `Allowed: ${part} may be fitted here${sayBy(judgement, naming)}.${needed}`;
     case 'outdated':
-      return `Outdated: ${part} was ${goodThen(judgement)} ${sayFitted(judgement)} and no longer is.${sayBarred(judgement, naming)}${needed}${sayAction(judgement.action)}`;
+      return `Outdated: ${part} was ${goodThen(judgement)} ${sayFitted(judgement, loose)} and no longer is.${sayBarred(judgement, naming)}${needed}${sayAction(judgement.action)}`;
     case 'wrong':
       return `Wrong: ${part} does not belong here.${sayBarred(judgement, naming)}${needed}${sayKnown(judgement)}${sayAction(judgement.action)}`;
     case 'disputed':
@@ -77,8 +91,9 @@ function goodThen({ candidates }: Judgement): string {
   return candidates.every(({ then }) => then === 'right') ? 'right' : 'allowed';
 }
 
-function sayFitted({ question: { fittedOn } }: Judgement): string {
-  return fittedOn === null ? 'when the unit was built' : `when it was fitted on ${sayDay(fittedOn)}`;
+function sayFitted({ question: { fittedOn } }: Judgement, loose: HeldLoose | null): string {
+  const done = loose === null ? 'fitted' : 'picked';
+  return fittedOn === null ? 'when the unit was built' : `when it was ${done} on ${sayDay(fittedOn)}`;
 }
 
 function sayBarred({ bars }: Judgement, naming: FullNaming): string {
@@ -143,4 +158,47 @@ function forOwner(judgement: Judgement, naming: FullNaming): string {
     case 'undecided':
       return `It is not certain yet whether the part fitted at ${place} is the one that belongs there.`;
   }
+}
+
+const NUMBERS = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const SPARES_ACTION_WORDS: Readonly<Record<Action, string>> = {
+  nothing: '',
+  'next-service': ' We change them for the right ones at the next service.',
+  'call-back': ' Please do not fit them; bring them along and we change them.',
+  'stop-use': ' Please do not fit them on any account; bring them in and we change them.',
+};
+
+/** Spares by the kind of part the position takes: "the two spare pins you have for Auger pin". */
+function sparesForOwner(judgement: Judgement, naming: FullNaming, { quantity }: HeldLoose): string {
+  const place = naming.position(judgement.question.position, judgement.question.unit.line);
+  const count = quantity === 1 ? '' : `${NUMBERS[quantity] ?? quantity} `;
+  const them = `The ${count}spare ${kindOf(place, quantity)} you have for ${place}`;
+  const are = quantity === 1 ? 'is' : 'are';
+  const action =
+    quantity === 1 ? singular(SPARES_ACTION_WORDS[judgement.action]) : SPARES_ACTION_WORDS[judgement.action];
+  switch (judgement.verdict) {
+    case 'right':
+    case 'allowed':
+      return `${them} may be fitted.`;
+    case 'outdated':
+      return `${them} ${are} no longer right; newer papers ask for another.${action}`;
+    case 'wrong':
+      return `${them} ${are} not right for this unit.${action}`;
+    default:
+      return `It is not certain yet whether ${them.charAt(0).toLowerCase()}${them.slice(1)} may be fitted.`;
+  }
+}
+
+/** The last word of the position's name where it is a plain one, such as pin, bolt or belt. */
+function kindOf(place: string, quantity: number): string {
+  const last = /([a-z]+)$/i.exec(place.trim())?.[1]?.toLowerCase() ?? 'part';
+  if (quantity === 1) return last;
+  return /(?:s|x|ch|sh)$/.test(last) ? `${last}es` : `${last}s`;
+}
+
+const singular = (words: string): string => words.replace(/\bthem\b/g, 'it').replace('the right ones', 'the right one');
+
+/** What is said of spares to an owner who has just heard of the same trouble with the part in the unit. */
+export function saySparesToo(sentence: string): string {
+  return sentence.replace(' you have for ', ' you have, too, for ');
 }

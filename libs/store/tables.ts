@@ -21,6 +21,10 @@ import { settingStore } from './people/setting-store';
 import { deviceStore, tryStore } from './people/try-store';
 import { recheckStore } from './rechecks/recheck-store';
 import { rulebookStore } from './rulebook/rulebook-store';
+import { noticeStore } from './shelf/notice-store';
+import { orderStore } from './shelf/order-store';
+import { shelfStore } from './shelf/shelf-store';
+import { waitStore } from './shelf/wait-store';
 import { shopDataStore } from './shop-data/shop-data-store';
 import { ticketStore } from './tickets/ticket-store';
 import { unitStore } from './units/unit-store';
@@ -39,11 +43,15 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     catalogue: catalogueStore(db),
     shopData: shopDataStore(db),
     owners: ownerStore(db),
-    units: unitStore(db),
+    units: unitStore(db, zone),
     tickets: ticketStore(db),
     benches: benchStore(db),
     estimates: estimateStore(db, zone),
     flags: flagStore(db),
+    shelf: shelfStore(db),
+    orders: orderStore(db),
+    waits: waitStore(db),
+    notices: noticeStore(db),
     rulebook: rulebookStore(db),
     installs: installStore(db, zone),
     bulletins: bulletinStore(db),

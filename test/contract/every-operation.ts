@@ -12,6 +12,7 @@ import type {
 } from '../../libs/contracts';
 import { SAFETY_POINTS } from '../../libs/ticket';
 import { Caller, PASSWORD, rule, type ApiShop } from '../api/api-shop';
+import { workAtShelf } from './shelf-operations';
 import type { Walk } from './walk';
 
 /**
@@ -24,6 +25,7 @@ export async function everyOperation(shop: ApiShop, walk: Walk): Promise<void> {
   await dateUnits(shop, walk);
   await publishPapers(walk);
   await callOwner(shop, walk);
+  await workAtShelf(shop, walk);
   await managePeople(shop, walk);
   await runTheShop(walk);
 }

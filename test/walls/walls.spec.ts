@@ -17,6 +17,7 @@ const FAR = 2;
 const WALLED = [
   ...['owner', 'unit', 'install', 'ticket', 'flag', 'callback', 'evidence', 'unit_note', 'place_record', 'pick'],
   ...['ticket_event', 'verdict_change', 'callback_reason', 'callback_attempt'],
+  ...['shelf_item', 'shelf_movement', 'shelf_order', 'shelf_pull', 'part_wait'],
 ];
 
 /** Statements in one transaction that looks with those eyes; nothing of it stays. */
@@ -66,6 +67,16 @@ async function oneOfEverything(location: number): Promise<void> {
     INSERT INTO callback_reason (callback_id, source_id, position_id, place, verdict, action, detail)
       SELECT ${callback}, id, 1, 1, 'wrong', 'call-back', '{}' FROM source LIMIT 1;
     INSERT INTO callback_attempt (callback_id, how, outcome) VALUES (${callback}, 'phone', 'no-answer');
+    INSERT INTO shelf_item (location_id, part_id) VALUES (${location}, 1);
+    INSERT INTO shelf_movement (item_id, location_id, kind, pieces)
+      SELECT id, location_id, 'opening', 3 FROM shelf_item WHERE location_id = ${location};
+    INSERT INTO shelf_order (item_id, location_id, pieces)
+      SELECT id, location_id, 5 FROM shelf_item WHERE location_id = ${location};
+    INSERT INTO part_wait (ticket_id, location_id, part_id, pieces) VALUES (${ticket}, ${location}, 1, 1);
+    INSERT INTO part_notice (source_id, part_id, kind, still_good, sentences)
+      SELECT id, 1, 'barred', FALSE, '{}' FROM source LIMIT 1 ON CONFLICT DO NOTHING;
+    INSERT INTO shelf_pull (notice_id, item_id, location_id, pieces, bin)
+      SELECT n.id, i.id, i.location_id, 3, 'A1' FROM part_notice n, shelf_item i WHERE i.location_id = ${location};
   `);
 }
 

@@ -26,6 +26,7 @@ import { PrintsModule } from './prints/prints.module';
 import { RechecksModule } from './rechecks/rechecks.module';
 import { RulebookModule } from './rulebook/rulebook.module';
 import { SessionModule } from './session/session.module';
+import { ShelfModule } from './shelf/shelf.module';
 import { ShopDataModule } from './shop-data/shop-data.module';
 import { SettingsModule } from './settings/settings.module';
 import { TicketsModule } from './tickets/tickets.module';
@@ -44,6 +45,7 @@ const NOUNS: Type[] = [
   BoardModule,
   BenchesModule,
   EstimatesModule,
+  ShelfModule,
   FlagsModule,
   BulletinsModule,
   RulebookModule,

@@ -53,11 +53,11 @@ const PART = (alias: string) =>
 
 const REASONS = Prisma.sql`COALESCE((
   SELECT jsonb_agg(jsonb_build_object(
-    'source', s.number, 'position', p.code, 'placeName', COALESCE(p.place_names[r.place], r.place::text),
+    'source', s.number, 'position', p.code, 'placeName', place_word(p.place_names, r.place),
     'part', ${PART('h')}, 'required', ${PART('q')}, 'verdict', r.verdict, 'action', r.action,
-    'sentence', COALESCE(r.detail->>'sentence', ''),
+    'sentence', COALESCE(r.detail->>'sentence', ''), 'spare', r.place < 0,
     'withdrawn', CASE WHEN r.withdrawn_at IS NOT NULL
-      THEN jsonb_build_object('at', ${iso('r.withdrawn_at')}, 'why', COALESCE(r.withdrawn_why, '')) END) ORDER BY r.id)
+      THEN jsonb_build_object('at', ${iso('r.withdrawn_at')}, 'why', COALESCE(r.withdrawn_why, '')) END) ORDER BY r.place < 0, r.id)
   FROM callback_reason r
   JOIN source s ON s.id = r.source_id
   JOIN position p ON p.id = r.position_id

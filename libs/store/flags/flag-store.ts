@@ -10,7 +10,7 @@ const FLAG = Prisma.sql`
          json_build_object('id', t.id, 'number', t.number, 'stage', t.stage, 'bench', b.code) AS ticket,
          coalesce(k.name || ' ' || coalesce(m.name, l.name), 'Unit not identified') AS unit, o.name AS owner,
          p.code AS position, p.name AS "positionName",
-         coalesce(p.place_names[f.place], f.place::text) AS "placeName",
+         place_word(p.place_names, f.place) AS "placeName",
          CASE WHEN a.id IS NULL THEN NULL
               ELSE json_build_object('id', a.id, 'key', a.key, 'number', a.number, 'name', a.name) END AS part,
          CASE WHEN r.id IS NULL THEN NULL
@@ -41,6 +41,12 @@ export function flagStore(db: Db): FlagStore {
                decided_revision = ${decision.revision}, version = version + 1
         WHERE id = ${id} AND version = ${version}`;
       return count === 1;
+    },
+    async acceptPicked(ticketId, pickId, { why, personId, revision }) {
+      await db.$executeRaw`
+        UPDATE flag SET state = 'accepted', decision_why = ${why}, decided_by = ${personId}, decided_at = now(),
+               decided_revision = ${revision}, version = version + 1
+        WHERE ticket_id = ${ticketId} AND place = ${-pickId} AND state = 'open'`;
     },
     putMismatches: putMismatches(db),
   };

@@ -6,7 +6,7 @@ export function placeNames(db: Db, places: readonly PlaceOfUnit[]): Promise<Plac
   return db.$queryRaw<PlaceNames[]>`
     SELECT u.id AS "unitId", p.id AS "positionId", (v.item->>'place')::int AS place,
            concat_ws(' ', l.name, m.number, u.serial) AS unit, o.name AS owner, p.name AS position,
-           COALESCE(p.place_names[(v.item->>'place')::int], v.item->>'place') AS "placeName"
+           place_word(p.place_names, (v.item->>'place')::int) AS "placeName"
     FROM jsonb_array_elements(${JSON.stringify(places)}::jsonb) WITH ORDINALITY AS v(item, n)
     JOIN unit u ON u.id = (v.item->>'unitId')::int
     JOIN owner o ON o.id = u.owner_id

@@ -1,5 +1,5 @@
 import type { Verdict } from '../../fit-rules';
-import type { HeldInstall, HeldUnit, InstallChoice, JudgementRecord } from '../../usecases';
+import type { HeldInstall, HeldUnit, InstallChoice, JudgementRecord, LoosePart } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { readDaySet } from '../units/day-set-text';
@@ -26,6 +26,7 @@ interface Row {
   readonly serialKey: string | null;
   readonly built: string;
   readonly openTicketId: number | null;
+  readonly loose: LoosePart | null;
 }
 
 /** Locks the units in order of id; a fact or a part that changes meanwhile waits, or is waited for. */
@@ -52,7 +53,9 @@ export async function readHeld(db: Db, choice: InstallChoice, zone: string): Pro
                 ELSE ARRAY[pt.key] END AS parts,
            (t.closed_at AT TIME ZONE ${zone}::text)::date - DATE '1970-01-01' AS "closedOn",
            u.owner_id AS "ownerId", l.code AS line, m.number AS model, u.options, u.serial_scheme AS "serialScheme",
-           u.serial_key AS "serialKey", u.built::text AS built, o.id AS "openTicketId"
+           u.serial_key AS "serialKey", u.built::text AS built, o.id AS "openTicketId",
+           CASE WHEN k.id IS NOT NULL THEN jsonb_build_object('pickId', k.id, 'purpose', k.purpose, 'quantity', k.quantity,
+                                                              'given', k.state = 'given') END AS loose
     FROM held i
     JOIN unit u ON u.id = i.unit_id
     JOIN position p ON p.id = i.position_id
@@ -60,6 +63,7 @@ export async function readHeld(db: Db, choice: InstallChoice, zone: string): Pro
     JOIN ticket t ON t.id = i.ticket_id
     LEFT JOIN model m ON m.id = u.model_id
     LEFT JOIN part pt ON pt.id = i.part_id
+    LEFT JOIN pick k ON i.place < 0 AND k.id = -i.place
     LEFT JOIN ticket o ON o.unit_id = u.id AND o.closed_at IS NULL
     ORDER BY i.unit_id, i.position_id, i.place`;
   return withUnits(rows);
@@ -71,7 +75,7 @@ function withUnits(rows: readonly Row[]): readonly HeldInstall[] {
   return rows.map((row) => {
     if (unit === null || unit.id !== row.unitId) unit = unitOf(row);
     const { positionId, position, place, ticketId, partId, parts, fittedOn, verdict, judgement, closedOn } = row;
-    const { judgedRevision } = row;
+    const { judgedRevision, loose } = row;
     return {
       unit,
       positionId,
@@ -85,6 +89,7 @@ function withUnits(rows: readonly Row[]): readonly HeldInstall[] {
       judgement,
       judgedRevision,
       closedOn,
+      loose,
     };
   });
 }

@@ -1,5 +1,5 @@
 import type { DemoShop } from '../../demo';
-import { CURRENCY, IN_FORCE_DAY, LOOK_BACK_MONTHS, MONEY, PRINTS, STANDING } from '../../usecases';
+import { CURRENCY, IN_FORCE_DAY, KEEP_SHELF, LOOK_BACK_MONTHS, MONEY, PRINTS, STANDING } from '../../usecases';
 import { formatDay } from '../../day';
 import type { Db } from '../db';
 import { hashPassword } from '../people/passwords';
@@ -66,6 +66,7 @@ async function seedSettings(db: Db, { settings, today }: DemoShop): Promise<void
   const rows = [
     { key: LOOK_BACK_MONTHS, value: settings.lookBackMonths },
     { key: STANDING, value: settings.standing },
+    { key: KEEP_SHELF, value: true },
     { key: IN_FORCE_DAY, value: formatDay(today) },
     { key: PRINTS, value: settings.prints },
     { key: CURRENCY, value: settings.currency },

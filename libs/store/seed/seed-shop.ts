@@ -7,6 +7,7 @@ import { seedCatalogue } from './seed-catalogue';
 import { seedHouse } from './seed-house';
 import { seedPast } from './seed-past';
 import { seedRulebook } from './seed-rulebook';
+import { seedShelf } from './seed-shelf';
 import { seedTickets } from './seed-tickets';
 import { seedUnits } from './seed-units';
 import { seedVerdicts } from './seed-verdicts';
@@ -33,6 +34,7 @@ export async function seedShop({ pool }: Pick<OpenStore, 'pool'>, shop: DemoShop
       await seedRulebook(db, shop);
       const units = await seedUnits(db, shop, catalogue, house.location);
       await seedTickets(db, shop, { house, catalogue, units });
+      await seedShelf(db, shop, { house, catalogue });
       await seedVerdicts(db, shop, units.unit);
       await seedPast(db, house.person);
       await endLoading(db, 'the demo shop');

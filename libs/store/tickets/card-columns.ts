@@ -8,7 +8,10 @@ export const CARD = Prisma.sql`
   (SELECT count(*)::int FROM flag f WHERE f.ticket_id = t.id AND f.state = 'open') AS "openFlags",
   (SELECT (array['right', 'allowed', 'undecided', 'disputed', 'outdated', 'wrong'])[max(array_position(
             array['right', 'allowed', 'undecided', 'disputed', 'outdated', 'wrong'], i.verdict))]
-   FROM install i WHERE i.unit_id = t.unit_id) AS worst`;
+   FROM install i WHERE i.unit_id = t.unit_id) AS worst,
+  (SELECT json_build_object('parts', json_agg(wp.number ORDER BY w.id), 'here', bool_and(w.woken_at IS NOT NULL))
+   FROM part_wait w JOIN part wp ON wp.id = w.part_id
+   WHERE w.ticket_id = t.id AND w.ended_at IS NULL HAVING count(*) > 0) AS waits`;
 
 export const CARD_TABLES = Prisma.sql`
   ticket t JOIN unit u ON u.id = t.unit_id JOIN owner o ON o.id = t.owner_id

@@ -1,11 +1,11 @@
-import type { EventRow, PickRow, TicketStore } from '../../usecases';
+import type { EventRow, PickRow, SpareRow, TicketStore } from '../../usecases';
 import type { Db } from '../db';
 import { iso } from './iso';
 
 export function readPicks(db: Db, ticketId: number): Promise<PickRow[]> {
   return db.$queryRaw<PickRow[]>`
     SELECT k.id, k.position_id AS "positionId", k.part_id AS "partId", k.quantity, k.purpose, k.state,
-           k.price_minor AS "priceMinor", k.exception_reason AS "exceptionReason", p.name AS "exceptionBy"
+           k.price_minor AS "priceMinor", k.came_from AS "cameFrom", k.spare_for AS "spareFor", k.exception_reason AS "exceptionReason", p.name AS "exceptionBy"
     FROM pick k LEFT JOIN person p ON p.id = k.exception_by
     WHERE k.ticket_id = ${ticketId} ORDER BY k.id`;
 }
@@ -16,9 +16,10 @@ export const insertPick =
     const exceptionBy = pick.exceptionReason === null ? null : personId;
     const rows = await db.$queryRaw<{ id: number }[]>`
       INSERT INTO pick (ticket_id, position_id, part_id, quantity, purpose, price_minor, exception_reason,
-                        exception_by, picked_by)
+                        exception_by, picked_by, came_from, spare_for)
       VALUES (${ticketId}, ${pick.positionId}::int, ${pick.partId}, ${pick.quantity}, ${pick.purpose},
-              ${pick.priceMinor}, ${pick.exceptionReason}::text, ${exceptionBy}::int, ${personId})
+              ${pick.priceMinor}, ${pick.exceptionReason}::text, ${exceptionBy}::int, ${personId}, ${pick.cameFrom},
+              ${[...pick.spareFor]}::int[])
       RETURNING id`;
     return rows[0]!.id;
   };
@@ -32,6 +33,18 @@ export const setPickStates =
       FROM unnest(${states.map(({ id }) => id)}::int[], ${states.map(({ state }) => state)}::text[]) AS n(id, state)
       WHERE pick.id = n.id AND pick.ticket_id = ${ticketId}`;
   };
+
+/** A spare that belongs to several positions is as bad as it is at the worst of them. */
+export function readSpares(db: Db, unitId: number): Promise<SpareRow[]> {
+  return db.$queryRaw<SpareRow[]>`
+    SELECT k.id AS "pickId", t.id AS "ticketId", t.number AS ticket, k.quantity, t.closed_at::date::text AS "givenOn",
+           jsonb_build_object('key', p.key, 'number', p.number, 'name', p.name) AS part,
+           (SELECT (array['right', 'allowed', 'undecided', 'disputed', 'outdated', 'wrong'])[max(array_position(
+                     array['right', 'allowed', 'undecided', 'disputed', 'outdated', 'wrong'], i.verdict))]
+            FROM install i WHERE i.unit_id = t.unit_id AND i.place = -k.id) AS verdict
+    FROM ticket t JOIN pick k ON k.ticket_id = t.id JOIN part p ON p.id = k.part_id
+    WHERE t.unit_id = ${unitId} AND k.purpose = 'spare' AND k.state = 'given' ORDER BY k.id`;
+}
 
 export function readEvents(db: Db, ticketId: number): Promise<EventRow[]> {
   return db.$queryRaw<EventRow[]>`

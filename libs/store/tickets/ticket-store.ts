@@ -1,7 +1,7 @@
 import type { EarlierTicketRow, TicketStore } from '../../usecases';
 import type { Db } from '../db';
 import { readBoard } from './read-board';
-import { addEvents, insertPick, readEvents, readPicks, setPickStates } from './picks-and-events';
+import { addEvents, insertPick, readEvents, readPicks, readSpares, setPickStates } from './picks-and-events';
 import { putRecords, readRecords, readRecordsBefore } from './place-records';
 import { searchTickets } from './search-tickets';
 import { changeTicket, insertTicket, readTicketRow } from './ticket-row';
@@ -19,6 +19,7 @@ export function ticketStore(db: Db): TicketStore {
     picks: (ticketId) => readPicks(db, ticketId),
     insertPick: insertPick(db),
     setPickStates: setPickStates(db),
+    spares: (unitId) => readSpares(db, unitId),
     earlier: (unitId, ticketId) => db.$queryRaw<EarlierTicketRow[]>`
       SELECT id, number, closed_at::date::text AS "closedOn", complaint
       FROM ticket WHERE unit_id = ${unitId} AND id <> ${ticketId} ORDER BY opened_at DESC, id DESC`,

@@ -1,12 +1,15 @@
 import type { Db } from '../db';
+import { looseParts } from '../installs/loose-parts';
+import { Prisma } from '../generated/client';
 
 /**
  * Brings what the unit holds in step with its newest records, in one statement. The newest record of a place is that
  * of the latest ticket, what was left there before what was found; a place left out says nothing, a missing part
- * leaves the place empty, and so does one that sheared so that nothing of it tells what it was. A row whose part, candidates or fitting day changed loses its verdict, since that was given
- * to something else.
+ * leaves the place empty, and so does one that sheared so that nothing of it tells what it was. Beside them stand the
+ * loose parts. A row whose part, candidates or fitting day changed loses its verdict, since that was given to something
+ * else.
  */
-export async function refreshInstalls(db: Db, unitId: number): Promise<void> {
+export async function refreshInstalls(db: Db, unitId: number, zone: string): Promise<void> {
   await db.$executeRaw`
     WITH newest AS (
       SELECT DISTINCT ON (r.position_id, r.place)
@@ -17,9 +20,10 @@ export async function refreshInstalls(db: Db, unitId: number): Promise<void> {
       ORDER BY r.position_id, r.place, t.opened_at DESC, t.id DESC, (r.side = 'left') DESC
     ),
     holds AS (
-      SELECT * FROM newest
+      SELECT id, ticket_id, position_id, place, part_id, candidates, fitted_on FROM newest
       WHERE condition IS DISTINCT FROM 'missing'
         AND (part_id IS NOT NULL OR marks IS NOT NULL OR cardinality(candidates) > 0)
+      UNION ALL ${looseParts(Prisma.sql`t.unit_id = ${unitId}`, zone)}
     ),
     gone AS (
       DELETE FROM install i

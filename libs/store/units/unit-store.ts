@@ -12,10 +12,10 @@ export function squeeze(text: string): string {
 
 const searchable = (serial: string | null): string | null => (serial === null ? null : squeeze(serial));
 
-export function unitStore(db: Db): UnitStore {
+export function unitStore(db: Db, zone: string): UnitStore {
   return {
     byId: (id) => readUnit(db, id),
-    refreshInstalls: (id) => refreshInstalls(db, id),
+    refreshInstalls: (id) => refreshInstalls(db, id, zone),
     async lock(id) {
       await db.$queryRaw`SELECT id FROM unit WHERE id = ${id} FOR NO KEY UPDATE`;
     },

@@ -2,9 +2,10 @@ import type { ChangedSettings, ChangeSettings, ShopSettings } from '../../contra
 import { usualStanding, type Standing } from '../../fit-rules';
 import type { Actor } from '../actor';
 import { lookBackMonths } from '../judge-installs';
+import { shelfIsKept } from '../keep-shelf/index';
 import { done, type Outcome } from '../outcome';
 import { EVERYTHING } from '../order-recheck/order-recheck';
-import { LOOK_BACK_MONTHS, STANDING, STRENGTH_THRESHOLD } from '../ports/session-store';
+import { KEEP_SHELF, LOOK_BACK_MONTHS, STANDING, STRENGTH_THRESHOLD } from '../ports/session-store';
 import type { Tables } from '../ports/store';
 import { startRecheck } from '../publish-bulletin/start-recheck';
 import { strengthThreshold } from '../rulebook';
@@ -18,12 +19,13 @@ export async function viewSettings({ store }: Ports): Promise<ShopSettings> {
 /**
  * Changes how papers stand against each other, how far back owners are called, or from which ratio of torque on a
  * shear fastener breaks sooner or later. Each can change an answer, so a recheck of everything starts with it, in the
- * same transaction, and its id is answered. What is the same already starts none.
+ * same transaction, and its id is answered. What is the same already starts none, and neither does whether a shelf is
+ * kept, which changes no answer.
  */
 export async function changeSettings(
   { store }: Ports,
   actor: Actor,
-  { lookBackMonths: months, standing, strengthThreshold: threshold }: ChangeSettings,
+  { lookBackMonths: months, standing, strengthThreshold: threshold, keepShelf }: ChangeSettings,
 ): Promise<Outcome<ChangedSettings>> {
   return store.transaction(async (tx) => {
     const { revision } = await tx.rulebook.alone();
@@ -31,7 +33,9 @@ export async function changeSettings(
     const newStanding = standing !== undefined && differs(standing, now.standing);
     const newMonths = months !== undefined && months !== now.lookBackMonths;
     const newThreshold = threshold !== undefined && !sameThreshold(threshold, now.strengthThreshold);
-    if (!newStanding && !newMonths && !newThreshold) return done({ ...now, recheckId: null });
+    if (keepShelf !== undefined && keepShelf !== now.keepShelf)
+      await tx.settings.write(KEEP_SHELF, keepShelf, actor.id);
+    if (!newStanding && !newMonths && !newThreshold) return done({ ...(await settingsOf(tx)), recheckId: null });
     if (newThreshold) await tx.settings.write(STRENGTH_THRESHOLD, threshold, actor.id);
     if (newMonths) await tx.settings.write(LOOK_BACK_MONTHS, months, actor.id);
     if (newStanding) await tx.settings.write(STANDING, standing, actor.id);
@@ -50,6 +54,7 @@ async function settingsOf(tables: Tables): Promise<ShopSettings> {
     lookBackMonths: await lookBackMonths(tables),
     standing: { ...standing },
     strengthThreshold: await strengthThreshold(tables),
+    keepShelf: await shelfIsKept(tables),
   };
 }
 

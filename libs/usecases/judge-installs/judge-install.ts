@@ -1,6 +1,6 @@
 import type { StrengthView } from '../../contracts';
 import { CAME_WITH_UNIT, sayVerdict, severityOf, verdicts, type Judgement, type Verdict } from '../../fit-rules';
-import type { HeldInstall } from '../ports/install-store';
+import type { HeldInstall, LoosePart } from '../ports/install-store';
 import type { LoadedRulebook } from '../rulebook';
 import type { JudgementRecord, KeptStrength } from './judgement-record';
 import { keptQuestion } from './kept-question';
@@ -22,7 +22,8 @@ export function judgeInstall(install: HeldInstall, rulebook: LoadedRulebook): Ju
   const { unit, position, parts, fittedOn } = install;
   const judgement = rulebook.judge.judge({ unit: unit.facts, position, parts, fittedOn });
   const strength = strengthOf(judgement, rulebook);
-  return { install, verdict: judgement.verdict, record: recordOf(judgement, rulebook), strength };
+  const record = recordOf(judgement, rulebook, install.loose);
+  return { install, verdict: judgement.verdict, record, strength };
 }
 
 function quickVerdict({ unit, position, parts, fittedOn }: HeldInstall, { judge }: LoadedRulebook): Verdict {
@@ -33,8 +34,16 @@ function quickVerdict({ unit, position, parts, fittedOn }: HeldInstall, { judge 
 }
 
 /** What is kept of a judgement. */
-export function recordOf(judgement: Judgement, rulebook: LoadedRulebook): JudgementRecord {
-  const words = sayVerdict(judgement, rulebook.naming);
+export function recordOf(
+  judgement: Judgement,
+  rulebook: LoadedRulebook,
+  loose: LoosePart | null = null,
+): JudgementRecord {
+  const held = loose && {
+    as: loose.purpose === 'spare' ? ('spare' as const) : ('picked' as const),
+    quantity: loose.quantity,
+  };
+  const words = sayVerdict(judgement, rulebook.naming, held);
   const rules = judgement.deciding.map((ref) => {
     const { source, action } = rulebook.ruleOf(ref)!;
     return { key: ref.key, version: ref.version, source, action };

@@ -111,5 +111,9 @@ function ofEmptyPlaces(
   );
   return reasons
     .filter((one) => one.live && !one.withdrawn && !seen.has(placeKey(one)) && !inShop.has(one.unitId))
-    .map(({ id }) => ({ id, why: 'The part was taken out.', mended: true }));
+    .map(({ id, place }) => ({
+      id,
+      why: place < 0 ? 'The spares were handed back.' : 'The part was taken out.',
+      mended: true,
+    }));
 }

@@ -31,6 +31,7 @@ function held(more: Partial<HeldInstall> & { openTicketId?: number | null } = {}
     verdict: 'right',
     judgement: null,
     judgedRevision: 1,
+    loose: null,
     closedOn: day('2025-06-01'),
     ...install,
   };

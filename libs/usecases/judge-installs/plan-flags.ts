@@ -4,6 +4,7 @@ import { isDoubtful, placeKey, type Circumstances } from './circumstances';
 import type { Closing, FlagRaise } from './consequence-plan';
 import type { JudgedInstall } from './judge-install';
 
+const LOOSE_GONE = 'The part was fitted or went back to the shelf.';
 const SEVERITY: Record<Severity, number> = { note: 1, caution: 3, serious: 4, urgent: 5 };
 
 /** Flags to raise on the tickets of units in the shop, and those that have lost their ground. */
@@ -30,7 +31,10 @@ export function planFlags(
   if (about.wholeUnits) {
     for (const [key, rows] of standing) {
       if (seen.has(key)) continue;
-      flagsCleared.push(...rows.filter(isOurs).map(({ id }) => ({ id, why: 'The part was taken out.' })));
+      const gone = rows.filter(isOurs);
+      flagsCleared.push(
+        ...gone.map(({ id, place }) => ({ id, why: place < 0 ? LOOSE_GONE : 'The part was taken out.' })),
+      );
     }
   }
   return { flags, flagsCleared };

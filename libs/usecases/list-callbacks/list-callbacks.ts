@@ -1,4 +1,5 @@
 import type { CallbackPage, CallbackView } from '../../contracts';
+import { saySparesToo } from '../../fit-rules';
 import { sightOf, type Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { CallbackQuery, CallbackRecord } from '../ports/callback-store';
@@ -28,7 +29,10 @@ export function callbackView(callback: CallbackRecord): CallbackView {
 }
 
 function whatToSay({ urgent, unit, owner, reasons }: CallbackRecord): string {
-  const sentences = [...new Set(reasons.filter((one) => one.withdrawn === null).map((one) => one.sentence))];
+  const live = reasons.filter((one) => one.withdrawn === null);
+  const inUnit = live.filter((one) => !one.spare).map((one) => one.sentence);
+  const spares = live.filter((one) => one.spare).map((one) => one.sentence);
+  const sentences = new Set([...inUnit, ...(inUnit.length === 0 ? spares : spares.map(saySparesToo))]);
   const call = urgent
     ? 'Keep the plug lead off meanwhile. When can we see it?'
     : 'We would like to see it and put that right; when can you bring it in?';

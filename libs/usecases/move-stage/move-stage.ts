@@ -3,7 +3,7 @@ import { mayMove, stageBefore, type Destination, type NotNow } from '../../ticke
 import type { Actor } from '../actor';
 import { changeTicket, type OnTicket, type TicketChange } from '../change-ticket/index';
 import { nextRevision, writtenDown } from '../estimate-work/estimate-as-it-stands';
-import { judgeUnit } from '../judge-installs';
+import { picksChanged } from '../keep-shelf/index';
 import type { Tables } from '../ports/index';
 import { done, refused, type Outcome, type RefusalCode } from '../outcome';
 import { settleBooked } from '../settle-callback/settle-booked';
@@ -79,7 +79,8 @@ async function handOver({ clock }: Ports, actor: Actor, whole: WholeTicket, tx: 
         spares.map(({ id }) => ({ id, state: 'given' })),
       );
       await settleBooked(tx, clock, unit.id, ticket.id);
-      await judgeUnit(tx, clock, unit.id);
+      await tx.waits.endFor(ticket.id, null);
+      await picksChanged(tx, clock, ticket, actor.id);
     },
   };
 }

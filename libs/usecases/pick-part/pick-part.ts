@@ -3,16 +3,19 @@ import { sayVerdict, type Judgement } from '../../fit-rules';
 import type { Actor } from '../actor';
 import { changeTicket, type OnTicket } from '../change-ticket/index';
 import { strengthOf } from '../judge-installs';
+import { picksChanged, takeFromShelf } from '../keep-shelf/index';
 import { done, refused, type Outcome } from '../outcome';
-import type { PartRow, PositionRow } from '../ports/index';
+import type { HeldStock, NewPick, PartRow, PositionRow, Tables } from '../ports/index';
 import { readPartTexts } from '../read-part-text/read-part-text';
 import { namingOf } from '../rule-on-unit/index';
 import type { Ports } from '../run';
-import { judgePart, type WholeTicket } from '../view-ticket/index';
+import type { WholeTicket } from '../view-ticket/index';
+import { positionFor, whereItServes } from './where-it-serves';
 
 /**
- * Takes a part from the shelf for the ticket: to be fitted in a position, or as a spare for the owner. A part that is
- * neither right nor allowed in its position needs a manager's exception with a reason.
+ * Takes a part for the ticket: to be fitted in a position, or as a spare for the owner. Taken from the shelf it is
+ * reserved there; a part that came from elsewhere says so. A part that is neither right nor allowed where it is meant for
+ * needs a manager's exception with a reason.
  */
 export function pickPart(
   ports: Ports,
@@ -25,43 +28,48 @@ export function pickPart(
     const read = (await readPartTexts(tx, [input.partText], whole.unit.maker?.code ?? null)).get(input.partText)!;
     if (!read.ok) return read;
     const { part } = read.value;
-    const exception = exceptionFor(withPart(whole, part), actor, input, position.value, part);
+    const { spareFor, judgement } = whereItServes(withPart(whole, part), part, position.value);
+    const exception = exceptionFor(withPart(whole, part), actor, input, judgement);
     if (!exception.ok) return exception;
-    const { quantity, purpose } = input;
-    const pick = {
+    const stock = await takeFromShelf(tx, whole.ticket, part, input);
+    if (!stock.ok) return stock;
+    const pick: NewPick = {
       positionId: position.value?.id ?? null,
       partId: part.id,
-      quantity,
-      purpose,
-      priceMinor: (part.priceMinor ?? 0) * quantity,
+      quantity: input.quantity,
+      purpose: input.purpose,
+      priceMinor: input.from === 'owner' ? 0 : (part.priceMinor ?? 0) * input.quantity,
       exceptionReason: exception.value,
+      cameFrom: input.from,
+      spareFor: spareFor.map((one) => one.id),
     };
     return done({
       events: [{ kind: 'picked', data: eventData(part, input, position.value, exception.value), personId: actor.id }],
-      after: async (after) => {
-        await after.tickets.insertPick(whole.ticket.id, pick, actor.id);
-      },
+      after: (after) => keep(ports, actor, after, whole, pick, stock.value),
     });
   });
 }
 
-function positionFor(whole: WholeTicket, { position: code, purpose, quantity }: PickPart): Outcome<PositionRow | null> {
-  const { stage } = whole.ticket;
-  if (stage === 'intake' || stage === 'inspection') {
-    return refused('wrong-stage', 'Parts are picked once the inspection is done.');
+/** The pick, what it reserves, and the manager's word on it: an exception is his acceptance of the flag it raises. */
+async function keep(
+  { clock }: Ports,
+  actor: Actor,
+  tx: Tables,
+  { ticket, rulebook }: WholeTicket,
+  pick: NewPick,
+  stock: HeldStock | null,
+): Promise<void> {
+  const pickId = await tx.tickets.insertPick(ticket.id, pick, actor.id);
+  if (stock) {
+    const { id: itemId } = stock;
+    const about = { itemId, locationId: ticket.locationId, ticketId: ticket.id, pickId, personId: actor.id };
+    await tx.shelf.addMovement({ ...about, kind: 'pick', pieces: 0, reserved: pick.quantity });
   }
-  if (code === null) {
-    return purpose === 'spare'
-      ? done(null)
-      : refused('bad-input', 'A part to be fitted needs its position.', { field: 'position' });
-  }
-  const position = whole.positions.get(code);
-  if (!position) return refused('bad-input', `The unit has no position '${code}'.`, { field: 'position' });
-  if (purpose === 'fit' && quantity > position.places) {
-    const detail = `${position.name} has ${position.places} place(s), so ${quantity} cannot be fitted; pick the rest as spares.`;
-    return refused('bad-input', detail, { field: 'quantity' });
-  }
-  return done(position);
+  await tx.waits.endFor(ticket.id, [pick.partId]);
+  await picksChanged(tx, clock, ticket, actor.id);
+  if (pick.exceptionReason === null) return;
+  const { revision } = rulebook;
+  await tx.flags.acceptPicked(ticket.id, pickId, { why: pick.exceptionReason, personId: actor.id, revision });
 }
 
 const withPart = (whole: WholeTicket, part: PartRow): WholeTicket => ({
@@ -74,10 +82,8 @@ function exceptionFor(
   whole: WholeTicket,
   actor: Actor,
   { exceptionReason }: PickPart,
-  position: PositionRow | null,
-  part: PartRow,
+  judgement: Judgement | null,
 ): Outcome<string | null> {
-  const judgement = position && judgePart(whole, position.code, part.key);
   if (!judgement || judgement.verdict === 'right' || judgement.verdict === 'allowed') return done(null);
   if (exceptionReason === null)
     return refused('conflict', needsManager(judgement, whole), { field: 'exceptionReason' });
@@ -96,9 +102,11 @@ function needsManager(judgement: Judgement, whole: WholeTicket): string {
   return [technician, strength, ...against, 'A manager can except it with a reason.'].filter(Boolean).join(' ');
 }
 
+const FROM_WORDS = { shelf: '', owner: ', brought by the owner', bought: ', bought for this ticket' };
+
 function eventData(
   part: PartRow,
-  { quantity, purpose }: PickPart,
+  { quantity, purpose, from }: PickPart,
   position: PositionRow | null,
   reason: string | null,
 ) {
@@ -106,7 +114,7 @@ function eventData(
   return {
     part: part.number,
     quantity,
-    for: `${purpose === 'spare' ? 'as a spare' : 'to be fitted'}${whereTo}`,
+    for: `${purpose === 'spare' ? 'as a spare' : 'to be fitted'}${whereTo}${FROM_WORDS[from]}`,
     ...(reason === null ? {} : { reason: `manager's exception, ${reason}` }),
   };
 }

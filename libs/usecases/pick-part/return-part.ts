@@ -1,6 +1,7 @@
 import type { TicketView } from '../../contracts';
 import type { Actor } from '../actor';
 import { changeTicket, type OnTicket } from '../change-ticket/index';
+import { picksChanged } from '../keep-shelf/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 
@@ -19,7 +20,10 @@ export function returnPart(
     if (pick.state !== 'picked') return refused('already-done', `${part} ${ALREADY[pick.state]}.`);
     return done({
       events: [{ kind: 'returned', data: { part, quantity: pick.quantity }, personId: actor.id }],
-      after: (tx) => tx.tickets.setPickStates(whole.ticket.id, [{ id: pickId, state: 'returned' }]),
+      after: async (tx) => {
+        await tx.tickets.setPickStates(whole.ticket.id, [{ id: pickId, state: 'returned' }]);
+        await picksChanged(tx, ports.clock, whole.ticket, actor.id);
+      },
     });
   });
 }

@@ -25,3 +25,4 @@ export * from './trail-store';
 export * from './kept-answer-store';
 export * from './figure-store';
 export * from './press';
+export * from './shelf-store';

@@ -12,7 +12,17 @@ export interface HeldUnit {
   readonly openTicketId: number | null;
 }
 
-/** One part in one place of one unit: the newest record of that place. */
+/** A part that is in no place of the unit: picked for it and not fitted yet, or a spare. */
+export interface LoosePart {
+  readonly pickId: number;
+  readonly purpose: 'fit' | 'spare';
+  /** Pieces. */
+  readonly quantity: number;
+  /** It went out with the owner. */
+  readonly given: boolean;
+}
+
+/** One part in one place of one unit: the newest record of that place; or a loose part, whose place is below zero. */
 export interface HeldInstall {
   readonly unit: HeldUnit;
   readonly positionId: number;
@@ -28,6 +38,8 @@ export interface HeldInstall {
   readonly judgedRevision: number | null;
   /** The day the recording ticket was closed; null while it is open. */
   readonly closedOn: Day | null;
+  /** Null for what is in its place. */
+  readonly loose: LoosePart | null;
 }
 
 /** Installs of a scope whose units lie in `[fromUnit, toUnit]` (both included). */

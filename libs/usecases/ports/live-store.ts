@@ -1,4 +1,4 @@
-export type LiveKind = 'ticket' | 'unit' | 'flag' | 'bulletin' | 'recheck' | 'callback' | 'shop-data';
+export type LiveKind = 'ticket' | 'unit' | 'flag' | 'bulletin' | 'recheck' | 'callback' | 'shop-data' | 'shelf';
 
 /** Hints for pages that are open: told at commit, lost when nobody listens. */
 export interface LiveStore {

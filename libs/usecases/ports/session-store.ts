@@ -44,6 +44,8 @@ export interface SettingStore {
 export const STRENGTH_THRESHOLD = 'strength-threshold';
 /** How many months back a unit that was handed over is still judged again. */
 export const LOOK_BACK_MONTHS = 'look-back-months';
+/** Whether picking takes parts from a shelf that is counted. */
+export const KEEP_SHELF = 'keep-shelf';
 /** How much each kind of source counts; see the fit rules' standing. */
 export const STANDING = 'standing';
 /** True where managers and administrators need a second factor. */

@@ -16,6 +16,7 @@ import type { RecheckStore } from './recheck-store';
 import type { RulebookStore } from './rulebook-store';
 import type { SecondFactorStore, SignInStepStore } from './second-factor-store';
 import type { SessionStore, SettingStore } from './session-store';
+import type { NoticeStore, OrderStore, ShelfStore, WaitStore } from './shelf-store';
 import type { ShopDataStore } from './shop-data-store';
 import type { FlagStore, TicketStore } from './ticket-store';
 import type { TrailStore } from './trail-store';
@@ -42,6 +43,10 @@ export interface Tables {
   readonly benches: BenchStore;
   readonly estimates: EstimateStore;
   readonly flags: FlagStore;
+  readonly shelf: ShelfStore;
+  readonly orders: OrderStore;
+  readonly waits: WaitStore;
+  readonly notices: NoticeStore;
   readonly rulebook: RulebookStore;
   readonly installs: InstallStore;
   readonly bulletins: BulletinStore;

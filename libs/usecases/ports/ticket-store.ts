@@ -1,4 +1,5 @@
 import type {
+  CameFrom,
   LabourLine,
   Marks,
   PromisedFilter,
@@ -112,11 +113,26 @@ export interface NewPick {
   readonly purpose: 'fit' | 'spare';
   readonly priceMinor: number;
   readonly exceptionReason: string | null;
+  readonly cameFrom: CameFrom;
+  /** The positions a spare serves that was picked for none by name. */
+  readonly spareFor: readonly number[];
 }
 export interface PickRow extends NewPick {
   readonly id: number;
   readonly state: 'picked' | 'fitted' | 'returned' | 'given';
   readonly exceptionBy: string | null;
+}
+
+/** Spares of a unit that went out with its owner, with how they are judged where they belong. */
+export interface SpareRow {
+  readonly pickId: number;
+  readonly ticketId: number;
+  readonly ticket: string;
+  readonly part: { readonly key: string; readonly number: string; readonly name: string };
+  readonly quantity: number;
+  /** `YYYY-MM-DD` */
+  readonly givenOn: string | null;
+  readonly verdict: VerdictWord | null;
 }
 
 export interface EarlierTicketRow {
@@ -171,6 +187,8 @@ export interface TicketStore {
   insertPick(ticketId: number, pick: NewPick, personId: number): Promise<number>;
   /** Sets each named pick of the ticket to its state, in one statement. */
   setPickStates(ticketId: number, states: readonly { id: number; state: PickRow['state'] }[]): Promise<void>;
+  /** Spares the owner has, given along with earlier tickets of the unit. */
+  spares(unitId: number): Promise<readonly SpareRow[]>;
   earlier(unitId: number, ticketId: number): Promise<readonly EarlierTicketRow[]>;
   board(filter: BoardFilter): Promise<readonly TicketCard[]>;
   search(terms: SearchTerms, locationId: number, most: number): Promise<readonly SearchRow[]>;
@@ -238,6 +256,12 @@ export interface FlagStore {
   decided(locationId: number): Promise<readonly FlagRow[]>;
   /** False when its version has moved on. */
   decide(id: number, version: number, decision: FlagDecision): Promise<boolean>;
+  /** A manager has excepted the pick: the flag on it counts as accepted, for his reason. */
+  acceptPicked(
+    ticketId: number,
+    pickId: number,
+    decision: { why: string; personId: number; revision: number },
+  ): Promise<void>;
   /**
    * Makes the open mismatch flags of the ticket be exactly these: others of that kind are cleared, and a place that
    * has an open flag of another kind keeps that one.

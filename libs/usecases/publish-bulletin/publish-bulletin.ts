@@ -3,7 +3,17 @@ import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { BulletinRecord } from '../ports/bulletin-store';
 import type { Tables } from '../ports/store';
-import { applyDraft, changesBy, loadRulebook, recheckScopeOf, type DraftChanges } from '../rulebook';
+import type { Clock } from '../clock';
+import { noteParts, partsTouched } from '../note-parts/index';
+import {
+  applyDraft,
+  changesBy,
+  dayOfChanges,
+  loadRulebook,
+  recheckScopeOf,
+  type DraftChanges,
+  type LoadedRulebook,
+} from '../rulebook';
 import type { Ports } from '../run';
 import { sourceOf } from './source-of';
 import { startRecheck } from './start-recheck';
@@ -53,6 +63,7 @@ export async function publishBulletin(
         scope,
         requestedBy: actor.id,
       });
+      await notePartsOf(tx, clock, id, { before, at, changes: changes.value });
       await tx.live.tell('bulletin', id);
       return done({ recheckId });
     })
@@ -60,6 +71,19 @@ export async function publishBulletin(
       if (error instanceof DraftGoneStale) return refused('bad-input', error.problems.join(' '), { field: 'draft' });
       throw error;
     });
+}
+
+/** Which parts the bulletin bars or ends, by the papers of the day on which the last of its rules comes into force. */
+async function notePartsOf(
+  tx: Tables,
+  clock: Clock,
+  sourceId: number,
+  { before, at, changes }: { before: LoadedRulebook; at: number; changes: DraftChanges },
+): Promise<void> {
+  const today = clock.today();
+  const day = dayOfChanges(today, changes);
+  const after = { rulebook: changes.rulebook, now: at };
+  await noteParts(tx, sourceId, partsTouched(before, after, { ...changes, day }, before.naming), { day, today });
 }
 
 /** Rolls the transaction back: the rulebook has moved on since the draft was saved. */

@@ -3,7 +3,7 @@ import { fittedPicks, safetyStillOpen, STAGE_WORDS } from '../../ticket';
 import type { Actor } from '../actor';
 import { placeName } from '../browse-catalogue/index';
 import { changeTicket, type OnTicket } from '../change-ticket/index';
-import { judgeUnit } from '../judge-installs';
+import { picksChanged } from '../keep-shelf/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { PickRow, Tables } from '../ports/index';
 import type { Ports } from '../run';
@@ -50,15 +50,16 @@ async function keep(
   { clock }: Ports,
   actor: Actor,
   tx: Tables,
-  { ticket, unit }: WholeTicket,
+  whole: WholeTicket,
   places: readonly ReadPlace[],
 ): Promise<void> {
+  const { ticket, unit } = whole;
   const records = places.map(({ record }) => record);
   await tx.tickets.putRecords(ticket.id, unit.id, records, actor.id);
-  await tx.units.refreshInstalls(unit.id);
-  await judgeUnit(tx, clock, unit.id);
+  const recorded = { ...whole, records: await tx.tickets.records(ticket.id) };
+  await tx.tickets.setPickStates(ticket.id, pickStates(recorded));
+  await picksChanged(tx, clock, ticket, actor.id);
   const now = await loadTicket(tx, clock, ticket.id, ticket.locationId);
-  await tx.tickets.setPickStates(ticket.id, pickStates(now!));
   await tx.flags.putMismatches(ticket.id, unit.id, findMismatches(now!));
 }
 

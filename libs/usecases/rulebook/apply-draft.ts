@@ -1,5 +1,5 @@
 import type { BulletinDraft } from '../../contracts';
-import { day, formatDay } from '../../day';
+import { day, formatDay, type Day } from '../../day';
 import { publishInto, readFitRule, sayFileProblem, type FitRule, type Rulebook, type Source } from '../../fit-rules';
 
 /** What a draft would do to a rulebook at one instant. */
@@ -52,4 +52,9 @@ function changesBetween(knownNow: ReadonlyMap<string, FitRule>, after: Rulebook,
   );
   const closes = [...knownNow.keys()].filter((key) => !stillKnown.has(key));
   return { opens, closes, changed: [...closes.map((key) => knownNow.get(key)!), ...opens], rulebook: after };
+}
+
+/** The day by whose papers the changes are looked at: today, or the day on which the last of them comes into force. */
+export function dayOfChanges(today: Day, { opens }: Pick<DraftChanges, 'opens'>): Day {
+  return Math.max(today, ...opens.map((rule) => rule.inForce.from).filter(Number.isFinite));
 }

@@ -1,5 +1,5 @@
 export { loadRulebook, makeRulebook, strengthThreshold, type LoadedRulebook } from './load-rulebook';
 export { Strengths } from './strengths';
 export { catalogueNames } from './catalogue-names';
-export { applyDraft, type DraftChanges, type DraftResult } from './apply-draft';
+export { applyDraft, dayOfChanges, type DraftChanges, type DraftResult } from './apply-draft';
 export { changesBy, recheckScopeOf } from './scope-of-changes';

@@ -27,10 +27,11 @@ const MOST_HITS = 50;
 /** Tickets of the person's location by whatever was typed: number, serial, owner, phone, part number in any writing. */
 export async function searchTickets({ store }: Pick<Ports, 'store'>, actor: Actor, text: string): Promise<SearchHits> {
   if (text.trim().length < 2) return [];
-  return [...(await store.tickets.search(await termsOf(store, text), actor.locationId, MOST_HITS))];
+  return [...(await store.tickets.search(await searchTerms(store, text), actor.locationId, MOST_HITS))];
 }
 
-async function termsOf({ catalogue }: Pick<Tables, 'catalogue'>, typed: string): Promise<SearchTerms> {
+/** What was typed, in the forms the columns are compared in. */
+export async function searchTerms({ catalogue }: Pick<Tables, 'catalogue'>, typed: string): Promise<SearchTerms> {
   const text = typed.trim();
   const digits = text.replace(/\D/g, '');
   const partKeys = (await catalogue.makers()).flatMap(({ numberRules }) => {

@@ -82,9 +82,9 @@ function pickFacts(whole: WholeTicket, pick: PickRow): PickFacts {
   };
 }
 
-/** The judgement on a picked part in its position; null for a spare that belongs to none. */
+/** The judgement on a picked part in its position, or the first that a spare serves; null where it serves none. */
 export function judgePick(whole: WholeTicket, pick: PickRow): Judgement | null {
-  const position = pick.positionId === null ? undefined : positionById(whole, pick.positionId);
+  const position = positionById(whole, pick.positionId ?? pick.spareFor[0] ?? 0);
   return position ? judgePart(whole, position.code, whole.partsById.get(pick.partId)!.key) : null;
 }
 
@@ -96,11 +96,18 @@ function flagFacts(whole: WholeTicket, flag: FlagRow): FlagFacts {
   };
 }
 
+/** The picked part is neither fitted nor back on the shelf. One of an earlier ticket went out with the owner. */
+function lies({ picks }: WholeTicket, pickId: number): boolean {
+  const state = picks.find(({ id }) => id === pickId)?.state ?? 'given';
+  return state === 'picked' || state === 'given';
+}
+
 /** A flag sent back stands until the bench has put it right; an acceptance lapses only while the part is still there. */
 function flagState(whole: WholeTicket, flag: FlagRow): FlagFacts['state'] {
   if (flag.state === 'open' || flag.state === 'sent-back') return 'open';
   if (flag.state !== 'accepted') return 'settled';
   const { positionId, place } = flag;
+  if (place < 0) return hasLapsed(whole, flag) && lies(whole, -place) ? 'lapsed' : 'accepted';
   const now = recordAt(whole, positionId, place, 'left') ?? recordAt(whole, positionId, place, 'found');
   const stillThere = (now?.partId ?? null) === (flag.part?.id ?? null);
   return hasLapsed(whole, flag) && stillThere ? 'lapsed' : 'accepted';

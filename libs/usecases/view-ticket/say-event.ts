@@ -25,6 +25,8 @@ const until = (data: Data): string => {
   return day === null ? '' : ` until ${sayDay(day)}`;
 };
 
+const binWords = (data: Data): string => (text(data, 'bin') === '' ? '' : `, bin ${text(data, 'bin')}`);
+
 const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   opened: () => 'Ticket opened.',
   tag: () => 'Tag changed.',
@@ -36,6 +38,10 @@ const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   found: (data) => `As found: ${text(data, 'what')}.`,
   left: (data) => `As left: ${text(data, 'what')}.`,
   picked: (data) => `Picked ${text(data, 'quantity')} x ${text(data, 'part')} ${text(data, 'for')}${because(data)}.`,
+  'part-here': (data) => `Came in: ${text(data, 'quantity')} x ${text(data, 'part')}${binWords(data)}.`,
+  waits: (data) => `Waits for ${text(data, 'quantity')} x ${text(data, 'part')}.`,
+  'waits-no-more': (data) => `No longer waits for ${text(data, 'part')}.`,
+  'spare-back': (data) => `The owner handed back ${text(data, 'quantity')} x ${text(data, 'part')}.`,
   returned: (data) => `Returned to the shelf: ${text(data, 'quantity')} x ${text(data, 'part')}.`,
   labour: (data) => `Labour set to ${text(data, 'minutes')} min.`,
   estimate: (data) => `Estimate written down, revision ${text(data, 'revision')}: ${text(data, 'total')}.`,

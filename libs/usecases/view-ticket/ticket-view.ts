@@ -1,4 +1,4 @@
-import type { EstimateRevision, PickView, PlaceView, TicketView } from '../../contracts';
+import type { EstimateRevision, PartWaitView, PickView, PlaceView, TicketView } from '../../contracts';
 import { missingFor, SAFETY_POINTS } from '../../ticket';
 import { placeName, toPosition } from '../browse-catalogue/index';
 import { estimateView } from '../estimate-work/estimate-as-it-stands';
@@ -10,6 +10,7 @@ import type {
   PickRow,
   PlaceRecordRow,
   PositionRow,
+  SpareRow,
 } from '../ports/index';
 import { strengthOf } from '../judge-installs';
 import { partRefOf, rulingView, verdictView } from '../rule-on-unit/index';
@@ -27,6 +28,9 @@ export interface Around {
   readonly notes: readonly { sentence: string; source: string; on: string }[];
   readonly earlier: readonly EarlierTicketRow[];
   readonly revisions: readonly EstimateRevision[];
+  readonly shelf: TicketView['shelf'];
+  readonly waits: readonly PartWaitView[];
+  readonly spares: readonly SpareRow[];
 }
 
 /** The whole ticket line on one page. */
@@ -42,6 +46,9 @@ export function ticketView(whole: WholeTicket, around: Around): TicketView {
     places: whole.positionList.flatMap((position) => placeViews(whole, position, around.before)),
     rulings: whole.rulings.map((ruling) => rulingView(ruling, whole)),
     picks,
+    shelf: around.shelf,
+    waits: [...around.waits],
+    ownerSpares: [...around.spares],
     labour: { minutes: ticket.labourMinutes, minor: ticket.labourMinor, lines: [...ticket.labourLines] },
     totalMinor: estimate.totalMinor,
     currency: whole.money.currency,
@@ -128,6 +135,7 @@ function pickView(whole: WholeTicket, pick: PickRow): PickView {
     purpose: pick.purpose,
     state: pick.state,
     priceMinor: pick.priceMinor,
+    from: pick.cameFrom,
     ...judgedPick(whole, pick),
     exception: pick.exceptionReason === null ? null : { reason: pick.exceptionReason, by: pick.exceptionBy },
   };

@@ -2,7 +2,10 @@ import type { TicketView } from '../../contracts';
 import { sightOf, type Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
-import { loadAround } from './load-ticket';
+import { KEEP_SHELF } from '../ports/session-store';
+import type { Tables } from '../ports/store';
+import { partKeysOf } from '../rule-on-unit/index';
+import { loadAround, type WholeTicket } from './load-ticket';
 import { ticketView } from './ticket-view';
 
 /** The whole ticket as the page shows it, judged by the papers of today. */
@@ -19,7 +22,21 @@ export async function viewTicket({ store, clock }: Ports, actor: Actor, id: numb
   ]);
   const partIds = before.flatMap(({ partId }) => (partId === null ? [] : [partId]));
   const whole = await loadAround(store, clock, row, partIds);
-  return done(ticketView(whole, { before, events, notes, earlier, revisions }));
+  const [shelf, waits, spares] = await Promise.all([
+    shelfWords(store, whole),
+    store.waits.ofTicket(id),
+    store.tickets.spares(row.unitId),
+  ]);
+  return done(ticketView(whole, { before, events, notes, earlier, revisions, shelf, waits, spares }));
+}
+
+/** What the shelf has of the parts that can be wanted here: those the rulings name, and those picked. */
+async function shelfWords(tables: Tables, whole: WholeTicket): Promise<TicketView['shelf']> {
+  const kept = (await tables.settings.read(KEEP_SHELF)) === true;
+  if (!kept || whole.ticket.closedAt !== null) return { kept, parts: [] };
+  const picked = whole.picks.map(({ partId }) => whole.partsById.get(partId)!.key);
+  const keys = [...new Set([...partKeysOf(whole.rulings), ...picked])];
+  return { kept, parts: [...(await tables.shelf.words(whole.ticket.locationId, keys))] };
 }
 
 export function noSuchTicket(id: number): Outcome<never> {

@@ -1,12 +1,14 @@
 import type { WhatIf } from '../../contracts';
 import { auditRulebook, namingFor, newFindings, type Rulebook } from '../../fit-rules';
 import { judgeInstall, lookBackFrom, planConsequences } from '../judge-installs';
+import { partsTouched, shelfShareOf } from '../note-parts/index';
 import { done, refused, type Outcome } from '../outcome';
 import { sourceOf } from '../publish-bulletin/source-of';
 import {
   applyDraft,
   catalogueNames,
   changesBy,
+  dayOfChanges,
   loadRulebook,
   makeRulebook,
   recheckScopeOf,
@@ -34,7 +36,7 @@ export async function whatIf(ports: Ports, id: number): Promise<Outcome<WhatIf>>
   const applied = applyDraft(before.rulebook, sourceOf(bulletin), bulletin.draft ?? { opens: [], ends: [] }, at);
   if (!applied.ok) return refused('bad-input', applied.problems.join(' '), { field: 'draft' });
   const { opens, changed, rulebook } = applied.value;
-  const day = Math.max(before.today, ...opens.map((rule) => rule.inForce.from).filter(Number.isFinite));
+  const day = dayOfChanges(before.today, applied.value);
   const after = makeRulebook(
     rulebook,
     { revision: before.revision, now: at },
@@ -62,7 +64,9 @@ export async function whatIf(ports: Ports, id: number): Promise<Outcome<WhatIf>>
     tally.add(planConsequences(judged, standing, about), standing);
     from = page.toUnit;
   }
-  return done(await answer(ports, tally, before, rulebook, day, at));
+  const touched = partsTouched(before, { rulebook, now: at }, { ...applied.value, day }, before.naming);
+  const shelf = await shelfShareOf(store, touched);
+  return done({ ...(await answer(ports, tally, before, rulebook, day, at)), shelf });
 }
 
 async function answer(
@@ -72,7 +76,7 @@ async function answer(
   after: Rulebook,
   inForceOn: number,
   knownAt: number,
-): Promise<WhatIf> {
+): Promise<Omit<WhatIf, 'shelf'>> {
   const names = await store.installs.names(tally.first);
   const context = await auditContextOf(store, before.shapes, { inForceOn, knownAt });
   const audit = (rulebook: Rulebook) =>

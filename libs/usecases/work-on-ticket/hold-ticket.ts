@@ -2,10 +2,11 @@ import type { TicketView } from '../../contracts';
 import { mayCancel, mayHold, mayResume } from '../../ticket';
 import type { Actor } from '../actor';
 import { changeTicket, type OnTicket } from '../change-ticket/index';
-import { judgeUnit } from '../judge-installs';
+import { picksChanged } from '../keep-shelf/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
-import { closedHow } from '../view-ticket/index';
+import type { Tables } from '../ports/store';
+import { closedHow, type WholeTicket } from '../view-ticket/index';
 
 /** Puts a ticket on hold with a reason; null resumes it. */
 export function holdTicket(
@@ -22,7 +23,7 @@ export function holdTicket(
   });
 }
 
-/** Ends a ticket without a hand-over, with a reason. It stays on record. */
+/** Ends a ticket without a hand-over, with a reason. It stays on record; what was picked and not fitted goes back. */
 export function cancelTicket(
   ports: Ports,
   actor: Actor,
@@ -34,7 +35,15 @@ export function cancelTicket(
     return done({
       patch: { cancelReason: reason, closedAt: ports.clock.now() },
       events: [{ kind: 'cancelled', data: { reason }, personId: actor.id }],
-      after: (tx) => judgeUnit(tx, ports.clock, whole.unit.id),
+      after: (tx) => putBack(tx, ports, actor, whole),
     });
   });
+}
+
+async function putBack(tx: Tables, { clock }: Ports, actor: Actor, { ticket, picks }: WholeTicket): Promise<void> {
+  const onBench = picks.filter(({ state }) => state === 'picked');
+  const returned = onBench.map(({ id }) => ({ id, state: 'returned' as const }));
+  await tx.tickets.setPickStates(ticket.id, returned);
+  await tx.waits.endFor(ticket.id, null);
+  await picksChanged(tx, clock, ticket, actor.id);
 }

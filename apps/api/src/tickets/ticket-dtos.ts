@@ -15,11 +15,13 @@ import {
   tellRequest,
   ticketView,
   tickSafety,
+  waitForPart,
 } from '../../../../libs/contracts';
 
 export class OpenTicketDto extends createZodDto(openTicket) {}
 export class ChangeTagDto extends createZodDto(changeTag) {}
 export class RecordPlacesDto extends createZodDto(recordPlaces) {}
+export class WaitForPartDto extends createZodDto(waitForPart) {}
 export class PickPartDto extends createZodDto(pickPart) {}
 export class TellRequestDto extends createZodDto(tellRequest) {}
 export class TellAnswerDto extends createZodDto(tellAnswer) {}

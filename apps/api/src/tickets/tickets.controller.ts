@@ -1,9 +1,10 @@
-import { Body, Controller, Get, HttpCode, Inject, Param, Patch, Post, Put, Query } from '@nestjs/common';
+import { Body, Controller, Delete, Get, HttpCode, Inject, Param, Patch, Post, Put, Query } from '@nestjs/common';
 import { ZodResponse } from 'nestjs-zod';
 import {
   authorise,
   cancelTicket,
   changeTag,
+  endWait,
   explainPlace,
   holdTicket,
   moveStage,
@@ -12,9 +13,11 @@ import {
   recordPlaces,
   returnPart,
   setLabour,
+  takeSpareBack,
   tellPart,
   tickSafety,
   viewTicket,
+  waitForPart,
   type Actor,
   type Ports,
 } from '../../../../libs/usecases';
@@ -126,6 +129,47 @@ export class TicketsController {
     @CurrentActor() actor: Actor,
   ) {
     return answer(await returnPart(this.ports, actor, { id, version, pickId }));
+  }
+
+  @Post(':id/waits')
+  @HttpCode(200)
+  @Permit('pick-parts')
+  @Says('The ticket waits for a part and wakes when it comes in.')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async waitForPart(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: dto.WaitForPartDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await waitForPart(this.ports, actor, { ...input, id, version }));
+  }
+
+  @Delete(':id/waits/:waitId')
+  @Permit('pick-parts')
+  @Says('The ticket waits no longer.')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async endWait(
+    @RowIdParam('id') id: number,
+    @RowIdParam('waitId') waitId: number,
+    @IfMatch() version: number,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await endWait(this.ports, actor, { id, version, waitId }));
+  }
+
+  @Post(':id/spares/:pickId/take-back')
+  @HttpCode(200)
+  @Permit('pick-parts')
+  @Says('The owner hands back a spare that an earlier ticket gave along.')
+  @ZodResponse({ status: 200, type: dto.TicketViewDto })
+  async takeSpareBack(
+    @RowIdParam('id') id: number,
+    @RowIdParam('pickId') pickId: number,
+    @IfMatch() version: number,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await takeSpareBack(this.ports, actor, { id, version, pickId }));
   }
 
   @Put(':id/labour')

@@ -5,33 +5,16 @@ import {
   type FindingsQuery,
   type PromisedFilter,
 } from '../../../../libs/contracts';
-import { parseDay } from '../../../../libs/day';
 import { LoadingView } from '../components/loading-view';
 import { FailedView } from '../components/failed-view';
 import { NotFoundPage } from './pages/not-found-page';
 import { StartPage } from './pages/start-page';
 import { RootLayout } from './root-layout';
+import { dayIn, daysOf, idParams, text } from './search-params';
 
 const root = createRootRoute({ component: RootLayout, notFoundComponent: NotFoundPage });
 
-/** Numbers of the shop's rows stand in addresses; anything else is no page of ours. */
-const idParams = {
-  parse: ({ id }: { id: string }) => ({ id: Number(id) }),
-  stringify: ({ id }: { id: number }) => ({ id: String(id) }),
-};
-
 type BoardSearch = { bench?: string; promised?: PromisedFilter; flagged?: 'yes'; q?: string };
-
-const text = (value: unknown): string | undefined =>
-  typeof value === 'string' || typeof value === 'number' ? String(value) : undefined;
-
-const dayIn = (value: unknown): string | undefined =>
-  typeof value === 'string' && parseDay(value) !== null ? value : undefined;
-
-/** By the papers of which day, as known on which day; anything that is no day is left out. */
-function daysOf(given: Record<string, unknown>): { inForceOn?: string; knownOn?: string } {
-  return { inForceOn: dayIn(given['inForceOn']), knownOn: dayIn(given['knownOn']) };
-}
 
 const start = createRoute({ getParentRoute: () => root, path: '/', component: StartPage });
 const board = createRoute({
@@ -158,6 +141,27 @@ const figures = createRoute({
   component: lazyRouteComponent(() => import('./pages/figures-page'), 'FiguresPage'),
 });
 
+const shelf = createRoute({
+  getParentRoute: () => root,
+  path: '/shelf',
+  validateSearch: (given: Record<string, unknown>): { q?: string; only?: string } => ({
+    q: text(given['q']),
+    only: text(given['only']),
+  }),
+  component: lazyRouteComponent(() => import('./pages/shelf-page'), 'ShelfPage'),
+});
+const shelfItem = createRoute({
+  getParentRoute: () => root,
+  path: '/shelf/items/$id',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/shelf-item-page'), 'ShelfItemPage'),
+});
+const shelfOrders = createRoute({
+  getParentRoute: () => root,
+  path: '/shelf/orders',
+  component: lazyRouteComponent(() => import('./pages/shelf-orders-page'), 'ShelfOrdersPage'),
+});
+
 const shop = createRoute({
   getParentRoute: () => root,
   path: '/shop',
@@ -223,6 +227,9 @@ export const router = createRouter({
     editBulletin,
     flags,
     callbacks,
+    shelf,
+    shelfItem,
+    shelfOrders,
     figures,
     shop,
     newScheme,

@@ -9,6 +9,7 @@ const BENCHES = { to: '/benches', words: 'Benches', needs: 'see-tickets' } as co
 const PLACES = [
   { to: '/board', words: 'Board', needs: 'see-tickets' },
   { to: '/which-part', words: 'Which part?', needs: 'look-up' },
+  { to: '/shelf', words: 'Shelf', needs: 'see-shelf' },
   { to: '/flagged', words: 'Flagged', needs: 'see-flags' },
   { to: '/callbacks', words: 'Callbacks', needs: 'see-callbacks' },
   { to: '/bulletins', words: 'Bulletins', needs: 'see-bulletins' },

@@ -48,7 +48,7 @@ export async function send(method: Method, path: string, options: RequestOptions
 /** When the line breaks nobody knows whether the request arrived; under the same key it can safely be sent once more. */
 const AGAIN_AFTER_MS = 700;
 /** Where the server keeps answers by key. */
-const REPEATABLE = /^\/(tickets|bulletins|callbacks)\b/;
+const REPEATABLE = /^\/(tickets|bulletins|callbacks|shelf)\b/;
 
 const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 

@@ -4,6 +4,7 @@ import { QueryView } from '../../components/query-view';
 import { BulletinReader } from '../../features/bulletins/bulletin-reader';
 import { bulletinQuery } from '../../features/bulletins/bulletins-query';
 import { PublishPanel } from '../../features/bulletins/publish-panel';
+import { PullsList } from '../../features/shelf/pulls-list';
 import { RecheckProgress } from '../../features/bulletins/recheck-progress';
 
 const route = getRouteApi('/bulletins/$id');
@@ -31,6 +32,7 @@ export function BulletinPage() {
               ) : null}
             </>
           ) : null}
+          {paper.state === 'published' ? <PullsList bulletinId={paper.id} /> : null}
           <BulletinReader bulletin={paper} />
         </>
       )}

@@ -35,6 +35,12 @@ export function TicketTag({ ticket, drags }: { ticket: TicketCard; drags: boolea
         </span>
       ) : null}
       {ticket.onHold !== null ? <span className={classes.hold}>On hold: {ticket.onHold}</span> : null}
+      {ticket.waits ? (
+        <span className={ticket.waits.here ? classes.here : 'soft'}>
+          {ticket.waits.here ? 'Came in: ' : 'Waits for '}
+          <span className="num">{ticket.waits.parts.join(', ')}</span>
+        </span>
+      ) : null}
       {ticket.worst || ticket.openFlags > 0 ? (
         <span className={classes.foot}>
           {ticket.worst ? <VerdictMark verdict={ticket.worst} /> : null}

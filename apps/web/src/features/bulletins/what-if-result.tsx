@@ -3,6 +3,28 @@ import classes from './bulletins.module.css';
 
 const SEVERITY_WORDS: Record<string, string> = { error: 'Mend this', warning: 'Look at this', note: 'Good to know' };
 
+/** The parts on the shelves that it would bar or end, and the tickets they are picked for. */
+function ShelfShare({ share }: { share: WhatIf['shelf'] }) {
+  if (share.length === 0) return <p>Nothing on the shelf is touched by it.</p>;
+  return (
+    <>
+      <h3>On the shelf</h3>
+      <ul>
+        {share.map(({ part, kind, stillGood, location, bin, onHand, holders }) => (
+          <li key={`${part.key} ${location}`}>
+            <span className="num">{onHand}</span> of <span className="num">{part.number}</span>
+            {bin === '' ? '' : ` in ${bin}`}, {location}: {kind === 'barred' ? 'barred' : 'no longer right'}
+            {stillGood ? ' for some units, still right for others' : ' for every unit'}
+            {holders.length > 0
+              ? `; picked for ${holders.map(({ ticket, pieces }) => `${ticket} (${pieces})`).join(', ')}`
+              : ''}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
 /** What publishing would bring: the counts, why, the first few, and what the audit of the rulebook found. */
 export function WhatIfResult({ result }: { result: WhatIf }) {
   return (
@@ -20,6 +42,7 @@ export function WhatIfResult({ result }: { result: WhatIf }) {
           </li>
         ))}
       </ul>
+      <ShelfShare share={result.shelf} />
       {result.findings.length > 0 ? (
         <>
           <h3>Look at these before publishing</h3>

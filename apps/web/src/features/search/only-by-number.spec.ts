@@ -14,6 +14,7 @@ const hit = (id: number, number: string, matched: string): SearchHits[number] =>
   onHold: null,
   openFlags: 0,
   worst: null,
+  waits: null,
   version: 1,
   closedOn: null,
 });

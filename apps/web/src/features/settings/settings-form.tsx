@@ -1,4 +1,4 @@
-import { Button, TextInput } from '@mantine/core';
+import { Button, Checkbox, TextInput } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
 import { useState, type FormEvent } from 'react';
 import type { ChangedSettings, ShopSettings } from '../../../../../libs/contracts';
@@ -8,7 +8,7 @@ import { StandingOrder } from './standing-order';
 import { changesIn, typedFrom, type TypedSettings } from './typed-settings';
 import classes from './settings.module.css';
 
-/** What the shop settles for itself, where it can change an answer. */
+/** What the shop settles for itself. */
 export function SettingsForm({ settings }: { settings: ShopSettings }) {
   const [typed, setTyped] = useState(() => typedFrom(settings));
   const save = useChangeSettings();
@@ -27,11 +27,16 @@ export function SettingsForm({ settings }: { settings: ShopSettings }) {
       </fieldset>
       <LookBack typed={typed} onChange={change} />
       <Limits typed={typed} onChange={change} />
+      <KeepShelf typed={typed} onChange={change} />
       {read.ok ? null : <p role="status">{read.problem}</p>}
       <ActProblem error={save.error} />
       {save.data ? <Kept answer={save.data} /> : null}
       <Button type="submit" variant="filled" loading={save.isPending} disabled={!read.ok || read.none}>
-        {read.ok && read.none ? 'Nothing is changed' : 'Keep it and judge everything again'}
+        {read.ok && read.none
+          ? 'Nothing is changed'
+          : onlyShelf(read)
+            ? 'Keep it'
+            : 'Keep it and judge everything again'}
       </Button>
     </form>
   );
@@ -87,8 +92,27 @@ function Limits({ typed, onChange }: PartProps) {
   );
 }
 
+function KeepShelf({ typed, onChange }: PartProps) {
+  return (
+    <fieldset className={classes.part}>
+      <legend>The shelf</legend>
+      <Checkbox
+        label="Parts are kept on a shelf that is counted"
+        description="Picking then takes from the shelf, and what is not there cannot be picked from it."
+        checked={typed.keepShelf}
+        onChange={(event) => onChange({ keepShelf: event.currentTarget.checked })}
+      />
+    </fieldset>
+  );
+}
+
+/** Whether a shelf is kept changes no answer, so nothing is judged again for it. */
+function onlyShelf(read: ReturnType<typeof changesIn>): boolean {
+  return read.ok && Object.keys(read.changes).join() === 'keepShelf';
+}
+
 function Kept({ answer: { recheckId } }: { answer: ChangedSettings }) {
-  if (recheckId === null) return <p role="status">It was so already; nothing is judged again.</p>;
+  if (recheckId === null) return <p role="status">Kept; nothing is judged again for it.</p>;
   return (
     <p role="status">
       Kept. A recheck of everything has started:{' '}

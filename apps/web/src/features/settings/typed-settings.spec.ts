@@ -12,6 +12,7 @@ const NOW: ShopSettings = {
     'shop-finding': 10,
   },
   strengthThreshold: { soonerBelow: 0.85, laterAbove: 1.15 },
+  keepShelf: true,
 };
 const typed = typedFrom(NOW);
 

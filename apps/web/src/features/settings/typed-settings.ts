@@ -14,15 +14,17 @@ export interface TypedSettings {
   readonly ranks: readonly Rank[];
   readonly soonerBelow: string;
   readonly laterAbove: string;
+  readonly keepShelf: boolean;
 }
 
 /** What the fields show first. */
-export function typedFrom({ lookBackMonths, standing, strengthThreshold }: ShopSettings): TypedSettings {
+export function typedFrom({ lookBackMonths, standing, strengthThreshold, keepShelf }: ShopSettings): TypedSettings {
   return {
     months: String(lookBackMonths),
     ranks: ranksOf(standing),
     soonerBelow: String(strengthThreshold.soonerBelow),
     laterAbove: String(strengthThreshold.laterAbove),
+    keepShelf,
   };
 }
 
@@ -54,6 +56,7 @@ export function changesIn(typed: TypedSettings, now: ShopSettings): ReadSettings
     ...(months === now.lookBackMonths ? {} : { lookBackMonths: months }),
     ...(sameOrder(typed.ranks, ranksOf(now.standing)) ? {} : { standing: standingOf(typed.ranks) }),
     ...(sameLimits ? {} : { strengthThreshold: limits }),
+    ...(typed.keepShelf === now.keepShelf ? {} : { keepShelf: typed.keepShelf }),
   });
   if (read.success) return { ok: true, changes: read.data, none: Object.keys(read.data).length === 0 };
   const field = String(read.error.issues[0]?.path.at(-1));

@@ -5,7 +5,9 @@ import { count, sayMoney } from '../../lib/say';
 import { useMay } from '../../lib/session';
 import { PickForm } from './pick-form';
 import { PickRow } from './pick-row';
+import { OwnerSpares } from './owner-spares';
 import { PositionPicks } from './position-picks';
+import { Waits } from './waits';
 import { codesToWorkOn } from './to-work-on';
 import classes from './parts-panel.module.css';
 
@@ -34,6 +36,7 @@ export function PartsPanel({ ticket }: { ticket: TicketView }) {
           <ol>{others.map(picksOf)}</ol>
         </details>
       ) : null}
+      <Waits ticket={ticket} open={may} />
       <h3>Spares for the owner</h3>
       <ul>
         {spares.map((pick) => (
@@ -41,6 +44,7 @@ export function PartsPanel({ ticket }: { ticket: TicketView }) {
         ))}
       </ul>
       {open ? <PickForm ticket={ticket} position={null} suggested={null} /> : null}
+      <OwnerSpares ticket={ticket} open={may} />
       <p className={classes.total}>
         Parts and labour together: <strong>{sayMoney(ticket.totalMinor, ticket.currency)}</strong>
       </p>

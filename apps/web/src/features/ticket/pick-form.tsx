@@ -1,7 +1,8 @@
-import { Button, TextInput } from '@mantine/core';
+import { Button, NativeSelect, TextInput } from '@mantine/core';
 import { useState, type FormEvent } from 'react';
-import type { PartRef, PickPart, TicketView } from '../../../../../libs/contracts';
+import type { CameFrom, PartRef, PickPart, TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
+import { ApiProblem } from '../../lib/problem';
 import { useMay } from '../../lib/session';
 import { useTicketAct } from './ticket-query';
 import classes from './parts-panel.module.css';
@@ -17,19 +18,29 @@ interface PickFormProps {
 
 /** Pick a part: the required one with one press, any other by scan or number; a manager may write an exception. */
 export function PickForm({ ticket, position, suggested, most = 1 }: PickFormProps) {
-  const [typed, setTyped] = useState({ part: '', quantity: String(most), why: '' });
+  const [typed, setTyped] = useState({ part: '', quantity: String(most), why: '', from: 'shelf' as CameFrom });
   const set = (change: Partial<typeof typed>) => setTyped({ ...typed, ...change });
   const mayExcept = useMay('except-part');
   const act = useTicketAct(ticket.id);
+  const [missed, setMissed] = useState('');
   const pick = (partText: string) => {
+    setMissed(partText);
     const body: PickPart = {
       position,
       partText,
       quantity: Number(typed.quantity) || 1,
       purpose: position === null ? 'spare' : 'fit',
       exceptionReason: typed.why.trim() || null,
+      from: typed.from,
     };
-    act.mutate({ method: 'POST', path: '/picks', body }, { onSuccess: () => set({ part: '', why: '' }) });
+    act.mutate(
+      { method: 'POST', path: '/picks', body },
+      { onSuccess: () => set({ part: '', why: '', from: 'shelf' }) },
+    );
+  };
+  const wait = () => {
+    const body = { position, partText: missed, quantity: Number(typed.quantity) || 1 };
+    act.mutate({ method: 'POST', path: '/waits', body });
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -44,24 +55,59 @@ export function PickForm({ ticket, position, suggested, most = 1 }: PickFormProp
         </Button>
       ) : null}
       <Field label={what} value={typed.part} onType={(part) => set({ part })} />
-      <TextInput
-        aria-label="How many"
-        type="number"
-        min={1}
-        max={500}
-        value={typed.quantity}
-        className={classes.quantity}
-        onChange={(event) => set({ quantity: event.currentTarget.value })}
-      />
-      {mayExcept && position !== null && act.error ? (
+      <HowMany value={typed.quantity} onType={(quantity) => set({ quantity })} />
+      {ticket.shelf.kept ? <FromField value={typed.from} onChange={(from) => set({ from })} /> : null}
+      {mayExcept && isAbout(act.error, 'exceptionReason') ? (
         <Field label="Manager's reason for an exception" value={typed.why} onType={(why) => set({ why })} />
       ) : null}
       <Button type="submit" disabled={typed.part.trim() === ''}>
         Pick
       </Button>
       <ActProblem error={act.error} />
+      {isAbout(act.error, 'from') ? (
+        <Button variant="subtle" loading={act.isPending} onClick={wait}>
+          Wait for it
+        </Button>
+      ) : null}
     </form>
   );
+}
+
+const FROM_CHOICES: { value: CameFrom; label: string }[] = [
+  { value: 'shelf', label: 'From the shelf' },
+  { value: 'owner', label: 'Brought by the owner' },
+  { value: 'bought', label: 'Bought for this ticket' },
+];
+
+function HowMany({ value, onType }: { value: string; onType: (text: string) => void }) {
+  return (
+    <TextInput
+      aria-label="How many"
+      type="number"
+      min={1}
+      max={500}
+      value={value}
+      className={classes.quantity}
+      onChange={(event) => onType(event.currentTarget.value)}
+    />
+  );
+}
+
+function FromField({ value, onChange }: { value: CameFrom; onChange: (from: CameFrom) => void }) {
+  return (
+    <NativeSelect
+      aria-label="Where it comes from"
+      className={classes.from}
+      value={value}
+      data={FROM_CHOICES}
+      onChange={(event) => onChange(event.currentTarget.value as CameFrom)}
+    />
+  );
+}
+
+/** The refusal names the field. */
+function isAbout(error: unknown, field: string): boolean {
+  return error instanceof ApiProblem && error.problem.field === field;
 }
 
 function Field({ label, value, onType }: { label: string; value: string; onType: (text: string) => void }) {

@@ -11,6 +11,8 @@ import classes from './parts-panel.module.css';
 
 const STATE_WORDS = { picked: 'picked', fitted: 'fitted', returned: 'back on the shelf', given: 'given to the owner' };
 
+const FROM_WORDS = { shelf: '', owner: ', brought by the owner', bought: ', bought for this ticket' };
+
 /** One picked part: its verdict, how many, what it costs, and the way back to the shelf. */
 export function PickRow({ ticket, pick, open }: { ticket: TicketView; pick: PickView; open: boolean }) {
   const act = useTicketAct(ticket.id);
@@ -21,7 +23,10 @@ export function PickRow({ ticket, pick, open }: { ticket: TicketView; pick: Pick
       <span className={classes.part}>
         <span className="num">{pick.quantity} ×</span> <PartNumber number={pick.part.number} name={pick.part.name} />
       </span>
-      <span>{STATE_WORDS[pick.state]}</span>
+      <span>
+        {pick.from !== 'shelf' && pick.state === 'returned' ? 'not used' : STATE_WORDS[pick.state]}
+        {FROM_WORDS[pick.from]}
+      </span>
       <span className="num">{sayMoney(pick.priceMinor, ticket.currency)}</span>
       {open && pick.state === 'picked' ? (
         <Button
@@ -29,9 +34,11 @@ export function PickRow({ ticket, pick, open }: { ticket: TicketView; pick: Pick
           px="xs"
           loading={act.isPending}
           onClick={putBack}
-          aria-label={`Put ${pick.part.number} back on the shelf`}
+          aria-label={
+            pick.from === 'shelf' ? `Put ${pick.part.number} back on the shelf` : `${pick.part.number} is not used`
+          }
         >
-          Back to the shelf
+          {pick.from === 'shelf' ? 'Back to the shelf' : 'Not used'}
         </Button>
       ) : null}
       {pick.exception ? (

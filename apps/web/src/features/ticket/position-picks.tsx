@@ -1,8 +1,9 @@
-import type { TicketView } from '../../../../../libs/contracts';
+import type { PartRef, TicketView } from '../../../../../libs/contracts';
 import { RulingWhy } from '../../components/ruling-why';
 import { rulingWords } from '../../lib/ruling-words';
 import { PickForm } from './pick-form';
 import { PickRow } from './pick-row';
+import { ShelfLine } from './shelf-line';
 import classes from './parts-panel.module.css';
 
 interface PositionPicksProps {
@@ -30,6 +31,7 @@ export function PositionPicks({ ticket, position, open }: PositionPicksProps) {
       ) : (
         <p className="soft">No paper says anything here.</p>
       )}
+      <ShelfLine ticket={ticket} parts={ruling ? partsOf(ruling) : []} />
       <ul>
         {picks.map((pick) => (
           <PickRow key={pick.id} ticket={ticket} pick={pick} open={open} />
@@ -38,4 +40,10 @@ export function PositionPicks({ ticket, position, open }: PositionPicksProps) {
       {open ? <PickForm ticket={ticket} position={position.code} suggested={required} most={position.places} /> : null}
     </li>
   );
+}
+
+/** The parts that are required or allowed for the unit, each once. */
+function partsOf({ pieces }: TicketView['rulings'][number]): PartRef[] {
+  const all = pieces.flatMap(({ required, allowed }) => (required ? [required, ...allowed] : allowed));
+  return [...new Map(all.map((part) => [part.key, part])).values()];
 }

@@ -1,0 +1,106 @@
+import { Button, SegmentedControl, TextInput } from '@mantine/core';
+import { useRef, useState, type FormEvent } from 'react';
+import { ActProblem } from '../../components/act-problem';
+import { useMoveStock, type Movement } from './shelf-query';
+import classes from './shelf.module.css';
+
+type Mode = Movement['act'];
+const MODES: { value: Mode; label: string }[] = [
+  { value: 'receive', label: 'Receive' },
+  { value: 'count', label: 'Count' },
+];
+const EMPTY = { part: '', many: '1', pack: '', bin: '', reason: '' };
+
+/**
+ * Receive or count with a scanner: the number's field has the focus, the scanner's Enter goes on to how many, Enter there
+ * keeps it and comes back for the next bag.
+ */
+export function MoveForm() {
+  const [mode, setMode] = useState<Mode>('receive');
+  const [typed, setTyped] = useState(EMPTY);
+  const part = useRef<HTMLInputElement>(null);
+  const many = useRef<HTMLInputElement>(null);
+  const move = useMoveStock();
+  const set = (change: Partial<typeof typed>) => setTyped((now) => ({ ...now, ...change }));
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (typed.part.trim() === '') return part.current?.focus();
+    if (document.activeElement === part.current) return many.current?.select();
+    move.mutate(movementOf(mode, typed), {
+      onSuccess: () => {
+        set({ part: '', many: mode === 'receive' ? '1' : '', pack: '' });
+        part.current?.focus();
+      },
+    });
+  };
+  return (
+    <form onSubmit={submit} className={classes.move} aria-label="Receive or count">
+      <SegmentedControl
+        aria-label="What is done"
+        value={mode}
+        onChange={(value) => setMode(value)}
+        data={MODES}
+      />
+      <div className={classes.fields}>
+        <TextInput
+          ref={part}
+          label="Part number, typed or scanned"
+          value={typed.part}
+          autoComplete="off"
+          autoCapitalize="characters"
+          spellCheck={false}
+          className={classes.number}
+          onChange={(event) => set({ part: event.currentTarget.value })}
+        />
+        <TextInput
+          ref={many}
+          label={mode === 'receive' ? 'How many bags or pieces' : 'How many pieces lie there'}
+          inputMode="numeric"
+          value={typed.many}
+          onChange={(event) => set({ many: event.currentTarget.value })}
+        />
+        <OtherFields mode={mode} typed={typed} set={set} />
+        <Button type="submit" variant="filled" loading={move.isPending}>
+          {mode === 'receive' ? 'Receive it' : 'Keep the count'}
+        </Button>
+      </div>
+      <ActProblem error={move.error} />
+      {move.data && !move.error ? <p role="status">{move.data.sentence}</p> : null}
+    </form>
+  );
+}
+
+interface OtherFieldsProps {
+  mode: Mode;
+  typed: typeof EMPTY;
+  set: (change: Partial<typeof EMPTY>) => void;
+}
+
+/** What a scanner does not say: the bag where its number does not, a count's reason, and the bin. */
+function OtherFields({ mode, typed, set }: OtherFieldsProps) {
+  const field = (name: keyof typeof EMPTY, label: string, placeholder: string, inputMode: 'numeric' | 'text') => (
+    <TextInput
+      label={label}
+      placeholder={placeholder}
+      inputMode={inputMode}
+      value={typed[name]}
+      onChange={(event) => set({ [name]: event.currentTarget.value })}
+    />
+  );
+  return (
+    <>
+      {mode === 'receive'
+        ? field('pack', 'Pieces in a bag', 'as the number says', 'numeric')
+        : field('reason', 'Reason', 'such as: monthly count', 'text')}
+      {field('bin', 'Bin', 'as it is', 'text')}
+    </>
+  );
+}
+
+function movementOf(mode: Mode, { part, many, pack, bin, reason }: typeof EMPTY): Movement {
+  const common = { partText: part.trim(), bin: bin.trim() === '' ? null : bin.trim() };
+  const number = (text: string) => (/^\s*\d+\s*$/.test(text) ? Number(text) : NaN);
+  if (mode === 'count') return { act: 'count', body: { ...common, pieces: number(many), reason: reason.trim() } };
+  const packSize = pack.trim() === '' ? null : number(pack);
+  return { act: 'receive', body: { ...common, quantity: number(many), packSize, orderId: null, note: '' } };
+}

@@ -1,0 +1,2 @@
+export * from './parts-touched';
+export * from './note-parts';

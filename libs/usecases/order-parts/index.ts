@@ -1,0 +1,3 @@
+export * from './order-parts';
+export * from './how-many';
+export * from './to-order-csv';

@@ -1,0 +1,2 @@
+export * from './wait-for-part';
+export * from './take-spare-back';
