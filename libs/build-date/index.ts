@@ -22,6 +22,14 @@ export * from './settle';
 export { EARLIEST_BUILD_DAY, boundsOf } from './bounds';
 export { prepareShop, type PreparedShop } from './prepare-shop';
 export { readSerial, possibleKeys, type SerialOwner } from './read-serial';
+export {
+  evidenceOfUnit,
+  impliedEvidence,
+  serialOfUnit,
+  PRODUCTION_ID,
+  SERIAL_ID,
+  type DatedUnit,
+} from './evidence-of-unit';
 export { writeSerial, type SerialRest } from './write-serial';
 export { readEvidence } from './read-evidence';
 export { inferBuildDays } from './infer-build-days';

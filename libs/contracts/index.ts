@@ -25,3 +25,4 @@ export * from './trail';
 export * from './rulebook-view';
 export * from './figures';
 export * from './prints';
+export * from './sheet';

@@ -53,6 +53,9 @@ export const POLICY = {
   /** Serial schemes and editions of standards: what build dates are read by. */
   'see-shop-data': ALL,
   'edit-shop-data': ['manager', 'administrator'],
+  /** Spreadsheets and the rulebook file, in and out: what they hold goes past every other permission. */
+  'bring-in': ['manager', 'administrator'],
+  'take-out': ['manager', 'administrator'],
   'see-callbacks': DESK,
   'work-callbacks': COUNTER,
   'settle-callbacks': COUNTER,

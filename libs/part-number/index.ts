@@ -3,3 +3,4 @@ export * from './read-part-number';
 export * from './supersession';
 export * from './supersession-graph';
 export * from './supersession-findings';
+export * from './choose-part';

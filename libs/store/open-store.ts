@@ -35,6 +35,11 @@ const MOST_SCANS = 4;
 /** Planning the recheck of very many installs, or a chunk of them all changed, takes its time on a busy machine. */
 const TRANSACTION = { maxWait: 10_000, timeout: 120_000 };
 
+const within = (most?: { readonly minutes: number }) => ({
+  ...TRANSACTION,
+  timeout: most ? most.minutes * 60_000 : TRANSACTION.timeout,
+});
+
 /** The pool waits for what this answers, though its types do not say so. */
 const onConnect = workAsApp as (client: ClientBase) => void;
 
@@ -50,9 +55,9 @@ export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listen
     pool,
     hints: listener,
     scans: installScans(scanPool, timeZone),
-    transaction: (work) =>
+    transaction: (work, most) =>
       retried(() =>
-        client.$transaction(async (tx) => work(tablesOn(await actorTold(tx, otherwise), timeZone)), TRANSACTION),
+        client.$transaction(async (tx) => work(tablesOn(await actorTold(tx, otherwise), timeZone)), within(most)),
       ),
     close: async () => {
       await listener.close();

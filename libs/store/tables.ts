@@ -1,6 +1,7 @@
 import type { Tables } from '../usecases';
 import { trailStore } from './audit/trail-store';
 import { benchStore } from './benches/bench-store';
+import { bulkStore } from './bulk/bulk-store';
 import { bulletinStore } from './bulletins/bulletin-store';
 import { callbackStore } from './callbacks/callback-store';
 import { catalogueStore } from './catalogue/catalogue-store';
@@ -25,6 +26,7 @@ import { noticeStore } from './shelf/notice-store';
 import { orderStore } from './shelf/order-store';
 import { shelfStore } from './shelf/shelf-store';
 import { waitStore } from './shelf/wait-store';
+import { sheetStore } from './sheets/sheet-store';
 import { shopDataStore } from './shop-data/shop-data-store';
 import { ticketStore } from './tickets/ticket-store';
 import { unitStore } from './units/unit-store';
@@ -62,5 +64,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     trail: trailStore(db),
     keptAnswers: keptAnswerStore(db),
     figures: figureStore(db, zone),
+    sheets: sheetStore(db),
+    bulk: bulkStore(db, zone),
   };
 }

@@ -62,3 +62,4 @@ export * from './manage-people/index';
 export * from './view-trail/view-trail';
 export * from './view-figures';
 export * from './print-papers';
+export * from './import-sheet';

@@ -23,7 +23,10 @@ export async function readTicketRow(db: Db, id: number): Promise<TicketRow | nul
 /** Held while a number is given out, so that numbers follow each other. Any fixed number. */
 const NUMBER_LOCK = 4_780_020;
 
-/** Numbers run within a year: `26-0671` follows `26-0670`. */
+/**
+ * Numbers run within a year: `26-0671` follows `26-0670`, whichever of the year was written last, since tickets of
+ * another book can be brought in under numbers of their own.
+ */
 export const insertTicket =
   (db: Db): TicketStore['insert'] =>
   async (ticket) => {

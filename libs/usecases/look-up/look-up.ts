@@ -3,7 +3,8 @@ import type { LookUpAnswer, LookUpRequest } from '../../contracts';
 import { day, formatDay } from '../../day';
 import type { UnitFacts } from '../../fit-rules';
 import { toPosition } from '../browse-catalogue/index';
-import { buildDatesView, impliedEvidence, inferUnit, preparedShop } from '../build-days/index';
+import { impliedEvidence } from '../../build-date';
+import { buildDatesView, datedUnit, inferUnit, preparedShop } from '../build-days/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { LineRow } from '../ports/index';
 import { partKeysOf, rulingView } from '../rule-on-unit/index';
@@ -30,7 +31,7 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
     loadRulebook(store, clock),
   ]);
   const today = clock.today();
-  const all = [...impliedEvidence(about), ...evidence.value];
+  const all = [...impliedEvidence(datedUnit(about)), ...evidence.value];
   const inferred = inferUnit(about, all, shop, today);
   const facts = factsOf(request, inferred.columns);
   const inForceOn = request.inForceOn === undefined ? today : day(request.inForceOn);

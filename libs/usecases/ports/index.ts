@@ -26,3 +26,5 @@ export * from './kept-answer-store';
 export * from './figure-store';
 export * from './press';
 export * from './shelf-store';
+export * from './sheet-store';
+export * from './bulk-store';

@@ -1,4 +1,5 @@
-export type LiveKind = 'ticket' | 'unit' | 'flag' | 'bulletin' | 'recheck' | 'callback' | 'shop-data' | 'shelf';
+export type LiveKind =
+  'ticket' | 'unit' | 'flag' | 'bulletin' | 'recheck' | 'callback' | 'shop-data' | 'shelf' | 'sheet';
 
 /** Hints for pages that are open: told at commit, lost when nobody listens. */
 export interface LiveStore {

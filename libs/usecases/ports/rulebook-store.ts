@@ -10,7 +10,7 @@ export interface RevisionMark {
   readonly now: number;
 }
 
-export type RevisionCause = 'publish' | 'withdraw' | 'correct' | 'in-force' | 'standing' | 'seed';
+export type RevisionCause = 'publish' | 'withdraw' | 'correct' | 'in-force' | 'standing' | 'seed' | 'import';
 
 export interface NewRevision {
   readonly cause: RevisionCause;

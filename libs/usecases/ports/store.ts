@@ -1,4 +1,5 @@
 import type { BenchStore } from './bench-store';
+import type { BulkStore } from './bulk-store';
 import type { BulletinStore } from './bulletin-store';
 import type { CallbackStore } from './callback-store';
 import type { CatalogueStore } from './catalogue-store';
@@ -17,6 +18,7 @@ import type { RulebookStore } from './rulebook-store';
 import type { SecondFactorStore, SignInStepStore } from './second-factor-store';
 import type { SessionStore, SettingStore } from './session-store';
 import type { NoticeStore, OrderStore, ShelfStore, WaitStore } from './shelf-store';
+import type { SheetStore } from './sheet-store';
 import type { ShopDataStore } from './shop-data-store';
 import type { FlagStore, TicketStore } from './ticket-store';
 import type { TrailStore } from './trail-store';
@@ -57,6 +59,8 @@ export interface Tables {
   readonly trail: TrailStore;
   readonly keptAnswers: KeptAnswerStore;
   readonly figures: FigureStore;
+  readonly sheets: SheetStore;
+  readonly bulk: BulkStore;
 }
 
 export interface Store extends Tables {
@@ -64,7 +68,7 @@ export interface Store extends Tables {
   readonly scans: InstallScans;
   /**
    * All or nothing. The work is run again from its start when the database asks for that (a serialization failure or
-   * a deadlock), so it must do nothing outside its tables.
+   * a deadlock), so it must do nothing outside its tables. Work that takes longer than two minutes says how long.
    */
-  transaction<T>(work: (tx: Tables) => Promise<T>): Promise<T>;
+  transaction<T>(work: (tx: Tables) => Promise<T>, most?: { readonly minutes: number }): Promise<T>;
 }

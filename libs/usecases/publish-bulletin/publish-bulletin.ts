@@ -35,42 +35,49 @@ export interface PublishInput {
 export async function publishBulletin(
   { store, clock }: Ports,
   actor: Actor,
-  { id, version, whatIfRevision }: PublishInput,
+  input: PublishInput,
 ): Promise<Outcome<{ readonly recheckId: number }>> {
   return store
     .transaction(async (tx) => {
       await tx.rulebook.alone();
-      const bulletin = await tx.bulletins.lock(id);
-      const refusal = notToBePublished(bulletin, version);
-      if (refusal) return refusal;
-      const before = await loadRulebook(tx, clock);
-      if (whatIfRevision !== undefined && whatIfRevision !== before.revision) {
-        return refused('conflict', `The rulebook has changed since "what if" was shown; ask it again, then publish.`, {
-          field: 'whatIfRevision',
-        });
-      }
-      const { revision, at } = await tx.rulebook.addRevision({ cause: 'publish', sourceId: id, personId: actor.id });
-      const changes = applyDraft(before.rulebook, sourceOf(bulletin!), bulletin!.draft ?? { opens: [], ends: [] }, at);
-      if (!changes.ok) throw new DraftGoneStale(changes.problems);
-      await writeChanges(tx, changes.value, revision, at);
-      await tx.bulletins.markPublished(id, at);
-      const closed = changes.value.changed.filter((rule) => !changes.value.opens.includes(rule));
-      const scope = recheckScopeOf(changesBy(clock.today(), closed, changes.value.opens));
-      const recheckId = await startRecheck(tx, {
-        cause: 'publish',
-        sourceId: id,
-        revision,
-        scope,
-        requestedBy: actor.id,
-      });
-      await notePartsOf(tx, clock, id, { before, at, changes: changes.value });
-      await tx.live.tell('bulletin', id);
-      return done({ recheckId });
+      return publishIn(tx, clock, actor, input);
     })
     .catch((error: unknown) => {
       if (error instanceof DraftGoneStale) return refused('bad-input', error.problems.join(' '), { field: 'draft' });
       throw error;
     });
+}
+
+/**
+ * The same in the caller's transaction, which must hold the rulebook alone. A draft that no longer fits is thrown as
+ * {@link DraftGoneStale}, so that the transaction is rolled back.
+ */
+export async function publishIn(
+  tx: Tables,
+  clock: Clock,
+  actor: Actor,
+  { id, version, whatIfRevision }: PublishInput,
+): Promise<Outcome<{ readonly recheckId: number }>> {
+  const bulletin = await tx.bulletins.lock(id);
+  const refusal = notToBePublished(bulletin, version);
+  if (refusal) return refusal;
+  const before = await loadRulebook(tx, clock);
+  if (whatIfRevision !== undefined && whatIfRevision !== before.revision) {
+    return refused('conflict', `The rulebook has changed since "what if" was shown; ask it again, then publish.`, {
+      field: 'whatIfRevision',
+    });
+  }
+  const { revision, at } = await tx.rulebook.addRevision({ cause: 'publish', sourceId: id, personId: actor.id });
+  const changes = applyDraft(before.rulebook, sourceOf(bulletin!), bulletin!.draft ?? { opens: [], ends: [] }, at);
+  if (!changes.ok) throw new DraftGoneStale(changes.problems);
+  await writeChanges(tx, changes.value, revision, at);
+  await tx.bulletins.markPublished(id, at);
+  const closed = changes.value.changed.filter((rule) => !changes.value.opens.includes(rule));
+  const scope = recheckScopeOf(changesBy(clock.today(), closed, changes.value.opens));
+  const recheckId = await startRecheck(tx, { cause: 'publish', sourceId: id, revision, scope, requestedBy: actor.id });
+  await notePartsOf(tx, clock, id, { before, at, changes: changes.value });
+  await tx.live.tell('bulletin', id);
+  return done({ recheckId });
 }
 
 /** Which parts the bulletin bars or ends, by the papers of the day on which the last of its rules comes into force. */
@@ -87,7 +94,7 @@ async function notePartsOf(
 }
 
 /** Rolls the transaction back: the rulebook has moved on since the draft was saved. */
-class DraftGoneStale extends Error {
+export class DraftGoneStale extends Error {
   constructor(readonly problems: readonly string[]) {
     super('the draft no longer fits the rulebook');
   }

@@ -1,7 +1,7 @@
 import type { BulletinDraft, SaveBulletin } from '../../contracts';
 import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
-import type { Store } from '../ports/store';
+import type { Tables } from '../ports/store';
 import { sourceOf } from '../publish-bulletin/source-of';
 import { applyDraft, loadRulebook } from '../rulebook';
 import type { Ports } from '../run';
@@ -14,9 +14,9 @@ export async function saveBulletin(
   input: SaveBulletin,
 ): Promise<Outcome<{ readonly id: number }>> {
   const key = bulletinKey(input);
-  const checked = await checkDraft(ports, key, input);
-  if (!checked.ok) return checked;
-  const id = await ports.store.transaction((tx) => tx.bulletins.insert(key, { ...input, draft: checked.value }));
+  const checked = await checkDraft(ports.store, ports, key, input);
+  if (!checked.ok) return asRefusal(checked.problems);
+  const id = await ports.store.transaction((tx) => tx.bulletins.insert(key, { ...input, draft: checked.draft }));
   if (id === null)
     return refused('conflict', `Bulletin ${input.number} of ${input.publisher} is on file already.`, {
       field: 'number',
@@ -32,7 +32,7 @@ export async function changeBulletin(
   { id, version, ...input }: SaveBulletin & { readonly id: number; readonly version: number },
 ): Promise<Outcome<{ readonly id: number }>> {
   const found = await ports.store.bulletins.find(id);
-  const checked = await checkDraft(ports, found?.key ?? '', input);
+  const checked = await checkDraft(ports.store, ports, found?.key ?? '', input);
   return ports.store.transaction(async (tx) => {
     const bulletin = await tx.bulletins.lock(id);
     if (!bulletin) return refused('not-found', 'There is no bulletin with this number.');
@@ -42,15 +42,15 @@ export async function changeBulletin(
       });
     if (bulletin.version !== version)
       return refused('stale', `Bulletin ${bulletin.number} was changed meanwhile.`, { current: bulletin });
-    if (!checked.ok) return checked;
-    await tx.bulletins.update(id, { ...input, draft: checked.value });
+    if (!checked.ok) return asRefusal(checked.problems);
+    await tx.bulletins.update(id, { ...input, draft: checked.draft });
     await tx.live.tell('bulletin', id);
     return done({ id });
   });
 }
 
 /** Publisher and number in letters, digits and dashes: the same paper gets the same key. */
-function bulletinKey({ publisher, number }: SaveBulletin): string {
+export function bulletinKey({ publisher, number }: Pick<SaveBulletin, 'publisher' | 'number'>): string {
   const plain = (text: string) =>
     text
       .toUpperCase()
@@ -59,8 +59,17 @@ function bulletinKey({ publisher, number }: SaveBulletin): string {
   return `${plain(publisher)}-${plain(number)}`.slice(0, 80);
 }
 
-/** The draft with each rule as it would be published, or why it cannot be. */
-async function checkDraft(ports: Ports, key: string, input: SaveBulletin): Promise<Outcome<BulletinDraft>> {
+/** A draft with each rule as it would be published, or what is wrong with it: `opens[3]: ...`, a sentence each. */
+export type CheckedDraft =
+  { readonly ok: true; readonly draft: BulletinDraft } | { readonly ok: false; readonly problems: readonly string[] };
+
+/** Checks a draft against the rulebook as it stands. */
+export async function checkDraft(
+  tables: Tables,
+  { clock }: Pick<Ports, 'clock'>,
+  key: string,
+  input: SaveBulletin,
+): Promise<CheckedDraft> {
   const opens = input.draft.opens.map((rule) => ({
     models: [],
     options: [],
@@ -78,21 +87,10 @@ async function checkDraft(ports: Ports, key: string, input: SaveBulletin): Promi
     known: { from: null, to: null },
   }));
   const draft = { ...input.draft, opens };
-  const problems = await problemsOf(ports.store, ports, { ...input, draft }, key);
-  return problems.length === 0
-    ? done(draft)
-    : refused('bad-input', problems.slice(0, 20).join(' '), { field: 'draft' });
+  const { rulebook, now } = await loadRulebook(tables, clock);
+  const applied = applyDraft(rulebook, sourceOf({ ...input, key }), draft, now + 1);
+  const problems = applied.ok ? draftProblems(draft, await tables.bulletins.knownPlaces()) : applied.problems;
+  return problems.length === 0 ? { ok: true, draft } : { ok: false, problems };
 }
 
-async function problemsOf(
-  store: Store,
-  { clock }: Ports,
-  input: SaveBulletin,
-  key: string,
-): Promise<readonly string[]> {
-  const { rulebook, now } = await loadRulebook(store, clock);
-  const source = sourceOf({ ...input, key });
-  const applied = applyDraft(rulebook, source, input.draft, now + 1);
-  if (!applied.ok) return applied.problems;
-  return draftProblems(input.draft, await store.bulletins.knownPlaces());
-}
+const asRefusal = (problems: readonly string[]) => refused('bad-input', problems.slice(0, 20).join(' '), { field: 'draft' });

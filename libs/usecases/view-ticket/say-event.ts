@@ -54,6 +54,7 @@ const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   resumed: () => 'Resumed.',
   cancelled: (data) => `Cancelled${because(data)}.`,
   'handed-over': () => 'Handed over to the owner.',
+  'brought-in': () => 'Brought in from a spreadsheet.',
   'flag-accepted': (data) => `Flag accepted${until(data)} (${text(data, 'place')})${because(data)}.`,
   'flag-sent-back': (data) => `Flag sent back to the bench (${text(data, 'place')})${because(data)}.`,
   'flag-callback': (data) => `Callback ordered (${text(data, 'place')})${because(data)}.`,

@@ -8,6 +8,8 @@ import {
   type BuildDateAnswer,
   type Evidence,
   type Settling,
+  evidenceOfUnit,
+  serialOfUnit,
 } from '../../../../libs/build-date';
 import { formatDay } from '../../../../libs/day';
 import { createJudge } from '../../../../libs/fit-rules';
@@ -16,7 +18,6 @@ import { readBook, type Book } from '../files/read-book';
 import { csvHeading, csvText } from '../files/write-rows';
 import { ANSWER_IS_NO, FINE, Refusal } from '../refusal';
 import type { Surroundings } from '../surroundings';
-import { evidenceOfUnit, serialKeyOf } from '../units/evidence-of-unit';
 import { Problems } from '../units/problem';
 import { readEvidence, readLine } from '../units/read-unit';
 import { clockOf, withClock, type Clock, type ClockOptions } from './clock';
@@ -76,7 +77,7 @@ async function allEvidence(options: DateOptions, book: Book, around: Surrounding
   if (problems.all.length > 0) throw refusalOf(problems);
   const { serial = null, maker } = options;
   const entry = line?.known?.entry ?? null;
-  if (entry !== null || serial === null) return evidenceOfUnit({ line: entry, serial, evidence: read });
+  if (entry !== null || serial === null) return evidenceOfUnit({ line: entry, serial }, read);
   if (maker === undefined)
     throw new Refusal('--serial: a serial is read as its maker writes it; give --line or --maker too.');
   if (!book.makers.has(maker))
@@ -97,7 +98,7 @@ function settlingOf(
   const known = book.lines.get(line!);
   if (!known || days.length === 0) return null;
   const { maker, positions } = known.entry;
-  const key = serial === undefined ? null : serialKeyOf(serial, { maker, line: line! }, days, book, today);
+  const key = serialOfUnit({ serial: serial ?? null, line: known.entry }, evidence, days, book.shop, today);
   const unit = { line: line!, model: null, options: {}, serial: key, built: days };
   const judge = createJudge(book.rulebook, { today: inForceOn, now: knownAt });
   const boundaries = positions.flatMap(({ code }) =>

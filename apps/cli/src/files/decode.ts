@@ -1,4 +1,5 @@
 import { TextDecoder } from 'node:util';
+import { countLines } from '../../../../libs/sheet-files';
 import { Refusal } from '../refusal';
 
 const UTF8_HELP = 'save it as "CSV UTF-8" (or as plain UTF-8 text) and try again';
@@ -42,11 +43,4 @@ function refuseOtherFormats(piece: Uint8Array, name: string): void {
 
 function withPlainLineEnds(text: string): string {
   return text.includes('\r') ? text.replace(/\r\n?/g, '\n') : text;
-}
-
-/** How many line ends the text holds. */
-export function countLines(text: string): number {
-  let count = 0;
-  for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) count++;
-  return count;
 }

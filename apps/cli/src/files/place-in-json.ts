@@ -1,5 +1,5 @@
 import { findNodeAtLocation, parseTree, printParseErrorCode, type ParseError } from 'jsonc-parser';
-import { countLines } from './decode';
+import { countLines } from '../../../../libs/sheet-files';
 
 /** Where a JSON text is broken: line and column from 1, and what is wrong. Null when it is whole. */
 export function breakInJson(text: string): { line: number; column: number; what: string } | null {

@@ -1,5 +1,6 @@
 import { Refusal } from '../refusal';
-import { countLines, textOf } from './decode';
+import { countLines } from '../../../../libs/sheet-files';
+import { textOf } from './decode';
 import { why, type Input } from './open-input';
 import { csvRows, delimiterOf, type CsvRow } from './read-csv';
 

@@ -1,8 +1,14 @@
-import { EvidenceSchema, MOST_PIECES, type Evidence } from '../../../../libs/build-date';
+import {
+  EvidenceSchema,
+  MOST_PIECES,
+  evidenceOfUnit,
+  inferBuildDays,
+  serialOfUnit,
+  type Evidence,
+} from '../../../../libs/build-date';
 import type { Day, DaySet } from '../../../../libs/day';
 import { readUnitFacts, type UnitFacts } from '../../../../libs/fit-rules';
 import type { Book, BookLine } from '../files/read-book';
-import { builtByEvidence, serialKeyOf } from './evidence-of-unit';
 import { someOf, type Problems } from './problem';
 import { builtOfValues, optionsOfValues, textOfValue, type Values } from './read-values';
 
@@ -31,19 +37,19 @@ export function readUnit(values: Values, book: Book, today: Day, problems: Probl
   const evidence = readEvidence(values, problems);
   if (line === null || problems.all.length > before) return null;
   const entry = line.known?.entry ?? null;
-  const built = given ?? builtByEvidence({ line: entry, serial, evidence }, book, today);
+  const all = evidenceOfUnit({ line: entry, serial }, evidence);
+  const built = given ?? inferBuildDays(all, book.shop, today);
   let facts: UnitFacts | null = null;
   return {
     line: line.code,
     model,
     options,
     built,
-    facts: () => (facts ??= { line: line.code, model, options, built, serial: key() }),
+    facts: () => (facts ??= { line: line.code, model, options, built, serial: settledSerial() }),
   };
 
-  function key(): UnitFacts['serial'] {
-    if (serial === null || entry === null) return null;
-    return serialKeyOf(serial, { maker: entry.maker, line: entry.code }, built, book, today);
+  function settledSerial(): UnitFacts['serial'] {
+    return serialOfUnit({ line: entry, serial }, all, built, book.shop, today);
   }
 }
 

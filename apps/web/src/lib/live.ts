@@ -12,6 +12,7 @@ const TOUCHES: Record<string, readonly string[]> = {
   recheck: ['bulletin', 'bulletins', 'callbacks', 'flags', 'board', 'ticket', 'rechecks'],
   callback: ['callbacks'],
   shelf: ['shelf', 'ticket', 'board', 'bulletin'],
+  sheet: ['sheet'],
   // the server's own call to look, in case a hint was lost
   look: ['board', 'benches', 'ticket', 'flags', 'bulletin', 'bulletins', 'callbacks', 'shelf'],
 };

@@ -35,6 +35,7 @@ const WHY: Record<string, string> = {
   correct: ', because a paper was corrected',
   'in-force': ', because a paper came into force',
   order: ' by a manager',
+  import: ', because a spreadsheet was brought in',
 };
 
 function Onward({ recheck: { state } }: { recheck: RecheckView }) {

@@ -1,0 +1,37 @@
+import type { BulkOwner, BulkStore } from '../../usecases';
+import type { Db } from '../db';
+
+export function ownerActions(db: Db): Pick<BulkStore, 'owners' | 'insertOwners' | 'updateOwners'> {
+  return {
+    owners: (locationId) => db.$queryRaw<BulkOwner[]>`
+      SELECT id, location_id AS "locationId", name, phone, email, address, consent FROM owner
+      WHERE ${locationId}::int IS NULL OR location_id = ${locationId}::int ORDER BY id`,
+    async insertOwners(rows) {
+      const ids = await takeIds(db, 'owner', rows.length);
+      await db.$executeRaw`
+        INSERT INTO owner (id, location_id, name, phone, email, address, consent)
+        SELECT r.id, r."locationId", r.name, r.phone, r.email, r.address, r.consent
+        FROM jsonb_to_recordset(${withIds(rows, ids)}::jsonb)
+          AS r(id int, "locationId" int, name text, phone text, email text, address text, consent boolean)`;
+      return ids;
+    },
+    async updateOwners(rows) {
+      await db.$executeRaw`
+        UPDATE owner o SET name = r.name, phone = r.phone, email = r.email, address = r.address, consent = r.consent,
+               version = version + 1
+        FROM jsonb_to_recordset(${JSON.stringify(rows)}::jsonb)
+          AS r(id int, name text, phone text, email text, address text, consent boolean)
+        WHERE o.id = r.id`;
+    },
+  };
+}
+
+/** Takes so many ids, so that rows which name each other can be written as sets. */
+export async function takeIds(db: Db, table: string, count: number): Promise<readonly number[]> {
+  const rows = await db.$queryRaw<{ id: number }[]>`
+    SELECT nextval(pg_get_serial_sequence(${table}, 'id'))::int AS id FROM generate_series(1, ${count}::int)`;
+  return rows.map(({ id }) => id);
+}
+
+export const withIds = (rows: readonly object[], ids: readonly number[]): string =>
+  JSON.stringify(rows.map((row, at) => ({ ...row, id: ids[at] })));

@@ -1,0 +1,18 @@
+import type { BulkStore } from '../../usecases';
+import type { Db } from '../db';
+import { catalogueActions } from './bulk-catalogue';
+import { lineActions } from './bulk-lines';
+import { ownerActions } from './bulk-owners';
+import { ticketActions } from './bulk-tickets';
+import { unitActions } from './bulk-units';
+
+/** Rows as sets, one statement for each call. */
+export function bulkStore(db: Db, zone: string): BulkStore {
+  return {
+    ...catalogueActions(db),
+    ...lineActions(db),
+    ...ownerActions(db),
+    ...unitActions(db),
+    ...ticketActions(db, zone),
+  };
+}

@@ -1,0 +1,83 @@
+import type { CellFault, CellProblem } from '../../sheets';
+import type { Actor } from '../actor';
+import type { Clock } from '../clock';
+import type { ReadSheetRow, Tables, WeighedRow } from '../ports/index';
+
+/** What the work on a kind is given. In a dry run `tx` is only read from. */
+export interface KindContext {
+  readonly tx: Tables;
+  readonly actor: Actor;
+  readonly clock: Clock;
+  readonly publish: boolean;
+}
+
+/**
+ * One file's work on a kind of spreadsheet: whole groups of rows are weighed against what the shop holds, and what was
+ * weighed last is written. A dry run only weighs; an import weighs and writes by the same code.
+ */
+export interface KindRun {
+  weigh(rows: readonly ReadSheetRow[]): Promise<readonly WeighedRow[]>;
+  write(): Promise<void>;
+  /** What follows from all that was written, such as a recheck; answers its id. Not called when nothing changed. */
+  finish(): Promise<number | null>;
+}
+
+export type OpenKind = (context: KindContext) => Promise<KindRun>;
+
+export const added = (n: number): WeighedRow => ({ n, outcome: 'add', problems: [] });
+export const changed = (n: number): WeighedRow => ({ n, outcome: 'change', problems: [] });
+export const same = (n: number): WeighedRow => ({ n, outcome: 'same', problems: [] });
+
+export function rejected(n: number, ...problems: readonly CellProblem[]): WeighedRow {
+  return { n, outcome: null, problems };
+}
+
+export const problem = (field: string | null, code: CellFault, says: string): CellProblem => ({ field, code, says });
+
+/** What a value becomes: the file's where it says something of it, else what is there, else what is usual. */
+export function settled<T>(given: T | null | undefined, kept: T | undefined, usual: T): T {
+  if (given === undefined) return kept ?? usual;
+  return given ?? usual;
+}
+
+/** True when two values of plain data are alike, whatever the order of their fields. */
+export function alike(a: unknown, b: unknown): boolean {
+  return canonical(a) === canonical(b);
+}
+
+export function canonical(value: unknown): string {
+  return JSON.stringify(value, (_, one: unknown) =>
+    typeof one === 'object' && one !== null && !Array.isArray(one)
+      ? Object.fromEntries(Object.entries(one).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)))
+      : one,
+  );
+}
+
+/** Remembers which row said something first, so that a second one that says otherwise is found. */
+export class SaidBefore {
+  private readonly said = new Map<string, { readonly n: number; readonly text: string }>();
+
+  /** Null when the row is the first to speak of it; else `same`, or a problem. */
+  look(n: number, key: string, values: unknown, what: string): WeighedRow | null {
+    const text = canonical(values);
+    const before = this.said.get(key);
+    if (!before) {
+      this.said.set(key, { n, text });
+      return null;
+    }
+    if (before.text === text) return same(n);
+    return rejected(n, problem(null, 'twice', `Row ${before.n} speaks of ${what} already, and says otherwise; keep one.`));
+  }
+}
+
+/** Rows by what they have in common, each group in the order of its rows. */
+export function groupBy<T, K>(rows: readonly T[], keyOf: (row: T) => K): Map<K, T[]> {
+  const groups = new Map<K, T[]>();
+  for (const row of rows) {
+    const key = keyOf(row);
+    const group = groups.get(key);
+    if (group) group.push(row);
+    else groups.set(key, [row]);
+  }
+  return groups;
+}

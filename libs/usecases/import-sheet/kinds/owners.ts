@@ -1,0 +1,202 @@
+import { inferUnit, evidenceOf, preparedShop } from '../../build-days/index';
+import { sightOf } from '../../actor';
+import { hasValue, ownerKey, type CellProblem, type OwnerSheetRow } from '../../../sheets';
+import type { BulkOwner, BulkUnit, NewBulkOwner, ReadSheetRow, WeighedRow } from '../../ports/index';
+import { added, alike, canonical, changed, groupBy, problem, rejected, same, settled, SaidBefore, type KindContext, type KindRun, type OpenKind } from '../kind-work';
+import { recheckOf, scopeOfLines } from '../new-revision';
+import { squeezed, unitFinder, type FoundUnit, type NamedUnit } from './find-unit';
+import { unitOfRow, unitProblems, unitStays, type RowUnit } from './units-of-rows';
+
+/** What is planned for one owner: null `before` is a new one. */
+interface OwnerPlan {
+  readonly before: BulkOwner | null;
+  readonly owner: NewBulkOwner;
+  readonly changes: boolean;
+  readonly units: RowUnit[];
+}
+
+interface Row {
+  readonly n: number;
+  readonly row: OwnerSheetRow;
+}
+
+/** Owners with their units. An owner is the same by number, or else by name and phone (or e-mail). */
+export const openOwners: OpenKind = async (context): Promise<KindRun> => {
+  const run = new OwnersRun(context);
+  await run.open();
+  return run;
+};
+
+class OwnersRun implements KindRun {
+  private readonly byId = new Map<number, BulkOwner>();
+  private readonly byKey = new Map<string, BulkOwner[]>();
+  private lines: ReadonlyMap<string, Awaited<ReturnType<KindContext['tx']['catalogue']['lines']>>[number]> = new Map();
+  private readonly said = new SaidBefore();
+  private readonly touched = new Set<string>();
+  private plans: OwnerPlan[] = [];
+
+  constructor(private readonly context: KindContext) {}
+
+  async open(): Promise<void> {
+    const { tx, actor } = this.context;
+    this.lines = new Map((await tx.catalogue.lines()).map((line) => [line.code, line]));
+    for (const owner of await tx.bulk.owners(sightOf(actor))) {
+      this.byId.set(owner.id, owner);
+      const key = ownerKey(owner);
+      const alikes = this.byKey.get(key);
+      if (alikes) alikes.push(owner);
+      else this.byKey.set(key, [owner]);
+    }
+  }
+
+  async weigh(rows: readonly ReadSheetRow[]): Promise<readonly WeighedRow[]> {
+    this.plans = [];
+    const { tx, actor } = this.context;
+    const all = rows.map(({ n, key, values }) => ({ n, key, row: values as unknown as OwnerSheetRow }));
+    const find = await unitFinder(tx, all.map(({ row }) => row), sightOf(actor));
+    const groups = groupBy(all, ({ key }) => key);
+    const bare = await this.bareUnits([...groups.values()]);
+    return [...groups].flatMap(([key, group]) => this.weighOwner(key, group, find, bare));
+  }
+
+  /** Units without a serial are told by owner, line, model and plate. */
+  private async bareUnits(groups: readonly (readonly Row[])[]): Promise<ReadonlyMap<number, BulkUnit[]>> {
+    const ids = groups
+      .filter((group) => group.some(({ row }) => row.line && !row.serial && !row.unitNumber))
+      .flatMap(([first]) => this.ownerOf(first!.row).map(({ id }) => id));
+    if (ids.length === 0) return new Map();
+    return groupBy(await this.context.tx.bulk.bareUnits(ids), ({ ownerId }) => ownerId);
+  }
+
+  private ownerOf(row: OwnerSheetRow): readonly BulkOwner[] {
+    if (row.ownerNumber) return [this.byId.get(row.ownerNumber)].filter((one) => one !== undefined);
+    const all = this.byKey.get(ownerKey(row)) ?? [];
+    const here = all.filter(({ locationId }) => locationId === this.context.actor.locationId);
+    return here.length > 0 ? here : all;
+  }
+
+  private weighOwner(key: string, group: readonly Row[], find: (row: NamedUnit) => FoundUnit, bare: ReadonlyMap<number, BulkUnit[]>): WeighedRow[] {
+    const [first] = group;
+    const found = this.ownerOf(first!.row);
+    const wrong = ownerProblem(first!.row, found);
+    if (wrong) return group.map(({ n }) => rejected(n, wrong));
+    const before = found[0] ?? null;
+    const given: Partial<Record<(typeof OWNER_FIELDS)[number], unknown>> = {};
+    const units: RowUnit[] = [];
+    const owner = ownerPlan(before, group, this.context.actor.locationId);
+    const ownerChanges = before === null || !alike(ownerFields(before), ownerFields(owner));
+    let told = false;
+    const weighed = group.map((one): WeighedRow => {
+      const problems = [...contradictions(one.row, given, first!.n), ...unitProblems(one.row, this.lines.get(one.row.line ?? ''))];
+      if (problems.length > 0) return rejected(one.n, ...problems);
+      const unit = this.weighUnit(key, one, before, find, bare);
+      if (unit !== null && 'says' in unit) return rejected(one.n, unit);
+      if (unit !== null && 'outcome' in unit) return unit;
+      const owns = told ? null : before === null ? added(one.n) : ownerChanges ? changed(one.n) : null;
+      told = true;
+      if (unit === null) return owns ?? same(one.n);
+      units.push(unit);
+      if (!unit.before) return added(one.n);
+      const stays = unitStays(unit) && (before === null ? false : unit.before.ownerId === before.id);
+      return stays ? (owns ?? same(one.n)) : changed(one.n);
+    });
+    if (told) this.plans.push({ before, owner, changes: ownerChanges, units });
+    return weighed;
+  }
+
+  /** The row's unit, null where it has none, what is wrong with it, or that an earlier row said the same. */
+  private weighUnit(key: string, { n, row }: Row, owner: BulkOwner | null, find: (row: NamedUnit) => FoundUnit, bare: ReadonlyMap<number, BulkUnit[]>): RowUnit | CellProblem | WeighedRow | null {
+    if (!row.line && !row.unitNumber) return null;
+    const found = find(row);
+    if (!found.ok) return found.problem;
+    const name = row.unitNumber ? `#${row.unitNumber}` : row.serial ? `${row.line} ${squeezed(row.serial)}` : canonical([key, row.line, row.model, row.plate]);
+    const again = this.said.look(n, name, { ...row, ownerNumber: 0 }, row.serial ? `unit ${row.serial}` : 'this unit');
+    if (again) return again;
+    const before = found.unit ?? (row.serial || !owner ? null : bareMatch(row, bare.get(owner.id) ?? []));
+    if (before?.hasRecords && row.line && before.line !== null && before.line !== row.line)
+      return problem('line', 'conflict', `Parts are recorded for this unit as a ${before.line}; its line stays.`);
+    return unitOfRow(row, before);
+  }
+
+  async write(): Promise<void> {
+    const { tx, actor } = this.context;
+    const fresh = this.plans.filter(({ before }) => before === null);
+    const ids = await tx.bulk.insertOwners(fresh.map(({ owner }) => owner));
+    const idOf = new Map(fresh.map((plan, at) => [plan, ids[at]!]));
+    const updates = this.plans.flatMap(({ before, owner, changes }) => (before && changes ? [{ ...owner, id: before.id }] : []));
+    await tx.bulk.updateOwners(updates);
+    const units = this.plans.flatMap((plan) =>
+      plan.units.map((one) => ({ ...one, ownerId: plan.before?.id ?? idOf.get(plan)! })),
+    );
+    const news = units.filter(({ before }) => before === null);
+    const unitIds = await tx.bulk.insertUnits(news.map(({ unit, ownerId }) => ({ ...unit, ownerId })));
+    const old = units.filter((one) => one.before !== null && (!unitStays(one) || one.before.ownerId !== one.ownerId));
+    await tx.bulk.updateUnits(old.map(({ unit, ownerId, before }) => ({ ...unit, ownerId, id: before!.id })));
+    const evidence = [
+      ...news.flatMap((one, at) => one.evidence.map((piece) => ({ ...piece, unitId: unitIds[at]! }))),
+      ...old.flatMap((one) => one.evidence.map((piece) => ({ ...piece, unitId: one.before!.id }))),
+    ];
+    await tx.bulk.addEvidence(evidence, actor.id);
+    for (const { before, unit } of old) if (before!.hasRecords && unit.line) this.touched.add(unit.line);
+    await this.date([...unitIds, ...old.map(({ before }) => before!.id)]);
+  }
+
+  /** The possible build days of what came in, by the code that dates a unit every day. */
+  private async date(ids: readonly number[]): Promise<void> {
+    const { tx, clock } = this.context;
+    if (ids.length === 0) return;
+    const shop = await preparedShop(tx);
+    const units = await tx.units.evidenced(ids);
+    await tx.units.setBuiltMany(
+      units.map((unit) => ({ id: unit.id, ...inferUnit(unit, evidenceOf(unit, unit.evidence), shop, clock.today()).columns })),
+    );
+  }
+
+  finish(): Promise<number | null> {
+    const { tx, actor } = this.context;
+    if (this.touched.size === 0) return Promise.resolve(null);
+    return recheckOf(tx, actor, scopeOfLines(this.touched, true));
+  }
+}
+
+const OWNER_FIELDS = ['name', 'phone', 'email', 'address', 'consent'] as const;
+
+function ownerProblem(row: OwnerSheetRow, found: readonly BulkOwner[]): CellProblem | null {
+  if (row.ownerNumber && found.length === 0)
+    return problem('ownerNumber', 'not-on-file', `There is no owner ${row.ownerNumber} on file; leave the number out for a new one.`);
+  if (found.length > 1)
+    return problem('name', 'conflict', `${found.length} owners on file are called ${row.name} with this phone; give the owner number too.`);
+  return null;
+}
+
+/** Rows of one owner must agree about it; a blank agrees with everything. */
+function contradictions(row: OwnerSheetRow, given: Partial<Record<string, unknown>>, first: number): CellProblem[] {
+  return OWNER_FIELDS.flatMap((field) => {
+    const value = row[field];
+    if (!hasValue(value) || field === 'name' || field === 'phone') return [];
+    if (given[field] === undefined) given[field] = value;
+    if (given[field] === value) return [];
+    return [problem(field, 'conflict', `An earlier row of this owner (the first is ${first}) says "${String(given[field])}"; make them agree.`)];
+  });
+}
+
+function ownerPlan(before: BulkOwner | null, group: readonly Row[], here: number): NewBulkOwner {
+  const give = <T>(field: (typeof OWNER_FIELDS)[number]): T | null | undefined => {
+    const values = group.map(({ row }) => row[field] as T | null | undefined);
+    return values.find((value) => value !== null && value !== undefined) ?? (values.some((value) => value === null) ? null : undefined);
+  };
+  return {
+    locationId: before?.locationId ?? here,
+    name: give<string>('name') ?? before?.name ?? '',
+    phone: settled(give<string>('phone'), before?.phone, ''),
+    email: settled(give<string>('email'), before?.email, ''),
+    address: settled(give<string>('address'), before?.address, ''),
+    consent: settled(give<boolean>('consent'), before?.consent, false),
+  };
+}
+
+const ownerFields = ({ name, phone, email, address, consent }: NewBulkOwner) => ({ name, phone, email, address, consent });
+
+function bareMatch({ line, model, plate }: OwnerSheetRow, units: readonly BulkUnit[]): BulkUnit | null {
+  return units.find((unit) => unit.line === line && (model === undefined || unit.model === model) && (plate === undefined || unit.plate === (plate ?? ''))) ?? null;
+}

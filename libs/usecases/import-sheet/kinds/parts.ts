@@ -1,0 +1,136 @@
+import { fastenerSpecSchema, type FastenerSpec } from '../../../fastener';
+import { partKeyOf, readPartNumber, sayPartNumberProblem, type NumberRules } from '../../../part-number';
+import { cellsOfFastener, fastenerOfCells, type CellProblem, type PartSheetRow } from '../../../sheets';
+import type { BulkPart, PartRow, ReadSheetRow, Tables, WeighedRow } from '../../ports/index';
+import { added, alike, changed, problem, rejected, same, SaidBefore, settled, type KindRun, type OpenKind } from '../kind-work';
+import { newRevision } from '../new-revision';
+
+/** A part number as its maker's rules read it, or why they cannot. */
+export type ReadNumber =
+  { readonly ok: true; readonly key: string; readonly canonical: string } | { readonly ok: false; readonly problem: CellProblem };
+
+/** Parts of the catalogue. */
+export const openParts: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
+  const makers = await rulesByCode(tx);
+  const said = new SaidBefore();
+  let writes: BulkPart[] = [];
+  return {
+    async weigh(rows) {
+      writes = [];
+      const read = rows.map((row) => ({ row, number: numberOf(row, makers) }));
+      const keys = read.flatMap(({ number }) => (number.ok ? [number.key, ...withZeros(number)] : []));
+      const known = new Map((await tx.catalogue.partsByKeys(keys)).map((part) => [part.key, part]));
+      return read.map(({ row, number }) => {
+        if (!number.ok) return rejected(row.n, number.problem);
+        const weighed = weighPart(row, number, known, said);
+        if ('write' in weighed) writes.push(weighed.write);
+        return weighed.row;
+      });
+    },
+    write: () => tx.bulk.saveParts(writes),
+    finish: () => newRevision(tx, actor),
+  };
+};
+
+export async function rulesByCode(tx: Tables): Promise<ReadonlyMap<string, NumberRules>> {
+  return new Map((await tx.catalogue.makers()).map(({ code, numberRules }) => [code, numberRules]));
+}
+
+/** Reads a number as the maker of that code writes them. */
+export function readNumber(
+  number: string,
+  maker: string,
+  makers: ReadonlyMap<string, NumberRules>,
+  [numberField, makerField]: readonly [string, string] = ['number', 'maker'],
+): ReadNumber {
+  const rules = makers.get(maker);
+  if (!rules) {
+    const says = `There is no maker "${maker}" on file; there ${[...makers.keys()].slice(0, 12).join(', ') || 'is none yet'}. Bring makers in first.`;
+    return { ok: false, problem: problem(makerField, 'not-on-file', says) };
+  }
+  const reading = readPartNumber(number, rules);
+  if (!reading.ok) return { ok: false, problem: problem(numberField, 'not-accepted', sayPartNumberProblem(number, reading.problem)) };
+  const { canonical, pack } = reading.number;
+  if (pack > 1)
+    return { ok: false, problem: problem(numberField, 'not-accepted', `"${number}" is a bag of ${pack}; give the number of the part in it.`) };
+  return { ok: true, key: partKeyOf(maker, canonical), canonical };
+}
+
+function numberOf({ values }: ReadSheetRow, makers: ReadonlyMap<string, NumberRules>): ReadNumber {
+  const { maker, number } = values as unknown as PartSheetRow;
+  return readNumber(number, maker, makers);
+}
+
+/** Keys of the same number with the zeros that a spreadsheet may have eaten. */
+function withZeros({ key, canonical }: { key: string; canonical: string }): string[] {
+  if (!/^[1-9]\d*$/.test(canonical)) return [];
+  const maker = key.slice(0, key.length - canonical.length);
+  return ['0', '00', '000', '0000'].map((zeros) => maker + zeros + canonical);
+}
+
+function weighPart(
+  { n, values }: ReadSheetRow,
+  number: { readonly key: string; readonly canonical: string },
+  known: ReadonlyMap<string, PartRow>,
+  said: SaidBefore,
+): { readonly row: WeighedRow } | { readonly row: WeighedRow; readonly write: BulkPart } {
+  const row = values as unknown as PartSheetRow;
+  const again = said.look(n, number.key, { ...row, number: '' }, `part ${row.number}`);
+  if (again) return { row: again };
+  const before = known.get(number.key);
+  const eaten = before ? undefined : withZeros(number).map((key) => known.get(key)).find((part) => part?.listed);
+  if (eaten) {
+    const says = `"${row.number}" is not on file, but ${eaten.number} is; if a spreadsheet ate its zeros, enter it anew as text.`;
+    return { row: rejected(n, problem('number', 'leading-zeros', says)) };
+  }
+  const fastener = fastenerFor(row, before?.fastener ?? null);
+  if (!fastener.ok) return { row: rejected(n, fastener.problem) };
+  const part: BulkPart = {
+    key: number.key,
+    maker: row.maker,
+    number: row.number,
+    canonical: number.canonical,
+    name: settled(row.name, before?.listed ? before.name : undefined, ''),
+    fastener: fastener.value,
+    priceMinor: minorUnits(row.price, before?.priceMinor ?? null),
+  };
+  if (!before) return { row: added(n), write: part };
+  const kept = { number: before.number, name: before.name, fastener: before.fastener, priceMinor: before.priceMinor };
+  const { key: _key, maker: _maker, canonical: _canonical, ...now } = part;
+  return before.listed && alike(kept, now) ? { row: same(n) } : { row: changed(n), write: part };
+}
+
+function minorUnits(price: number | null | undefined, kept: number | null): number | null {
+  if (price === undefined) return kept;
+  return price === null ? null : Math.round(price * 100);
+}
+
+function fastenerFor(row: PartSheetRow, kept: FastenerSpec | null) {
+  const before = cellsOfFastener(kept);
+  const names = Object.keys(cellsOfFastener(EXAMPLE)) as (keyof typeof before)[];
+  const given = Object.fromEntries(names.filter((name) => row[name] !== undefined).map((name) => [name, row[name]]));
+  if (Object.keys(given).length === 0) return { ok: true, value: kept } as const;
+  const cells = fastenerOfCells({ ...before, ...given });
+  if (cells === null) return { ok: true, value: null } as const;
+  const read = fastenerSpecSchema.safeParse(cells);
+  if (read.success) return { ok: true, value: read.data } as const;
+  const [issue] = read.error.issues;
+  const field = FIELD_OF[String(issue!.path[0])] ?? 'diameter';
+  const says = `As a fastener it is not whole: ${issue!.path.join('.')} must be ${issue!.message}.`;
+  return { ok: false, problem: problem(field, 'not-accepted', says) } as const;
+}
+
+const FIELD_OF: Readonly<Record<string, string>> = {
+  diameterMm: 'diameter',
+  lengthMm: 'length',
+  thread: 'pitch',
+  groove: 'grooveRoot',
+  crossHole: 'crossHole',
+  boreDiameterMm: 'bore',
+  grade: 'grade',
+  headMarks: 'headMarks',
+  finish: 'finish',
+};
+
+/** Names every cell of a fastener. */
+const EXAMPLE = fastenerSpecSchema.parse({ diameterMm: 1, grade: { kind: 'known', system: 'ISO 898-1', grade: '8.8' } });

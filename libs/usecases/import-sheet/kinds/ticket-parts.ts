@@ -1,0 +1,70 @@
+import { choosePart, partReadings, type ChosenPart, type NumberRules, type PartReading } from '../../../part-number';
+import type { PartRow, Tables } from '../../ports/index';
+
+/** Part numbers of tickets, read as at the bench: by the line's maker first, then by the others. */
+export class TicketParts {
+  private readonly known = new Map<string, PartRow>();
+  private readonly looked = new Set<string>();
+  private readonly fresh = new Map<string, { key: string; maker: string; number: string; canonical: string }>();
+
+  private constructor(
+    private readonly tx: Tables,
+    private readonly rules: readonly NumberRules[],
+    private readonly makerOf: ReadonlyMap<string, string>,
+  ) {}
+
+  static async of(tx: Tables): Promise<TicketParts> {
+    const makers = await tx.catalogue.makers();
+    const lines = await tx.catalogue.lines();
+    return new TicketParts(tx, makers.map(({ numberRules }) => numberRules), new Map(lines.map(({ code, maker }) => [code, maker.code])));
+  }
+
+  /** Looks all of them up at once, before any is read. */
+  async load(texts: readonly (string | null | undefined)[]): Promise<void> {
+    const keys = new Set<string>();
+    for (const text of texts) {
+      if (!text || this.looked.has(text)) continue;
+      this.looked.add(text);
+      for (const { key, canonical } of partReadings(text, this.rules, null)) {
+        keys.add(key);
+        for (const zeros of zerosFor(canonical)) keys.add(key.slice(0, key.length - canonical.length) + zeros);
+      }
+    }
+    if (keys.size === 0) return;
+    for (const part of await this.tx.catalogue.partsByKeys([...keys])) this.known.set(part.key, part);
+  }
+
+  read(text: string, line: string): ChosenPart {
+    return choosePart(text, this.rules, this.makerOf.get(line) ?? null, (key) => {
+      const part = this.known.get(key);
+      return part ? (part.listed ? 'listed' : 'seen') : null;
+    });
+  }
+
+  /** The listed part that this number is with the zeros a spreadsheet may have eaten; null when the number is known. */
+  zerosEaten({ key, canonical }: PartReading): PartRow | null {
+    if (this.known.has(key)) return null;
+    const maker = key.slice(0, key.length - canonical.length);
+    return zerosFor(canonical).map((padded) => this.known.get(maker + padded)).find((part) => part?.listed) ?? null;
+  }
+
+  /** The number on a row that is kept; one that no catalogue lists will be added as it was read. */
+  use(text: string, line: string): PartReading {
+    const chosen = this.read(text, line);
+    if (!chosen.ok) throw new Error(`part ${text} was accepted and cannot be read`);
+    const { key, makerCode, canonical } = chosen.part;
+    if (!this.known.has(key)) this.fresh.set(key, { key, maker: makerCode, number: text.trim(), canonical });
+    return chosen.part;
+  }
+
+  /** The numbers that no catalogue lists since the last call. */
+  takeNew(): readonly { key: string; maker: string; number: string; canonical: string }[] {
+    const all = [...this.fresh.values()];
+    this.fresh.clear();
+    return all;
+  }
+}
+
+function zerosFor(canonical: string): string[] {
+  return /^[1-9]\d*$/.test(canonical) ? ['0', '00', '000', '0000'].map((zeros) => zeros + canonical) : [];
+}
