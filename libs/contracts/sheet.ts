@@ -78,3 +78,22 @@ export const sheetView = z.object({
   rejected: z.array(rejectedRow),
 });
 export type SheetView = z.infer<typeof sheetView>;
+
+const documentCount = z.object({ added: z.int(), changed: z.int(), same: z.int() });
+
+/** POST /api/rulebook/file: what the file has changed, or in a dry run would change. */
+export const rulebookImported = z.object({
+  dryRun: z.boolean(),
+  counts: z.object({
+    makers: documentCount,
+    serialSchemes: documentCount,
+    standardEditions: documentCount,
+    lines: documentCount,
+    parts: documentCount,
+    sources: documentCount,
+    rules: documentCount,
+    supersessions: documentCount,
+  }),
+  recheckId: rowId.nullable(),
+});
+export type RulebookImported = z.infer<typeof rulebookImported>;

@@ -63,3 +63,5 @@ export * from './view-trail/view-trail';
 export * from './view-figures';
 export * from './print-papers';
 export * from './import-sheet';
+export * from './export-sheet';
+export * from './rulebook-file';

@@ -49,6 +49,14 @@ export class Caller {
     };
   }
 
+  /** One file as a form. */
+  async upload<T>(path: string, { name, text }: { name: string; text: string | Buffer }): Promise<Answer<T>> {
+    const form = new FormData();
+    form.append('file', new Blob([typeof text === 'string' ? text : new Uint8Array(text)]), name);
+    const response = await fetch(`${this.url}/api${path}`, { method: 'POST', headers: { cookie: this.cookie }, body: form });
+    return { status: response.status, headers: response.headers, body: JSON.parse(await response.text()) as T };
+  }
+
   get<T = TicketView>(path: string): Promise<Answer<T>> {
     return this.ask<T>('GET', path);
   }

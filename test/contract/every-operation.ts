@@ -7,6 +7,7 @@ import type {
   SavedSerialScheme,
   SavedStandardEdition,
   SecondFactorBegun,
+  SheetView,
   TicketView,
   UnitView,
 } from '../../libs/contracts';
@@ -28,6 +29,7 @@ export async function everyOperation(shop: ApiShop, walk: Walk): Promise<void> {
   await workAtShelf(shop, walk);
   await managePeople(shop, walk);
   await runTheShop(walk);
+  await bringAndTake(walk);
 }
 
 async function readCatalogue(walk: Walk): Promise<void> {
@@ -231,3 +233,22 @@ const cookieIn = (headers: Headers, name: string): string =>
     .getSetCookie()
     .find((cookie) => cookie.startsWith(`${name}=`))!
     .split(';')[0]!;
+
+async function bringAndTake(walk: Walk): Promise<void> {
+  const text = 'Maker,Part number,Name,Price\r\nHOLM,90-100,Drive belt,12.50\r\nHOLM,1.23E+11,Bolt,0.50\r\n';
+  const file = { name: 'parts.csv', text };
+  const { id, version, mapping } = await walk.call<SheetView>('sheets-bring', { query: { kind: 'parts' }, file });
+  await walk.call('sheets-view', { path: { id } });
+  const body = { mapping, dayOrder: null, publish: false };
+  const looked = await walk.call<SheetView>('sheets-look', { path: { id }, version, body });
+  await walk.call('sheets-rejected', { path: { id } });
+  await walk.call('sheets-import', { path: { id }, version: looked.version, body: { leaveOutRejected: true } });
+  await walk.call('sheets-drop', { path: { id } });
+  await walk.call('exports-template', { path: { kind: 'parts' }, query: { format: 'xlsx' } });
+  await walk.call('exports-export', { path: { kind: 'owners' } });
+  const rulebook = await walk.call<object>('rulebook-file-export');
+  await walk.call('rulebook-file-import', {
+    query: { dryRun: 'true' },
+    file: { name: 'rulebook.json', text: JSON.stringify(rulebook) },
+  });
+}

@@ -8,6 +8,8 @@ export interface Asked {
   readonly path?: Readonly<Record<string, string | number>>;
   readonly query?: Readonly<Record<string, string>>;
   readonly body?: unknown;
+  /** goes as the one file of a form */
+  readonly file?: { readonly name: string; readonly text: string };
   /** goes into If-Match */
   readonly version?: number;
   /** who asks; the manager unless said */
@@ -63,7 +65,9 @@ export class Walk {
     const query = asked.query ? `?${new URLSearchParams(asked.query).toString()}` : '';
     const path = place.path.replace(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(asked.path![name]!)) + query;
     const headers: Record<string, string> = asked.version === undefined ? {} : { 'if-match': `"${asked.version}"` };
-    const answer = await caller.ask<unknown>(place.method, path, asked.body, headers);
+    const answer = asked.file
+      ? await caller.upload<unknown>(path, asked.file)
+      : await caller.ask<unknown>(place.method, path, asked.body, headers);
     const contentType = answer.headers.get('content-type')?.split(';')[0] ?? '';
     const called = { id, status: answer.status, contentType, asked, body: answer.body };
     this.calls.push(called);

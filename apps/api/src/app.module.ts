@@ -27,6 +27,7 @@ import { RechecksModule } from './rechecks/rechecks.module';
 import { RulebookModule } from './rulebook/rulebook.module';
 import { SessionModule } from './session/session.module';
 import { ShelfModule } from './shelf/shelf.module';
+import { SheetsModule } from './sheets/sheets.module';
 import { ShopDataModule } from './shop-data/shop-data.module';
 import { SettingsModule } from './settings/settings.module';
 import { TicketsModule } from './tickets/tickets.module';
@@ -41,6 +42,7 @@ const NOUNS: Type[] = [
   OwnersModule,
   UnitsModule,
   ShopDataModule,
+  SheetsModule,
   TicketsModule,
   BoardModule,
   BenchesModule,

@@ -1,6 +1,7 @@
 import 'reflect-metadata';
 import { join } from 'node:path';
 import cookie from '@fastify/cookie';
+import multipart from '@fastify/multipart';
 import { ConsoleLogger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
@@ -17,6 +18,7 @@ import { setSecurityHeaders } from './page/security-headers';
 import { keepTrailHead } from './trail-head';
 import { shopClock } from './shop-clock';
 import { refuseDemoInProduction } from './start-refused';
+import { LARGEST_FILE } from './sheets/take-file';
 import type { ApiOptions } from './tokens';
 
 /** The API as it runs: where it listens, what it answers to, and its end. */
@@ -57,6 +59,7 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     requirePermissions(routes);
     refuseOtherSites(adapter.getInstance());
     await app.register(cookie);
+    await app.register(multipart, { limits: { files: 1, fields: 8, fieldSize: 10_000, fileSize: LARGEST_FILE } });
     await setSecurityHeaders(app);
     await servePage(app, options.pageFolder ?? join(repoRoot(), 'dist', 'apps', 'web'));
     await asProgram(() => addPublishedEditions(options));

@@ -90,6 +90,9 @@ export type TicketSheetRow = RowOf<typeof columns>;
 
 const RECORD = ['place', 'side', 'part', 'condition', 'fittedOn', 'leftOut', 'canBe', 'told'] as const;
 
+/** At least one of them makes a record. */
+const RECORDED = ['part', 'canBe', 'condition', 'leftOut', 'told'] as const;
+
 export const tickets = kind({
   id: 'tickets',
   title: 'Past tickets and the parts recorded on them',
@@ -105,8 +108,8 @@ export const tickets = kind({
       problems.push({ field: 'position', says: 'A part is recorded, but its position is blank.' });
     if (!row.unitNumber && !(row.line && row.serial))
       problems.push({ field: 'serial', says: 'Name the unit by line and serial, or by its unit number.' });
-    if (row.position && !row.leftOut && !row.part && !hasValue(row.canBe) && row.condition !== 'missing' && row.condition !== 'sheared')
-      problems.push({ field: 'part', says: 'Give the part number, or say that it was missing, sheared or not looked at.' });
+    if (row.position && !RECORDED.some((field) => hasValue(row[field])))
+      problems.push({ field: 'part', says: 'Give the part number, or its condition, or why the place was not looked at.' });
     if (row.fittedOn && row.fittedOn > row.closed)
       problems.push({ field: 'fittedOn', says: `It must not be after ${row.closed}, the day of handing over.` });
     return problems;

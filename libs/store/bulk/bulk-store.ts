@@ -1,6 +1,7 @@
 import type { BulkStore } from '../../usecases';
 import type { Db } from '../db';
 import { catalogueActions } from './bulk-catalogue';
+import { documentActions } from './bulk-document';
 import { lineActions } from './bulk-lines';
 import { ownerActions } from './bulk-owners';
 import { ticketActions } from './bulk-tickets';
@@ -11,6 +12,7 @@ export function bulkStore(db: Db, zone: string): BulkStore {
   return {
     ...catalogueActions(db),
     ...lineActions(db),
+    ...documentActions(db),
     ...ownerActions(db),
     ...unitActions(db),
     ...ticketActions(db, zone),

@@ -46,7 +46,7 @@ async function groupsAfter(db: Db, id: number, key: string | null, limit: number
     SELECT n, key, "values" FROM (
       SELECT n, key, "values" FROM sheet_row
       WHERE sheet_id = ${id}::int AND key IS NOT NULL AND (${key}::text IS NULL OR key > ${key}::text)
-      ORDER BY key FETCH FIRST ${limit}::int ROWS WITH TIES) page
+      ORDER BY key FETCH FIRST (${limit}::int) ROWS WITH TIES) page
     ORDER BY key, n`;
 }
 

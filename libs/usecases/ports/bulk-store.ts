@@ -1,4 +1,7 @@
+import type { SerialScheme, StandardEdition } from '../../build-date';
+import type { RulebookDocument } from '../../contracts';
 import type { FastenerSpec, ShearJoint } from '../../fastener';
+import type { SupersessionFile } from '../../fit-rules';
 import type { NumberRules, SupersessionDirection } from '../../part-number';
 
 /** Rows as sets: what an import reads and writes, one statement for each call however many rows there are. */
@@ -30,9 +33,16 @@ export interface BulkStore {
   ticketsByNumbers(numbers: readonly string[]): Promise<readonly BulkTicket[]>;
   /** Closed tickets with what was recorded on them; the units' holdings are brought in step. */
   insertTickets(rows: readonly NewBulkTicket[], personId: number): Promise<void>;
+  /** Serial schemes by their code and editions by standard and year, new ones and changed ones. */
+  saveShopData(schemes: readonly SerialScheme[], editions: readonly StandardEdition[], personId: number): Promise<void>;
+  /** Papers that are published or withdrawn, as a rulebook file has them. */
+  addSources(rows: readonly RulebookDocument['sources'][number][]): Promise<void>;
+  /** Marks versions of rules that are no longer known as closed by this revision, where no other is named. */
+  closeEnded(revision: number): Promise<void>;
+  addSupersessions(rows: readonly SupersessionFile[]): Promise<void>;
   /** Rows for an export, in pages by key; see the kinds of libs/sheets. */
   pageOfParts(afterId: number, limit: number): Promise<readonly (BulkPart & { id: number })[]>;
-  supersessions(): Promise<readonly Omit<NewSupersession, never>[]>;
+  supersessions(): Promise<readonly NewSupersession[]>;
   pageOfUnits(after: { owner: number; unit: number }, limit: number, locationId: number | null): Promise<readonly OwnerWithUnit[]>;
   pageOfTickets(afterId: number, limit: number, locationId: number | null): Promise<readonly BulkTicket[]>;
 }

@@ -82,6 +82,7 @@ function describe(operation: Operation, components: Components, example?: Exampl
     security: permission === 'open' ? [] : [{ session: [] }],
     ...(parameters.length > 0 ? { parameters } : {}),
     ...(json ? { requestBody: { required: true, content: { [words?.takes ?? 'application/json']: json } } } : {}),
+    ...(!json && words?.takes === MULTIPART ? { requestBody: ONE_FILE } : {}),
     responses: {
       [operation.status]: answerOf(operation, components, example?.answer),
       ...Object.fromEntries(
@@ -90,6 +91,21 @@ function describe(operation: Operation, components: Components, example?: Exampl
     },
   };
 }
+
+const MULTIPART = 'multipart/form-data';
+/** A form with one file in it. */
+const ONE_FILE = {
+  required: true,
+  content: {
+    [MULTIPART]: {
+      schema: {
+        type: 'object',
+        required: ['file'],
+        properties: { file: { type: 'string', contentMediaType: 'application/octet-stream' } },
+      },
+    },
+  },
+};
 
 const asExample = (value: unknown): { example?: unknown } => (value === undefined ? {} : { example: value });
 

@@ -64,9 +64,10 @@ class RulesRun implements KindRun {
       if ('says' in rule) problems.set(n, rejected(n, rule));
       else opens.push(rule);
     }
-    const input = this.inputOf(first.row, opens);
-    const key = bulletinKey(input);
+    const key = bulletinKey({ publisher: first.row.publisher, number: first.row.paper });
     const before = this.byKey.has(key) ? await this.context.tx.bulletins.find(this.byKey.get(key)!) : null;
+    // A sheet has no column for the rules a paper ends: those of a draft on file stay.
+    const input = this.inputOf(first.row, opens, before?.draft?.ends ?? []);
     if (problems.size > 0) return this.whole(group, problems);
     if (before && before.state !== 'draft') return this.onFile(group, before, opens);
     const checked = await checkDraft(this.context.tx, this.context, key, input);
@@ -77,7 +78,7 @@ class RulesRun implements KindRun {
     return group.map(({ n }) => (before ? changed(n) : added(n)));
   }
 
-  private inputOf(row: RuleSheetRow, opens: readonly RuleOfRow[]): SaveBulletin {
+  private inputOf(row: RuleSheetRow, opens: readonly RuleOfRow[], ends: SaveBulletin['draft']['ends']): SaveBulletin {
     return {
       kind: row.paperKind ?? 'service-bulletin',
       publisher: row.publisher,
@@ -87,7 +88,7 @@ class RulesRun implements KindRun {
       issued: row.issued,
       effective: row.effective ?? null,
       received: row.received ?? formatDay(this.context.clock.today()),
-      draft: { opens: opens.map((rule) => ({ ...rule })), ends: [] },
+      draft: { opens: opens.map((rule) => ({ ...rule })), ends },
     };
   }
 
@@ -134,7 +135,7 @@ function sameDraft(before: BulletinRecord, input: SaveBulletin, draft: SaveBulle
   const { kind, title, summary, issued, effective, received } = before;
   const head = { kind, title, summary, issued, effective, received };
   const given = { kind: input.kind, title: input.title, summary: input.summary, issued: input.issued, effective: input.effective, received: input.received };
-  return alike(head, given) && alike(before.draft?.opens ?? [], draft.opens) && (before.draft?.ends ?? []).length === 0;
+  return alike(head, given) && alike(before.draft?.opens ?? [], draft.opens);
 }
 
 /** `opens[3]: ...` is said of the fourth row of the paper; what names no entry, of its first. */

@@ -1,0 +1,2 @@
+export * from './export-rulebook-file';
+export * from './import-rulebook-file';
