@@ -24,6 +24,7 @@ const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unkno
   ['the settings', '/shop/settings', (page) => page.getByLabel('Sooner below').waitFor()],
   ['the figures', '/figures', (page) => page.getByRole('img', { name: /^Intake: middle/ }).waitFor()],
   ['my sign-in', '/my-sign-in', (page) => page.getByRole('button', { name: 'Set it up' }).waitFor()],
+  ['in and out', '/shop/in-and-out', (page) => page.getByRole('heading', { name: 'Take spreadsheets out' }).waitFor()],
   ['a search', '/search?q=26-06', (page) => page.getByRole('heading', { name: /Found for/ }).waitFor()],
 ];
 

@@ -187,6 +187,11 @@ const settings = createRoute({
   path: '/shop/settings',
   component: lazyRouteComponent(() => import('./pages/settings-page'), 'SettingsPage'),
 });
+const inAndOut = createRoute({
+  getParentRoute: () => root,
+  path: '/shop/in-and-out',
+  component: lazyRouteComponent(() => import('./pages/in-and-out-page'), 'InAndOutPage'),
+});
 const recheck = createRoute({
   getParentRoute: () => root,
   path: '/rechecks/$id',
@@ -235,6 +240,7 @@ export const router = createRouter({
     newScheme,
     scheme,
     settings,
+    inAndOut,
     recheck,
     people,
     mySignIn,

@@ -45,6 +45,27 @@ export async function send(method: Method, path: string, options: RequestOptions
   return body;
 }
 
+/** Sends one file as a form and checks the answer against the contract. */
+export async function sendFile<T>(
+  schema: z.ZodType<T>,
+  path: string,
+  file: File,
+  query: RequestOptions['query'],
+): Promise<T> {
+  const form = new FormData();
+  form.append('file', file, file.name);
+  const response = await fetch(address(path, query), { method: 'POST', credentials: 'same-origin', body: form }).catch(
+    () => {
+      throw new ApiProblem(NO_CONNECTION);
+    },
+  );
+  const body = readJson(await response.text());
+  if (!response.ok) throw new ApiProblem(readProblem(response.status, body));
+  const parsed = schema.safeParse(body);
+  if (parsed.success) return parsed.data;
+  throw new ApiProblem(OTHER_AGE, parsed.error);
+}
+
 /** When the line breaks nobody knows whether the request arrived; under the same key it can safely be sent once more. */
 const AGAIN_AFTER_MS = 700;
 /** Where the server keeps answers by key. */

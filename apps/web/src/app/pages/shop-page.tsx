@@ -16,11 +16,17 @@ export function ShopPage() {
   const editions = useQuery(editionsQuery);
   const mayEdit = useMay('edit-shop-data');
   const maySettle = useMay('change-settings');
+  const mayBring = useMay('bring-in');
   return (
     <>
       {maySettle ? (
         <p>
           <Link to="/shop/settings">Settings: how papers stand, how far back owners are called</Link>
+        </p>
+      ) : null}
+      {mayBring ? (
+        <p>
+          <Link to="/shop/in-and-out">In and out: bring your spreadsheets in, take your data out</Link>
         </p>
       ) : null}
       <h1>What build dates are read by</h1>
