@@ -10,6 +10,7 @@ import type {
   SheetView,
   TicketView,
   UnitView,
+  WhatIf,
 } from '../../libs/contracts';
 import { SAFETY_POINTS } from '../../libs/ticket';
 import { Caller, PASSWORD, rule, type ApiShop } from '../api/api-shop';
@@ -138,8 +139,9 @@ async function publishPapers(walk: Walk): Promise<void> {
   const { id, version } = await walk.call<BulletinDetail>('bulletins-save', { body });
   const changed = { path: { id }, version, body: { ...body, summary: 'The belt of the first kind slips.' } };
   const draft = await walk.call<BulletinDetail>('bulletins-change', changed);
-  await walk.call('bulletins-what-if', { path: { id } });
-  const published = await walk.call<Published>('bulletins-publish', { path: { id }, version: draft.version });
+  const seen = await walk.call<WhatIf>('bulletins-what-if', { path: { id } });
+  const asked = { path: { id }, version: draft.version, body: { whatIfRevision: seen.revision } };
+  const published = await walk.call<Published>('bulletins-publish', asked);
   await walk.call('bulletins-list');
   await walk.call('bulletins-view', { path: { id } });
   const back = { path: { id }, version: published.bulletin.version, body: { reason: 'printed in error' } };
