@@ -61,11 +61,16 @@ function formatOf(start: Buffer, name: string): 'csv' | 'xlsx' {
   const ending = /\.([a-z0-9]+)$/i.exec(name)?.[1]?.toLowerCase() ?? '';
   const other = OTHERS.find(([magic]) => hex.startsWith(magic));
   // "MZ" can begin a heading; with a zero after it, it does not.
-  if (other && (other[0] !== '4d5a' || start.includes(0))) throw new SheetRefused(`The file is ${other[1]}; give CSV or XLSX.`);
+  if (other && (other[0] !== '4d5a' || start.includes(0)))
+    throw new SheetRefused(`The file is ${other[1]}; give CSV or XLSX.`);
   if (isZip && ending !== 'xlsx' && ending !== 'xlsm')
-    throw new SheetRefused(`The file is named .${ending || '(nothing)'} but is an archive or a workbook; a workbook is named .xlsx.`);
+    throw new SheetRefused(
+      `The file is named .${ending || '(nothing)'} but is an archive or a workbook; a workbook is named .xlsx.`,
+    );
   if (!isZip && (ending === 'xlsx' || ending === 'xlsm'))
-    throw new SheetRefused(`The file is named .${ending}, but is no workbook; open it in a spreadsheet and save it again.`);
+    throw new SheetRefused(
+      `The file is named .${ending}, but is no workbook; open it in a spreadsheet and save it again.`,
+    );
   if (!isZip && ending !== '' && !['csv', 'txt', 'tsv'].includes(ending))
     throw new SheetRefused(`The file is named .${ending}; give a CSV file (.csv, .txt, .tsv) or a workbook (.xlsx).`);
   return isZip ? 'xlsx' : 'csv';

@@ -22,7 +22,9 @@ const RELATIONS = 'xl/_rels/workbook.xml.rels';
 function firstSheet(entries: ReadonlyMap<string, Buffer>): string {
   const [book, relations] = ['xl/workbook.xml', RELATIONS].map((name) => entries.get(name)?.toString('utf8') ?? '');
   const id = /<sheet\b[^>]*\br:id="([^"]+)"/.exec(book!)?.[1];
-  const relation = [...relations!.matchAll(/<Relationship\b[^>]*>/g)].find(([text]) => text.includes(`Id="${id}"`))?.[0];
+  const relation = [...relations!.matchAll(/<Relationship\b[^>]*>/g)].find(([text]) =>
+    text.includes(`Id="${id}"`),
+  )?.[0];
   const target = /\bTarget="\/?(?:xl\/)?([^"]+)"/.exec(relation ?? '')?.[1];
   const name = target === undefined ? undefined : `xl/${target}`;
   if (name !== undefined && entries.has(name)) return name;
@@ -39,7 +41,9 @@ async function valuesOf(file: Buffer): Promise<readonly (readonly Value[])[]> {
     return (await readSheet(file, { trim: false })) as unknown as Value[][];
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    throw new SheetRefused(`The workbook cannot be read (${why.slice(0, 200)}); open it in a spreadsheet and save it again.`);
+    throw new SheetRefused(
+      `The workbook cannot be read (${why.slice(0, 200)}); open it in a spreadsheet and save it again.`,
+    );
   }
 }
 

@@ -27,7 +27,9 @@ export function scanSheetXml(xml: string): SheetMarks {
     const formula = found[3] === undefined ? null : /<f\b[^>]*?(?:\/>|>([\s\S]*?)<\/f>)/.exec(found[3]);
     if (formula) formulas.set(`${row} ${column}`, `=${(formula[1] ?? '').slice(0, 100)}`);
   }
-  const ranges = [...xml.matchAll(/<mergeCell\b[^>]*\bref="([A-Z]{1,3}\d{1,7}:[A-Z]{1,3}\d{1,7})"/g)].map((one) => one[1]!);
+  const ranges = [...xml.matchAll(/<mergeCell\b[^>]*\bref="([A-Z]{1,3}\d{1,7}:[A-Z]{1,3}\d{1,7})"/g)].map(
+    (one) => one[1]!,
+  );
   return { formulas, merged: mergedPlaces(ranges), ranges };
 }
 

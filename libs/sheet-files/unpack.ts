@@ -37,19 +37,26 @@ export async function checkArchive(file: Buffer): Promise<void> {
 
 const tooLarge = () =>
   new SheetRefused('The workbook unpacks to more than 256 MB; save its sheet as CSV, or split it.', true);
-const broken = () => new SheetRefused('The workbook is broken or no workbook; open it in a spreadsheet and save it again.');
+const broken = () =>
+  new SheetRefused('The workbook is broken or no workbook; open it in a spreadsheet and save it again.');
 
 function entriesOf(file: Buffer): Entry[] {
   const end = file.lastIndexOf(Buffer.from([0x50, 0x4b, 0x05, 0x06]));
   if (end === -1 || end + 22 > file.length || file.readUInt32LE(end) !== END) throw broken();
   const [count, start] = [file.readUInt16LE(end + 10), file.readUInt32LE(end + 16)];
-  if (count > MOST_ENTRIES) throw new SheetRefused(`The workbook holds ${count} files; a workbook holds at most ${MOST_ENTRIES}.`);
+  if (count > MOST_ENTRIES)
+    throw new SheetRefused(`The workbook holds ${count} files; a workbook holds at most ${MOST_ENTRIES}.`);
   const entries: Entry[] = [];
   let at = start;
   for (let n = 0; n < count; n++) {
     if (at + 46 > file.length || file.readUInt32LE(at) !== ENTRY) throw broken();
-    if ((file.readUInt16LE(at + 8) & 1) !== 0) throw new SheetRefused('The workbook has a password; save it without one.');
-    const [nameLength, extra, comment] = [28, 30, 32].map((offset) => file.readUInt16LE(at + offset)) as [number, number, number];
+    if ((file.readUInt16LE(at + 8) & 1) !== 0)
+      throw new SheetRefused('The workbook has a password; save it without one.');
+    const [nameLength, extra, comment] = [28, 30, 32].map((offset) => file.readUInt16LE(at + offset)) as [
+      number,
+      number,
+      number,
+    ];
     entries.push({
       name: file.toString('utf8', at + 46, at + 46 + nameLength),
       method: file.readUInt16LE(at + 10),

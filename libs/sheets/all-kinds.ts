@@ -10,7 +10,17 @@ import { tickets } from './kinds/tickets';
 /** Every kind of spreadsheet, in the order an empty shop needs them. */
 export const KINDS = { makers, lines, positions, parts, supersessions, schemes, rules, owners, tickets } as const;
 
-export const SHEET_KINDS = ['makers', 'lines', 'positions', 'parts', 'supersessions', 'schemes', 'rules', 'owners', 'tickets'] as const;
+export const SHEET_KINDS = [
+  'makers',
+  'lines',
+  'positions',
+  'parts',
+  'supersessions',
+  'schemes',
+  'rules',
+  'owners',
+  'tickets',
+] as const;
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
 /** A kind without its own types, for what treats all alike. */

@@ -46,7 +46,10 @@ export function brokenCell(cell: Cell): Reading<never> | null {
  */
 export function brokenName(cell: Cell): Reading<never> | null {
   if (typeof cell === 'object' && cell !== null && 'date' in cell)
-    return bad('became-a-day', `The spreadsheet made a day of it (${cell.date}); make the column text and enter it anew.`);
+    return bad(
+      'became-a-day',
+      `The spreadsheet made a day of it (${cell.date}); make the column text and enter it anew.`,
+    );
   if (typeof cell === 'boolean')
     return bad('not-accepted', `${shown(cell)} is a yes or no; make the column text and enter it anew.`);
   if (typeof cell === 'number') return brokenNumber(cell);

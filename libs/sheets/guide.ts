@@ -8,7 +8,9 @@ export function columnsGuide(): string {
       const known = also.length === 0 ? '' : ` Also known as: ${also.join(', ')}.`;
       return `| ${heading}${required ? ' (must be there)' : ''} | ${cell(says + known)} | ${example === '' ? '' : `\`${cell(example)}\``} |`;
     });
-    return [`### ${title}`, '', about, '', '| column | what it holds | example |', '| --- | --- | --- |', ...rows].join('\n');
+    return [`### ${title}`, '', about, '', '| column | what it holds | example |', '| --- | --- | --- |', ...rows].join(
+      '\n',
+    );
   }).join('\n\n');
 }
 

@@ -16,7 +16,11 @@ export function headingKey(heading: string): string {
  * Proposes the columns of a file for a kind: what the shop chose for the same headings before, then the kind's own
  * heading, then the other headings it is known by. No column of the file is proposed for two fields.
  */
-export function proposeMapping(kind: Kind, headings: readonly string[], remembered: Readonly<Record<string, string | null>> = {}): Mapping {
+export function proposeMapping(
+  kind: Kind,
+  headings: readonly string[],
+  remembered: Readonly<Record<string, string | null>> = {},
+): Mapping {
   const keys = headings.map(headingKey);
   const taken = new Set<number>();
   const mapping: Record<string, number | null> = {};
@@ -42,7 +46,9 @@ export function proposeMapping(kind: Kind, headings: readonly string[], remember
 
 /** The headings behind a mapping, to be remembered for the next file. */
 export function headingsOf(mapping: Mapping, headings: readonly string[]): Record<string, string | null> {
-  return Object.fromEntries(Object.entries(mapping).map(([field, at]) => [field, at === null ? null : (headings[at] ?? null)]));
+  return Object.fromEntries(
+    Object.entries(mapping).map(([field, at]) => [field, at === null ? null : (headings[at] ?? null)]),
+  );
 }
 
 /** What is wrong with a choice of columns, one sentence each. */

@@ -30,8 +30,7 @@ export function readRow(kind: Kind, cells: readonly Cell[], how: FileReading): R
     }
     const isName = kind.names.includes(field);
     const look = how.looks[at];
-    const reading =
-      brokenCell(cell) ?? (isName && look ? lostZeros(cell, look) : null) ?? read(cell, how);
+    const reading = brokenCell(cell) ?? (isName && look ? lostZeros(cell, look) : null) ?? read(cell, how);
     if (reading.ok) values[field] = reading.value;
     else problems.push({ field, code: reading.code, says: reading.says });
   }

@@ -18,7 +18,9 @@ export function headingsFor(kind: Kind): readonly string[] {
 export function workedLines(kind: Kind): readonly (readonly string[])[] {
   const first = Object.fromEntries(Object.entries(kind.columns).map(([field, { example }]) => [field, example]));
   const lines = [first, ...(kind.more ?? []).map((one) => ({ ...first, ...one }))];
-  return lines.map((line) => Object.keys(kind.columns).map((field) => withGuard((line as Record<string, string>)[field] ?? '')));
+  return lines.map((line) =>
+    Object.keys(kind.columns).map((field) => withGuard((line as Record<string, string>)[field] ?? '')),
+  );
 }
 
 /** One row of comma-separated text, without its line end. */

@@ -53,7 +53,11 @@ export class Caller {
   async upload<T>(path: string, { name, text }: { name: string; text: string | Buffer }): Promise<Answer<T>> {
     const form = new FormData();
     form.append('file', new Blob([typeof text === 'string' ? text : new Uint8Array(text)]), name);
-    const response = await fetch(`${this.url}/api${path}`, { method: 'POST', headers: { cookie: this.cookie }, body: form });
+    const response = await fetch(`${this.url}/api${path}`, {
+      method: 'POST',
+      headers: { cookie: this.cookie },
+      body: form,
+    });
     return { status: response.status, headers: response.headers, body: JSON.parse(await response.text()) as T };
   }
 

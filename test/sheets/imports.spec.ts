@@ -32,7 +32,15 @@ const table = async (sql: string): Promise<unknown[]> => (await db.pool.query<ob
 
 const PARTS = csvFor('parts', [
   { maker: 'HOLM', number: '90-100', name: 'Belt, drive', price: '12.50' },
-  { maker: 'HOLM', number: '90-101', name: 'Pin "hard"', price: '1,20', diameter: '8', length: '50', grade: 'ISO 898-1 8.8' },
+  {
+    maker: 'HOLM',
+    number: '90-101',
+    name: 'Pin "hard"',
+    price: '1,20',
+    diameter: '8',
+    length: '50',
+    grade: 'ISO 898-1 8.8',
+  },
   { maker: 'HOLM', number: '70-499', name: 'Bolt', price: '0.95' },
 ]);
 
@@ -45,12 +53,18 @@ describe('a spreadsheet of parts', () => {
     const imported = await desk.import(looked);
     expect(imported.status).toBe(200);
     expect(imported.body).toMatchObject({ state: 'done', outcome: { add: 2, change: 1 } });
-    expect(await table(`SELECT key, price_minor, fastener->>'diameterMm' AS d FROM part WHERE number LIKE '90-%' OR number = '70-499' ORDER BY key`)).toEqual([
+    expect(
+      await table(
+        `SELECT key, price_minor, fastener->>'diameterMm' AS d FROM part WHERE number LIKE '90-%' OR number = '70-499' ORDER BY key`,
+      ),
+    ).toEqual([
       { key: 'HOLM/70499', price_minor: 95, d: null },
       { key: 'HOLM/90100', price_minor: 1_250, d: null },
       { key: 'HOLM/90101', price_minor: 120, d: '8' },
     ]);
-    expect(await table(`SELECT act, noun FROM audit_entry WHERE noun = 'part' AND act = 'insert' AND person_id IS NOT NULL`)).toHaveLength(2);
+    expect(
+      await table(`SELECT act, noun FROM audit_entry WHERE noun = 'part' AND act = 'insert' AND person_id IS NOT NULL`),
+    ).toHaveLength(2);
     expect(counts(await desk.look('parts', PARTS))).toEqual({ add: 0, change: 0, same: 3, rejected: 0 });
     expect((await desk.import<Problem>(await desk.look('parts', PARTS))).body.detail).toContain('in the shop already');
   });
@@ -86,7 +100,10 @@ describe('a spreadsheet of parts', () => {
       '9 Part No missing',
     ]);
     const refused = await desk.import<Problem>(looked);
-    expect([refused.status, refused.body.detail]).toEqual([409, expect.stringContaining('rows are rejected') as string]);
+    expect([refused.status, refused.body.detail]).toEqual([
+      409,
+      expect.stringContaining('rows are rejected') as string,
+    ]);
     expect(await table(`SELECT 1 FROM part WHERE canonical = '0012'`)).toEqual([]);
     const list = (await desk.download(`/sheets/${looked.id}/rejected`)).toString();
     expect(list.split('\r\n')[1]).toContain('4,');
@@ -97,14 +114,28 @@ describe('a spreadsheet of parts', () => {
 
 describe('owners, units and past tickets', () => {
   const OWNERS = csvFor('owners', [
-    { name: 'Mira Holt', phone: '0555 200', address: '5 Mill Lane', consent: 'yes', line: 'SNOW-2', model: 'S2', serial: '14030001', options: 'no cab', firstSeen: '2015-01-10' },
+    {
+      name: 'Mira Holt',
+      phone: '0555 200',
+      address: '5 Mill Lane',
+      consent: 'yes',
+      line: 'SNOW-2',
+      model: 'S2',
+      serial: '14030001',
+      options: 'no cab',
+      firstSeen: '2015-01-10',
+    },
     { name: 'Mira Holt', phone: '0555 200', consent: 'yes', line: 'SNOW-2', model: 'S2W', serial: '17050002' },
     { name: 'Jon Ask', phone: '0555 201', consent: 'no' },
   ]);
 
   it('come in with their build days worked out; again, they change nothing', async () => {
     expect(counts(await desk.take('owners', OWNERS))).toEqual({ add: 3, change: 0, same: 0, rejected: 0 });
-    expect(await table(`SELECT o.name, u.serial, u.built::text, u.serial_scheme FROM owner o LEFT JOIN unit u ON u.owner_id = o.id WHERE o.phone LIKE '0555 20%' ORDER BY u.serial`)).toEqual([
+    expect(
+      await table(
+        `SELECT o.name, u.serial, u.built::text, u.serial_scheme FROM owner o LEFT JOIN unit u ON u.owner_id = o.id WHERE o.phone LIKE '0555 20%' ORDER BY u.serial`,
+      ),
+    ).toEqual([
       { name: 'Mira Holt', serial: '14030001', built: '{[16130,16161)}', serial_scheme: 'HOLM-DATED' },
       { name: 'Mira Holt', serial: '17050002', built: '{[17287,17318)}', serial_scheme: 'HOLM-DATED' },
       { name: 'Jon Ask', serial: null, built: null, serial_scheme: null },
@@ -116,13 +147,44 @@ describe('owners, units and past tickets', () => {
 
   it('take part in rechecks and callbacks afterwards: what a past ticket left is judged, and its owner is on the list', async () => {
     const tickets = csvFor('tickets', [
-      { number: 'OLD-1', opened: '2026-09-01', closed: '2026-09-03', line: 'SNOW-2', serial: '17050002', complaint: 'Auger stuck', position: 'AUG-PIN', place: '1', side: 'left', part: '70-412b' },
-      { number: 'OLD-1', opened: '2026-09-01', closed: '2026-09-03', line: 'SNOW-2', serial: '17050002', complaint: 'Auger stuck', position: 'AUG-PIN', place: '2', side: 'left', part: 'XX-9' },
+      {
+        number: 'OLD-1',
+        opened: '2026-09-01',
+        closed: '2026-09-03',
+        line: 'SNOW-2',
+        serial: '17050002',
+        complaint: 'Auger stuck',
+        position: 'AUG-PIN',
+        place: '1',
+        side: 'left',
+        part: '70-412b',
+      },
+      {
+        number: 'OLD-1',
+        opened: '2026-09-01',
+        closed: '2026-09-03',
+        line: 'SNOW-2',
+        serial: '17050002',
+        complaint: 'Auger stuck',
+        position: 'AUG-PIN',
+        place: '2',
+        side: 'left',
+        part: 'XX-9',
+      },
     ]);
     const taken = await desk.take('tickets', tickets);
     expect(counts(taken)).toEqual({ add: 2, change: 0, same: 0, rejected: 0 });
-    expect(await finished(shop.store, taken.outcome!.recheckId!)).toMatchObject({ cause: 'import', state: 'done', setAside: 0, judged: 2 });
-    expect(await table(`SELECT i.place, i.verdict, p.key, p.listed, i.fitted_on FROM install i JOIN part p ON p.id = i.part_id JOIN ticket t ON t.id = i.ticket_id WHERE t.number = 'OLD-1' ORDER BY 1`)).toEqual([
+    expect(await finished(shop.store, taken.outcome!.recheckId!)).toMatchObject({
+      cause: 'import',
+      state: 'done',
+      setAside: 0,
+      judged: 2,
+    });
+    expect(
+      await table(
+        `SELECT i.place, i.verdict, p.key, p.listed, i.fitted_on FROM install i JOIN part p ON p.id = i.part_id JOIN ticket t ON t.id = i.ticket_id WHERE t.number = 'OLD-1' ORDER BY 1`,
+      ),
+    ).toEqual([
       { place: 1, verdict: 'right', key: 'HOLM/70412B', listed: true, fitted_on: 20_699 },
       { place: 2, verdict: 'wrong', key: 'HOLM/XX9', listed: false, fitted_on: 20_699 },
     ]);
@@ -131,12 +193,38 @@ describe('owners, units and past tickets', () => {
     expect(said(await desk.look('tickets', other))).toContain('3 Part number conflict');
 
     const bulletin = {
-      publisher: 'Holmgard', number: 'SB-77', title: 'Late pins shear', issued: '2026-11-01', received: '2026-11-02',
-      draft: { opens: [{ ...rule('SB-77-1', { required: 'HOLM/90101', built: { from: '2016-01-01', to: null }, action: 'call-back', replaces: ['PIN-LATE'], inForce: { from: '2026-11-01', to: null } }) }], ends: [] },
+      publisher: 'Holmgard',
+      number: 'SB-77',
+      title: 'Late pins shear',
+      issued: '2026-11-01',
+      received: '2026-11-02',
+      draft: {
+        opens: [
+          {
+            ...rule('SB-77-1', {
+              required: 'HOLM/90101',
+              built: { from: '2016-01-01', to: null },
+              action: 'call-back',
+              replaces: ['PIN-LATE'],
+              inForce: { from: '2026-11-01', to: null },
+            }),
+          },
+        ],
+        ends: [],
+      },
     };
     const saved = await desk.caller.ask<{ id: number; version: number }>('POST', '/bulletins', bulletin);
-    const { body: seen } = await desk.caller.ask<{ revision: number }>('POST', `/bulletins/${saved.body.id}/what-if`, {});
-    const published = await desk.caller.change<{ recheck: { id: number } }>('POST', `/bulletins/${saved.body.id}/publish`, 1, { whatIfRevision: seen.revision });
+    const { body: seen } = await desk.caller.ask<{ revision: number }>(
+      'POST',
+      `/bulletins/${saved.body.id}/what-if`,
+      {},
+    );
+    const published = await desk.caller.change<{ recheck: { id: number } }>(
+      'POST',
+      `/bulletins/${saved.body.id}/publish`,
+      1,
+      { whatIfRevision: seen.revision },
+    );
     expect([saved.status, published.status]).toEqual([201, 200]);
     await finished(shop.store, published.body.recheck.id);
     const calls = await desk.caller.get<{ callbacks: CallbackView[] }>('/callbacks');

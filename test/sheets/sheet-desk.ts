@@ -25,7 +25,11 @@ export class SheetDesk {
   }
 
   async lookAgain({ id, version, mapping, dayOrder }: SheetView, choice: Look = {}): Promise<SheetView> {
-    const looked = await this.caller.change<SheetView>('POST', `/sheets/${id}/look`, version, { mapping, dayOrder, ...choice });
+    const looked = await this.caller.change<SheetView>('POST', `/sheets/${id}/look`, version, {
+      mapping,
+      dayOrder,
+      ...choice,
+    });
     if (looked.status !== 200) throw new Error(JSON.stringify(looked.body));
     return looked.body;
   }
@@ -56,7 +60,9 @@ export class SheetDesk {
 
 /** What is said of the rejected rows: `row column code`. */
 export function said({ rejected }: SheetView): string[] {
-  return rejected.flatMap(({ row, problems }) => problems.map(({ heading, code }) => `${row} ${heading ?? '-'} ${code}`));
+  return rejected.flatMap(({ row, problems }) =>
+    problems.map(({ heading, code }) => `${row} ${heading ?? '-'} ${code}`),
+  );
 }
 
 /** A file with the kind's own headings. */
@@ -64,5 +70,7 @@ export function csvFor(kind: SheetKind, rows: readonly Readonly<Record<string, s
   const fields = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   const headings = fields.map((field) => kindOf(kind).columns[field]!.heading);
   const cell = (text: string) => (/[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
-  return [headings, ...rows.map((row) => fields.map((field) => row[field] ?? ''))].map((row) => row.map(cell).join(',')).join('\r\n');
+  return [headings, ...rows.map((row) => fields.map((field) => row[field] ?? ''))]
+    .map((row) => row.map(cell).join(','))
+    .join('\r\n');
 }

@@ -18,7 +18,8 @@ const lengthOrSpan: Reader<LengthOrSpan> = (cell, how) => {
   return good({ low: low.value, high: high.value });
 };
 
-const mm = (heading: string, says: string) => column(heading, millimetres, { says: `${says}, in millimetres.`, example: '' });
+const mm = (heading: string, says: string) =>
+  column(heading, millimetres, { says: `${says}, in millimetres.`, example: '' });
 
 /** Columns of a position that takes a shear fastener; all blank for one that takes none. */
 export const jointColumns = {

@@ -15,8 +15,7 @@ const named: Reader<Named> = (cell, how) => {
   const text = typeof cell === 'number' ? good(String(cell)) : words(282)(cell, how);
   if (!text.ok) return text;
   const at = text.value.indexOf('=');
-  const [code, name] =
-    at === -1 ? [text.value, ''] : [text.value.slice(0, at).trim(), text.value.slice(at + 1).trim()];
+  const [code, name] = at === -1 ? [text.value, ''] : [text.value.slice(0, at).trim(), text.value.slice(at + 1).trim()];
   if (code === '' || code.length > 80 || name.length > 200)
     return bad('not-accepted', `${shown(cell)} must be a code, or a code = a name.`);
   return good({ code, name });
@@ -78,7 +77,9 @@ export const lines = kind({
   names: ['code'],
   keyOf: ({ code }) => code,
   check: ({ from, until }) =>
-    until && until <= from ? [{ field: 'until', says: `It must be later than ${from}, the first day it was made.` }] : [],
+    until && until <= from
+      ? [{ field: 'until', says: `It must be later than ${from}, the first day it was made.` }]
+      : [],
 });
 
 const positionColumns = {

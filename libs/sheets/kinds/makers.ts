@@ -17,8 +17,18 @@ const packMark: Reader<{ readonly before: string; readonly after: string }> = (c
   const read = words(17)(cell, how);
   if (!read.ok) return read;
   const [before, after, ...rest] = read.value.split('#');
-  if (before === undefined || before === '' || after === undefined || rest.length > 0 || before.length > 8 || after.length > 8)
-    return bad('not-accepted', `${shown(cell)} must say how a bag is marked, with # for the count, such as /P# or -#PK.`);
+  if (
+    before === undefined ||
+    before === '' ||
+    after === undefined ||
+    rest.length > 0 ||
+    before.length > 8 ||
+    after.length > 8
+  )
+    return bad(
+      'not-accepted',
+      `${shown(cell)} must say how a bag is marked, with # for the count, such as /P# or -#PK.`,
+    );
   return good({ before, after });
 };
 

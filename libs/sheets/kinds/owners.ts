@@ -65,7 +65,10 @@ const evidenceColumns = {
     says: 'The 12 characters of the emission label.',
     example: '',
   }),
-  vin: column('VIN', listOf(nameOf(20)), { says: 'The 17 characters of a towed unit that is registered.', example: '' }),
+  vin: column('VIN', listOf(nameOf(20)), {
+    says: 'The 17 characters of a towed unit that is registered.',
+    example: '',
+  }),
   tyreCode: column('Tyre code', listOf(nameOf(8)), {
     also: ['tire code', 'dot code'],
     says: 'Week and year at the end of the code on a tyre.',
@@ -150,7 +153,15 @@ const digits = (text: string): string => text.replace(/[^0-9]/g, '');
 const squeezed = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
 /** What tells one owner of a location from another: the name, with the phone's digits or else the e-mail. */
-export function ownerKey({ name, phone, email }: { name: string; phone?: string | null; email?: string | null }): string {
+export function ownerKey({
+  name,
+  phone,
+  email,
+}: {
+  name: string;
+  phone?: string | null;
+  email?: string | null;
+}): string {
   const number = digits(phone ?? '');
   return `${squeezed(name)}|${number === '' ? squeezed(email ?? '') : number}`;
 }
@@ -173,7 +184,18 @@ export const owners = kind({
     return problems;
   },
   more: [
-    { name: 'Ada Lind', phone: '0555 0102', address: '2 Mill Lane', consent: 'no', line: '', model: '', serial: '', options: '', receipt: '', firstSeen: '' },
+    {
+      name: 'Ada Lind',
+      phone: '0555 0102',
+      address: '2 Mill Lane',
+      consent: 'no',
+      line: '',
+      model: '',
+      serial: '',
+      options: '',
+      receipt: '',
+      firstSeen: '',
+    },
   ],
 });
 
@@ -198,7 +220,9 @@ export function evidenceOfCells(cells: UnitEvidenceCells): readonly { kind: stri
 }
 
 /** The same read backwards, for an export; pieces of other kinds have no column. */
-export function cellsOfEvidence(pieces: readonly { kind: string; data: Readonly<Record<string, unknown>> }[]): UnitEvidenceCells {
+export function cellsOfEvidence(
+  pieces: readonly { kind: string; data: Readonly<Record<string, unknown>> }[],
+): UnitEvidenceCells {
   const of = <T>(kindName: string, read: (data: Readonly<Record<string, string>>) => T): T[] =>
     pieces.filter((one) => one.kind === kindName).map(({ data }) => read(data as Record<string, string>));
   return {

@@ -17,7 +17,19 @@ const makerColumn = mustHave('Maker', makerCode, {
 const columns = {
   maker: makerColumn,
   number: mustHave('Part number', partNumber, {
-    also: ['number', 'part no', 'part', 'part #', 'item', 'item number', 'sku', 'article', 'article number', 'partnumber', 'teilenummer'],
+    also: [
+      'number',
+      'part no',
+      'part',
+      'part #',
+      'item',
+      'item number',
+      'sku',
+      'article',
+      'article number',
+      'partnumber',
+      'teilenummer',
+    ],
     says: 'The number as the maker prints it. Keep the column as text, or a spreadsheet eats zeros and letters.',
     example: '70-412A',
   }),
@@ -79,7 +91,8 @@ export type SupersessionRow = RowOf<typeof supersessionColumns>;
 export const supersessions = kind({
   id: 'supersessions',
   title: 'Which part gives way to which',
-  about: 'One part that gives way to another. A list of parts with a column for the successor will do: rows without one are passed over.',
+  about:
+    'One part that gives way to another. A list of parts with a column for the successor will do: rows without one are passed over.',
   columns: supersessionColumns,
   names: ['number', 'by'],
   keyOf: ({ maker, number }) => `${maker} ${number.toUpperCase().replace(/\s+/g, '')}`,

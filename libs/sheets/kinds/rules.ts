@@ -78,7 +78,11 @@ const columns = {
     says: 'Code of the product line.',
     example: 'SNOW-2',
   }),
-  models: column('Models', listOf(nameOf(80), 200), { also: ['model'], says: 'Only these models; blank is all.', example: '' }),
+  models: column('Models', listOf(nameOf(80), 200), {
+    also: ['model'],
+    says: 'Only these models; blank is all.',
+    example: '',
+  }),
   options: column('Options', listOf(fittedOption, 8), {
     also: ['option'],
     says: 'Only units with the option (cab), or without it (no cab).',
@@ -90,19 +94,45 @@ const columns = {
     says: 'Codes of the positions, between semicolons.',
     example: 'AUG-PIN',
   }),
-  builtFrom: column('Built from', dayIn, { also: ['from build date'], says: 'Units built from this day on; blank is all.', example: '2016-01-01' }),
-  builtUntil: column('Built until', dayIn, { also: ['built before'], says: 'The first build day that is no longer meant.', example: '' }),
-  scheme: column('Serial scheme', words(80), { says: 'Code of the serial scheme that Serials from and until are keys of.', example: '' }),
-  serialFrom: column('Serials from', nameOf(40), { also: ['serial from'], says: 'Key of the first serial that is meant.', example: '' }),
-  serialUntil: column('Serials until', nameOf(40), { also: ['serial to'], says: 'Key of the first serial that is no longer meant.', example: '' }),
+  builtFrom: column('Built from', dayIn, {
+    also: ['from build date'],
+    says: 'Units built from this day on; blank is all.',
+    example: '2016-01-01',
+  }),
+  builtUntil: column('Built until', dayIn, {
+    also: ['built before'],
+    says: 'The first build day that is no longer meant.',
+    example: '',
+  }),
+  scheme: column('Serial scheme', words(80), {
+    says: 'Code of the serial scheme that Serials from and until are keys of.',
+    example: '',
+  }),
+  serialFrom: column('Serials from', nameOf(40), {
+    also: ['serial from'],
+    says: 'Key of the first serial that is meant.',
+    example: '',
+  }),
+  serialUntil: column('Serials until', nameOf(40), {
+    also: ['serial to'],
+    says: 'Key of the first serial that is no longer meant.',
+    example: '',
+  }),
   inForceFrom: column('In force from', dayIn, { says: "Blank is the paper's day.", example: '' }),
-  inForceUntil: column('In force until', dayIn, { says: 'The first day on which it no longer holds; blank is open.', example: '' }),
+  inForceUntil: column('In force until', dayIn, {
+    says: 'The first day on which it no longer holds; blank is open.',
+    example: '',
+  }),
   required: column('Required', rulePart, {
     also: ['required part', 'part', 'part number', 'use'],
     says: 'The part that belongs there: its number as the maker prints it, or MAKER/NUMBER.',
     example: '70-412B',
   }),
-  allowed: column('Allowed too', listOf(rulePart), { also: ['allowed', 'alternatives', 'or'], says: 'Parts that may be there too.', example: '' }),
+  allowed: column('Allowed too', listOf(rulePart), {
+    also: ['allowed', 'alternatives', 'or'],
+    says: 'Parts that may be there too.',
+    example: '',
+  }),
   barred: column('Barred', listOf(bar), {
     also: ['do not use', 'not allowed', 'forbidden'],
     says: `Parts that must not be there, each with why in brackets: ${barReasons.join(', ')}, and the paper's words after a colon.`,
@@ -114,7 +144,11 @@ const columns = {
     says: `${actions.join(', ')}. Blank is nothing.`,
     example: 'call-back',
   }),
-  replaces: column('Replaces', listOf(nameOf(80)), { also: ['supersedes'], says: 'Keys of the rules that it takes the place of.', example: '' }),
+  replaces: column('Replaces', listOf(nameOf(80)), {
+    also: ['supersedes'],
+    says: 'Keys of the rules that it takes the place of.',
+    example: '',
+  }),
 };
 export type RuleSheetRow = RowOf<typeof columns>;
 
@@ -132,7 +166,8 @@ export const rules = kind({
   check(row) {
     const problems: { field: keyof typeof columns; says: string }[] = [];
     const late = (field: keyof typeof columns, from?: string | null, to?: string | null) => {
-      if (from && to && to <= from) problems.push({ field, says: `It must be later than ${from}; the day itself is not included.` });
+      if (from && to && to <= from)
+        problems.push({ field, says: `It must be later than ${from}; the day itself is not included.` });
     };
     late('builtUntil', row.builtFrom, row.builtUntil);
     late('inForceUntil', row.inForceFrom, row.inForceUntil);

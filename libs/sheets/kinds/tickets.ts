@@ -50,21 +50,29 @@ const columns = {
     says: 'Which place of the position, from 1. Blank is 1.',
     example: '1',
   }),
-  side: column('Found or left', oneOf({ found: ['as found', 'removed', 'old'], left: ['as left', 'fitted', 'installed', 'new'] }), {
-    also: ['side', 'found/left'],
-    says: 'found: what was there. left: what was fitted or stayed in. Blank is left.',
-    example: 'left',
-  }),
+  side: column(
+    'Found or left',
+    oneOf({ found: ['as found', 'removed', 'old'], left: ['as left', 'fitted', 'installed', 'new'] }),
+    {
+      also: ['side', 'found/left'],
+      says: 'found: what was there. left: what was fitted or stayed in. Blank is left.',
+      example: 'left',
+    },
+  ),
   part: column('Part number', partNumber, {
     also: ['part', 'part no', 'part fitted', 'number', 'item', 'sku'],
     says: 'Number of the part as it is printed. One that no catalogue lists is kept as it was read.',
     example: '70-412A',
   }),
-  condition: column('Condition', oneOf({ sound: ['good', 'ok', 'new'], worn: ['used'], sheared: ['broken', 'snapped'], missing: ['none', 'empty'] }), {
-    also: ['state'],
-    says: 'sound, worn, sheared or missing.',
-    example: 'sound',
-  }),
+  condition: column(
+    'Condition',
+    oneOf({ sound: ['good', 'ok', 'new'], worn: ['used'], sheared: ['broken', 'snapped'], missing: ['none', 'empty'] }),
+    {
+      also: ['state'],
+      says: 'sound, worn, sheared or missing.',
+      example: 'sound',
+    },
+  ),
   fittedOn: column('Fitted on', dayIn, {
     also: ['fitted', 'date fitted', 'installed on'],
     says: 'The day it was fitted. Blank: it came with the unit, or nobody knows. Where the file has no such column, what was left counts as fitted on the day of handing over.',
@@ -109,7 +117,10 @@ export const tickets = kind({
     if (!row.unitNumber && !(row.line && row.serial))
       problems.push({ field: 'serial', says: 'Name the unit by line and serial, or by its unit number.' });
     if (row.position && !RECORDED.some((field) => hasValue(row[field])))
-      problems.push({ field: 'part', says: 'Give the part number, or its condition, or why the place was not looked at.' });
+      problems.push({
+        field: 'part',
+        says: 'Give the part number, or its condition, or why the place was not looked at.',
+      });
     if (row.fittedOn && row.fittedOn > row.closed)
       problems.push({ field: 'fittedOn', says: `It must not be after ${row.closed}, the day of handing over.` });
     return problems;

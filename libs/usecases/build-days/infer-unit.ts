@@ -1,4 +1,10 @@
-import { inferBuildDates, serialOfUnit, type BuildDateAnswer, type Evidence, type PreparedShop } from '../../build-date';
+import {
+  inferBuildDates,
+  serialOfUnit,
+  type BuildDateAnswer,
+  type Evidence,
+  type PreparedShop,
+} from '../../build-date';
 import type { Day } from '../../day';
 import type { BuiltColumns } from '../ports/index';
 import { datedUnit, type EvidencedUnit } from './unit-evidence';

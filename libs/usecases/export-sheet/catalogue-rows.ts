@@ -8,13 +8,16 @@ export type Values = Readonly<Record<string, unknown>>;
 const AT_ONCE = 2_000;
 
 /** Makers, lines, positions, parts, supersessions and serial schemes. */
-export async function* catalogueRows(store: Tables, id: Exclude<SheetKind, 'owners' | 'tickets' | 'rules'>): AsyncGenerator<readonly Values[]> {
+export async function* catalogueRows(
+  store: Tables,
+  id: Exclude<SheetKind, 'owners' | 'tickets' | 'rules'>,
+): AsyncGenerator<readonly Values[]> {
   if (id === 'parts') yield* partRows(store);
   else yield await ROWS[id](store);
 }
 
 async function* partRows(store: Tables): AsyncGenerator<readonly Values[]> {
-  for (let after = 0; ; ) {
+  for (let after = 0; ;) {
     const parts = await store.bulk.pageOfParts(after, AT_ONCE);
     if (parts.length === 0) return;
     yield parts.map(({ maker, number, name, priceMinor, fastener }) => ({
@@ -28,7 +31,9 @@ async function* partRows(store: Tables): AsyncGenerator<readonly Values[]> {
   }
 }
 
-const ROWS: Readonly<Record<'makers' | 'lines' | 'positions' | 'supersessions' | 'schemes', (store: Tables) => Promise<readonly Values[]>>> = {
+const ROWS: Readonly<
+  Record<'makers' | 'lines' | 'positions' | 'supersessions' | 'schemes', (store: Tables) => Promise<readonly Values[]>>
+> = {
   makers: async ({ catalogue }) =>
     (await catalogue.makers()).map(({ code, name, numberRules }) => ({
       code,

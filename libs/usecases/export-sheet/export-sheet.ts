@@ -11,7 +11,11 @@ import { ticketRows } from './ticket-rows';
  * Everything of a kind that the person may see, as rows of cells in the order of the kind's columns, piece by piece.
  * Importing them again changes nothing.
  */
-export async function* exportSheet({ store }: Ports, actor: Actor, id: SheetKind): AsyncGenerator<readonly (readonly string[])[]> {
+export async function* exportSheet(
+  { store }: Ports,
+  actor: Actor,
+  id: SheetKind,
+): AsyncGenerator<readonly (readonly string[])[]> {
   const kind = kindOf(id);
   for await (const rows of rowsOf(store, actor, id)) yield rows.map((row) => writeRow(kind, row));
 }

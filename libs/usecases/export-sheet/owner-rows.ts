@@ -6,7 +6,7 @@ const AT_ONCE = 1_000;
 
 /** Owners of the location (null: of every one), each unit on a row. */
 export async function* ownerRows({ bulk }: Tables, locationId: number | null): AsyncGenerator<readonly Values[]> {
-  for (let after = { owner: 0, unit: 0 }; ; ) {
+  for (let after = { owner: 0, unit: 0 }; ;) {
     const page = await bulk.pageOfUnits(after, AT_ONCE, locationId);
     if (page.length === 0) return;
     yield page.map(rowOf);

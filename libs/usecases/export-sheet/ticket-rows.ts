@@ -7,7 +7,7 @@ const AT_ONCE = 500;
 /** Closed tickets of the location (null: of every one), each recorded part on a row. */
 export async function* ticketRows(store: Tables, locationId: number | null): AsyncGenerator<readonly Values[]> {
   const parts = await TicketParts.of(store);
-  for (let after = 0; ; ) {
+  for (let after = 0; ;) {
     const page = await store.bulk.pageOfTickets(after, AT_ONCE, locationId);
     if (page.length === 0) return;
     await parts.load(page.flatMap(({ records }) => records.map(({ partText }) => partText)));

@@ -7,7 +7,10 @@ import type { Ports } from '../run';
 import { viewSheet } from './view-sheet';
 
 /** A file as its reader hands it out; what breaks in mid-file is thrown by the iteration. */
-export interface SheetSource extends Pick<SheetFile, 'format' | 'encoding' | 'encodingCertain' | 'delimiter' | 'headings'> {
+export interface SheetSource extends Pick<
+  SheetFile,
+  'format' | 'encoding' | 'encodingCertain' | 'delimiter' | 'headings'
+> {
   readonly rows: AsyncIterable<readonly { readonly n: number; readonly cells: readonly Cell[] }[]>;
 }
 

@@ -5,7 +5,8 @@ import type { Ports } from '../run';
 /** Throws a file away that the person brought; what was imported from it stays. */
 export async function dropSheet({ store }: Ports, actor: Actor, id: number): Promise<Outcome<null>> {
   const sheet = await store.sheets.find(id, actor.id);
-  if (!sheet) return refused('not-found', 'There is no such file; files are kept for a day and only for who brought them.');
+  if (!sheet)
+    return refused('not-found', 'There is no such file; files are kept for a day and only for who brought them.');
   await store.sheets.remove(id);
   return done(null);
 }

@@ -27,7 +27,10 @@ export async function importSheet(
       if (sheet.state !== 'looked' || !choice || !seen)
         return refused('conflict', 'Look at what the file would change first.');
       if (seen.rejected > 0 && !leaveOutRejected)
-        return refused('conflict', `${seen.rejected} rows are rejected, so nothing is imported; mend them, or leave them out.`);
+        return refused(
+          'conflict',
+          `${seen.rejected} rows are rejected, so nothing is imported; mend them, or leave them out.`,
+        );
       if (seen.add + seen.change === 0)
         return refused('already-done', 'Everything in the file is in the shop already; there is nothing to import.');
       await tx.rulebook.alone();

@@ -66,7 +66,10 @@ export class SaidBefore {
       return null;
     }
     if (before.text === text) return same(n);
-    return rejected(n, problem(null, 'twice', `Row ${before.n} speaks of ${what} already, and says otherwise; keep one.`));
+    return rejected(
+      n,
+      problem(null, 'twice', `Row ${before.n} speaks of ${what} already, and says otherwise; keep one.`),
+    );
   }
 }
 

@@ -49,12 +49,15 @@ export async function heldSheet(
   { id, version }: OnSheet,
 ): Promise<Outcome<SheetRecord>> {
   const found = await sheets.find(id, actor.id);
-  if (!found) return refused('not-found', 'There is no such file; files are kept for a day and only for who brought them.');
+  if (!found)
+    return refused('not-found', 'There is no such file; files are kept for a day and only for who brought them.');
   if (!(await sheets.hold(id))) return refused('conflict', 'The file is being worked on; wait until that is done.');
   const sheet = (await sheets.find(id, actor.id))!;
-  if (sheet.state === 'done') return refused('already-done', 'The file is imported already; bring it once more to import it again.');
+  if (sheet.state === 'done')
+    return refused('already-done', 'The file is imported already; bring it once more to import it again.');
   if (sheet.state === 'reading') return refused('conflict', 'The file is still being taken in.');
-  if (sheet.version !== version) return refused('stale', 'The file was looked at otherwise meanwhile.', { current: { version: sheet.version } });
+  if (sheet.version !== version)
+    return refused('stale', 'The file was looked at otherwise meanwhile.', { current: { version: sheet.version } });
   return done(sheet);
 }
 

@@ -17,10 +17,10 @@ export async function readSheetRows(
     const rows = await tables.sheets.rowsAfter(sheet.id, after, AT_ONCE);
     if (rows.length === 0) return;
     const read = rows.map(({ n, cells }) => {
-      const { ok, ...reading } = readRow(kind, cells, how);
+      const { ok: _ok, ...reading } = readRow(kind, cells, how);
       return { n, ...reading };
     });
-    await tables.sheets.keepReadings(sheet.id, read as Parameters<Tables['sheets']['keepReadings']>[1]);
+    await tables.sheets.keepReadings(sheet.id, read);
     after = rows[rows.length - 1]!.n;
     done += rows.length;
     await onRows(done);

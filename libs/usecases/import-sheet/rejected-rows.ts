@@ -9,19 +9,25 @@ const AT_ONCE = 2_000;
 const [ROW, WHY] = ['Row in the file', 'Why it was rejected'];
 
 /** Every rejected row as it stood in the file, with its number there and why, as CSV piece by piece. */
-export async function rejectedRows({ store }: Ports, actor: Actor, id: number): Promise<Outcome<{ fileName: string; lines: AsyncIterable<string> }>> {
+export async function rejectedRows(
+  { store }: Ports,
+  actor: Actor,
+  id: number,
+): Promise<Outcome<{ fileName: string; lines: AsyncIterable<string> }>> {
   const sheet = await store.sheets.find(id, actor.id);
   if (!sheet?.outcome) return refused('not-found', 'There is no such file, or nobody has looked at it yet.');
   const mapping = sheet.choice?.mapping ?? {};
   async function* lines(): AsyncGenerator<string> {
     yield `\uFEFF${csvLine([...sheet!.headings.map(withGuard), ROW, WHY])}\r\n`;
-    for (let after = 0; ; ) {
+    for (let after = 0; ;) {
       const rows = await store.sheets.rejected(id, after, AT_ONCE);
       if (rows.length === 0) return;
       yield rows
         .map((row) => {
           const cells = sheet!.headings.map((_, at) => withGuard(textOfCell(row.cells[at] ?? null)));
-          const why = problemsOf(row, sheet!, mapping).map(({ heading, says }) => (heading ? `${heading}: ${says}` : says));
+          const why = problemsOf(row, sheet!, mapping).map(({ heading, says }) =>
+            heading ? `${heading}: ${says}` : says,
+          );
           return `${csvLine([...cells, String(row.n), withGuard(why.join(' '))])}\r\n`;
         })
         .join('');

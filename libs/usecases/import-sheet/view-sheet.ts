@@ -13,12 +13,27 @@ const LONGEST_SHOWN = 200;
 /** A file that was brought, as the person who brought it sees it. */
 export async function viewSheet({ store }: Ports, actor: Actor, id: number): Promise<Outcome<SheetView>> {
   const sheet = await store.sheets.find(id, actor.id);
-  if (!sheet) return refused('not-found', 'There is no such file; files are kept for a day and only for who brought them.');
+  if (!sheet)
+    return refused('not-found', 'There is no such file; files are kept for a day and only for who brought them.');
   const remembered = sheet.choice ? {} : await rememberedMapping(store, sheet.kind);
   const mapping = sheet.choice?.mapping ?? proposeMapping(kindOf(sheet.kind), sheet.headings, remembered);
   const rejected = sheet.outcome ? await store.sheets.rejected(id, 0, MOST_SHOWN) : [];
   const sample = await store.sheets.rowsAfter(id, 0, SAMPLE_ROWS);
-  const { version, kind, fileName, state, format, encoding, encodingCertain, delimiter, headings, rows, doing, progress, outcome } = sheet;
+  const {
+    version,
+    kind,
+    fileName,
+    state,
+    format,
+    encoding,
+    encodingCertain,
+    delimiter,
+    headings,
+    rows,
+    doing,
+    progress,
+    outcome,
+  } = sheet;
   return done({
     id,
     version,
@@ -43,11 +58,22 @@ export async function viewSheet({ store }: Ports, actor: Actor, id: number): Pro
 }
 
 /** The problems of a rejected row with the columns they stand in. */
-export function problemsOf({ cells, problems }: RejectedRow, { headings }: Pick<SheetRecord, 'headings'>, mapping: Mapping): CellProblemView[] {
+export function problemsOf(
+  { cells, problems }: RejectedRow,
+  { headings }: Pick<SheetRecord, 'headings'>,
+  mapping: Mapping,
+): CellProblemView[] {
   return problems.map(({ field, code, says }: CellProblem) => {
     const at = field === null ? null : (mapping[field] ?? null);
     const value = at === null ? '' : textOfCell(cells[at] ?? null).slice(0, LONGEST_SHOWN);
-    return { field, code, says, heading: at === null ? null : (headings[at] ?? ''), column: at === null ? null : columnLetters(at), value };
+    return {
+      field,
+      code,
+      says,
+      heading: at === null ? null : (headings[at] ?? ''),
+      column: at === null ? null : columnLetters(at),
+      value,
+    };
   });
 }
 

@@ -17,7 +17,12 @@ export interface Weighing {
  * Weighs every row that could be read against what the shop holds, group by group, and writes when it is asked to.
  * The dry run and the import are this same walk.
  */
-export async function weighSheet(tx: Tables, { clock }: Ports, actor: Actor, { sheet, choice, write, onRows }: Weighing): Promise<SheetOutcome> {
+export async function weighSheet(
+  tx: Tables,
+  { clock }: Ports,
+  actor: Actor,
+  { sheet, choice, write, onRows }: Weighing,
+): Promise<SheetOutcome> {
   const run = await KIND_WORK[sheet.kind]({ tx, actor, clock, publish: choice.publish });
   const counts = { add: 0, change: 0, same: 0 };
   let [key, seen]: [string | null, number] = [null, 0];

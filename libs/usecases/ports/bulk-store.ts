@@ -43,7 +43,11 @@ export interface BulkStore {
   /** Rows for an export, in pages by key; see the kinds of libs/sheets. */
   pageOfParts(afterId: number, limit: number): Promise<readonly (BulkPart & { id: number })[]>;
   supersessions(): Promise<readonly NewSupersession[]>;
-  pageOfUnits(after: { owner: number; unit: number }, limit: number, locationId: number | null): Promise<readonly OwnerWithUnit[]>;
+  pageOfUnits(
+    after: { owner: number; unit: number },
+    limit: number,
+    locationId: number | null,
+  ): Promise<readonly OwnerWithUnit[]>;
   pageOfTickets(afterId: number, limit: number, locationId: number | null): Promise<readonly BulkTicket[]>;
 }
 

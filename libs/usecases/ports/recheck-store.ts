@@ -2,7 +2,8 @@ import type { RecheckScope } from '../../contracts';
 import type { Day } from '../../day';
 import type { AppliedCounts } from './install-store';
 
-export type RecheckCause = 'publish' | 'withdraw' | 'correct' | 'in-force' | 'evidence' | 'setting' | 'order' | 'import';
+export type RecheckCause =
+  'publish' | 'withdraw' | 'correct' | 'in-force' | 'evidence' | 'setting' | 'order' | 'import';
 
 export interface NewRecheck {
   readonly cause: RecheckCause;

@@ -37,7 +37,8 @@ async function settle(
   own: string | null,
   known: ReadonlyMap<string, PartRow>,
 ): Promise<Outcome<PartTextReading>> {
-  if (makers.length === 0) return refused('conflict', 'The catalogue names no maker yet, so no part number can be read.');
+  if (makers.length === 0)
+    return refused('conflict', 'The catalogue names no maker yet, so no part number can be read.');
   const rules = makers.map(({ numberRules }) => numberRules);
   const chosen = choosePart(text, rules, own, (key) => {
     const row = known.get(key);

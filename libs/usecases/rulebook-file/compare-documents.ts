@@ -11,7 +11,9 @@ export interface DocumentChanges {
   /** What on record would have to be overwritten, a sentence each. */
   readonly conflicts: readonly string[];
   /** What the file brings that is only ever added to. */
-  readonly added: Pick<RulebookDocument, 'sources' | 'rules' | 'supersessions'> & { readonly standing: RulebookDocument['standing'] | null };
+  readonly added: Pick<RulebookDocument, 'sources' | 'rules' | 'supersessions'> & {
+    readonly standing: RulebookDocument['standing'] | null;
+  };
   /** Catalogue entries that are new or changed. */
   readonly document: RulebookDocument;
 }
@@ -27,7 +29,10 @@ export function compareDocuments(kept: RulebookDocument, file: RulebookDocument)
       const before = known.get(keyOf(one));
       if (before === undefined) count.added++;
       else if (alike(before, one)) count.same++;
-      else if (record) conflicts.push(`${SAYS[list]} ${keyOf(one)} is on file and says otherwise; what is on record is not overwritten.`);
+      else if (record)
+        conflicts.push(
+          `${SAYS[list]} ${keyOf(one)} is on file and says otherwise; what is on record is not overwritten.`,
+        );
       else count.changed++;
       return before === undefined || (!record && !alike(before, one));
     });
@@ -38,14 +43,26 @@ export function compareDocuments(kept: RulebookDocument, file: RulebookDocument)
     ...file,
     makers: differing<RulebookDocument['makers'][number]>('makers', ({ code }) => code, false),
     serialSchemes: differing<RulebookDocument['serialSchemes'][number]>('serialSchemes', ({ id }) => id, false),
-    standardEditions: differing<RulebookDocument['standardEditions'][number]>('standardEditions', ({ standard, edition }) => `${standard} ${edition}`, false),
+    standardEditions: differing<RulebookDocument['standardEditions'][number]>(
+      'standardEditions',
+      ({ standard, edition }) => `${standard} ${edition}`,
+      false,
+    ),
     lines: differing<RulebookDocument['lines'][number]>('lines', ({ code }) => code, false),
     parts: differing<RulebookDocument['parts'][number]>('parts', ({ key }) => key, false),
   };
   const added = {
     sources: differing<RulebookDocument['sources'][number]>('sources', ({ key }) => key, true),
-    rules: differing<RulebookDocument['rules'][number]>('rules', ({ key, version }) => `${key} version ${version}`, true),
-    supersessions: differing<RulebookDocument['supersessions'][number]>('supersessions', ({ from, to, known }) => `${from} to ${to ?? 'nothing'} from ${known.from ?? 'ever'}`, true),
+    rules: differing<RulebookDocument['rules'][number]>(
+      'rules',
+      ({ key, version }) => `${key} version ${version}`,
+      true,
+    ),
+    supersessions: differing<RulebookDocument['supersessions'][number]>(
+      'supersessions',
+      ({ from, to, known }) => `${from} to ${to ?? 'nothing'} from ${known.from ?? 'ever'}`,
+      true,
+    ),
     standing: alike(kept.standing, file.standing) ? null : file.standing,
   };
   return { counts, conflicts: [...conflicts, ...unread(kept, document), ...strangers(kept, file)], added, document };
@@ -66,12 +83,15 @@ const SAYS: Readonly<Record<List, string>> = {
 function strangers(kept: RulebookDocument, file: RulebookDocument): string[] {
   const makers = new Set([...kept.makers, ...file.makers].map(({ code }) => code));
   const lines = new Set([...kept.lines, ...file.lines].map(({ code }) => code));
-  const noMaker = (what: string, code: string) => (makers.has(code) ? [] : [`${what} names maker ${code}, who is not on file and not in the file.`]);
+  const noMaker = (what: string, code: string) =>
+    makers.has(code) ? [] : [`${what} names maker ${code}, who is not on file and not in the file.`];
   return [
     ...file.parts.flatMap(({ key }) => noMaker(`Part ${key}`, key.slice(0, key.indexOf('/')))),
     ...file.lines.flatMap(({ code, maker }) => noMaker(`Line ${code}`, maker)),
     ...file.serialSchemes.flatMap(({ name, maker }) => noMaker(`Serial scheme ${name}`, maker)),
-    ...file.rules.flatMap(({ key, line }) => (lines.has(line) ? [] : [`Rule ${key} names line ${line}, which is not on file and not in the file.`])),
+    ...file.rules.flatMap(({ key, line }) =>
+      lines.has(line) ? [] : [`Rule ${key} names line ${line}, which is not on file and not in the file.`],
+    ),
   ];
 }
 
@@ -79,13 +99,15 @@ function strangers(kept: RulebookDocument, file: RulebookDocument): string[] {
 function unread(kept: RulebookDocument, { makers, lines }: Pick<RulebookDocument, 'makers' | 'lines'>): string[] {
   const rules = makers.flatMap(({ code, numberRules }) => {
     const before = kept.makers.find((one) => one.code === code);
-    if (!before || alike(before.numberRules, numberRules) || !kept.parts.some(({ key }) => key.startsWith(`${code}/`))) return [];
+    if (!before || alike(before.numberRules, numberRules) || !kept.parts.some(({ key }) => key.startsWith(`${code}/`)))
+      return [];
     return [`Maker ${code} has parts on file that were read by other number rules; the rules stay as they are.`];
   });
   const places = lines.flatMap((line) => {
     const before = kept.lines.find(({ code }) => code === line.code);
     if (!before) return [];
-    if (before.maker !== line.maker) return [`Line ${line.code} belongs to maker ${before.maker} on file, and stays there.`];
+    if (before.maker !== line.maker)
+      return [`Line ${line.code} belongs to maker ${before.maker} on file, and stays there.`];
     return before.positions.flatMap(({ code, places: had }) => {
       const now = line.positions.find((one) => one.code === code);
       if (now && now.places.length < had.length)

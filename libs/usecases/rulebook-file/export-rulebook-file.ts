@@ -1,4 +1,10 @@
-import { RULEBOOK_FORMAT, RULEBOOK_VERSION, rulebookDocument, type RulebookDocument, type RulebookDocumentInput } from '../../contracts';
+import {
+  RULEBOOK_FORMAT,
+  RULEBOOK_VERSION,
+  rulebookDocument,
+  type RulebookDocument,
+  type RulebookDocumentInput,
+} from '../../contracts';
 import type { Tables } from '../ports/index';
 import type { Ports } from '../run';
 
@@ -14,9 +20,11 @@ export async function documentOf(tables: Tables): Promise<RulebookDocument> {
   const file: RulebookDocumentInput = {
     format: RULEBOOK_FORMAT,
     version: RULEBOOK_VERSION,
-    makers: (await tables.catalogue.makers()).map(({ code, name, numberRules: { makerCode: _code, ...numberRules } }) => {
-      return { code, name, numberRules };
-    }),
+    makers: (await tables.catalogue.makers()).map(
+      ({ code, name, numberRules: { makerCode: _code, ...numberRules } }) => {
+        return { code, name, numberRules };
+      },
+    ),
     serialSchemes: [...data.serialSchemes],
     standardEditions: [...data.standardEditions],
     lines: await linesOf(tables),
@@ -51,10 +59,11 @@ async function linesOf(tables: Tables): Promise<NonNullable<RulebookDocumentInpu
 
 async function partsOf({ bulk }: Tables): Promise<NonNullable<RulebookDocumentInput['parts']>> {
   const parts: NonNullable<RulebookDocumentInput['parts']> = [];
-  for (let after = 0; ; ) {
+  for (let after = 0; ;) {
     const page = await bulk.pageOfParts(after, 5_000);
     if (page.length === 0) return parts;
-    for (const { key, number, name, fastener, priceMinor } of page) parts.push({ key, number, name, fastener, priceMinor });
+    for (const { key, number, name, fastener, priceMinor } of page)
+      parts.push({ key, number, name, fastener, priceMinor });
     after = page[page.length - 1]!.id;
   }
 }
@@ -65,7 +74,8 @@ async function sourcesOf({ bulletins }: Tables): Promise<RulebookDocumentInput['
   for (const { id, state } of [...(await bulletins.list())].reverse()) {
     if (state === 'draft') continue;
     const paper = (await bulletins.find(id))!;
-    const { key, kind, publisher, number, title, issued, effective, received, summary, publishedAt, withdrawnAt } = paper;
+    const { key, kind, publisher, number, title, issued, effective, received, summary, publishedAt, withdrawnAt } =
+      paper;
     const withdrawn = withdrawnAt === null ? null : { at: withdrawnAt, why: paper.withdrawnWhy ?? '' };
     sources.push({ key, kind, publisher, number, title, issued, effective, received, summary, publishedAt, withdrawn });
   }

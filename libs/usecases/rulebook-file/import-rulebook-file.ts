@@ -23,7 +23,9 @@ export async function importRulebookFile(
   if (!read.ok) {
     const said = read.problems.slice(0, MOST_SAID).map(({ sentence }) => sentence);
     const more = read.problems.length - said.length;
-    return refused('bad-input', [...said, ...(more > 0 ? [`${more} more problems.`] : [])].join(' '), { field: 'file' });
+    return refused('bad-input', [...said, ...(more > 0 ? [`${more} more problems.`] : [])].join(' '), {
+      field: 'file',
+    });
   }
   return store.transaction(async (tx) => {
     await tx.rulebook.alone();
@@ -37,7 +39,13 @@ export async function importRulebookFile(
 }
 
 async function write(tx: Tables, actor: Actor, { added, document }: DocumentChanges): Promise<number> {
-  await tx.bulk.saveMakers(document.makers.map(({ code, name, numberRules }) => ({ code, name, numberRules: { makerCode: code, ...numberRules } })));
+  await tx.bulk.saveMakers(
+    document.makers.map(({ code, name, numberRules }) => ({
+      code,
+      name,
+      numberRules: { makerCode: code, ...numberRules },
+    })),
+  );
   await writeLines(tx, document);
   await tx.bulk.saveParts(
     document.parts.map((part) => {

@@ -93,4 +93,5 @@ export async function checkDraft(
   return problems.length === 0 ? { ok: true, draft } : { ok: false, problems };
 }
 
-const asRefusal = (problems: readonly string[]) => refused('bad-input', problems.slice(0, 20).join(' '), { field: 'draft' });
+const asRefusal = (problems: readonly string[]) =>
+  refused('bad-input', problems.slice(0, 20).join(' '), { field: 'draft' });

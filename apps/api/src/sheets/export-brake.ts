@@ -16,7 +16,13 @@ export class ExportBrake {
     const { count, since } = fresh ? { count: 0, since: now } : known;
     if (count >= MOST) {
       const seconds = Math.ceil((since + A_MINUTE - now) / 1_000);
-      throw new ProblemError(429, 'too-many', `At most ${MOST} exports a minute; wait ${seconds} seconds.`, {}, { 'retry-after': String(seconds) });
+      throw new ProblemError(
+        429,
+        'too-many',
+        `At most ${MOST} exports a minute; wait ${seconds} seconds.`,
+        {},
+        { 'retry-after': String(seconds) },
+      );
     }
     this.taken.set(personId, { count: count + 1, since });
   }

@@ -46,7 +46,11 @@ export class ExportsController {
     more: `At most 100 a minute for each person. A workbook holds at most ${MOST_IN_WORKBOOK} rows; CSV holds any number.`,
     answers: [CSV, XLSX],
   })
-  async export(@Param('kind') kind: string, @Query() { format }: ExportQueryDto, @CurrentActor() actor: Actor): Promise<StreamableFile> {
+  async export(
+    @Param('kind') kind: string,
+    @Query() { format }: ExportQueryDto,
+    @CurrentActor() actor: Actor,
+  ): Promise<StreamableFile> {
     this.brake.count(actor.id);
     const id = kindNamed(kind);
     this.log.warn(`person ${actor.id} takes ${id} out as ${format}`);
@@ -56,7 +60,12 @@ export class ExportsController {
     for await (const batch of rows) {
       all.push(...batch);
       if (all.length > MOST_IN_WORKBOOK)
-        throw new ProblemError(400, 'bad-input', `There are more than ${MOST_IN_WORKBOOK} rows; take them out as CSV.`, { field: 'format' });
+        throw new ProblemError(
+          400,
+          'bad-input',
+          `There are more than ${MOST_IN_WORKBOOK} rows; take them out as CSV.`,
+          { field: 'format' },
+        );
     }
     return download(await writeWorkbook(id, headingsFor(kindOf(id)), all), `${id}.xlsx`, XLSX);
   }
@@ -65,7 +74,11 @@ export class ExportsController {
 function kindNamed(text: string) {
   const read = sheetKind.safeParse(text);
   if (read.success) return read.data;
-  throw new ProblemError(404, 'not-found', `There is no kind of spreadsheet called '${text.slice(0, 40)}'; there are ${sheetKind.options.join(', ')}.`);
+  throw new ProblemError(
+    404,
+    'not-found',
+    `There is no kind of spreadsheet called '${text.slice(0, 40)}'; there are ${sheetKind.options.join(', ')}.`,
+  );
 }
 
 /** With a byte order mark, by which spreadsheets know UTF-8. */

@@ -57,6 +57,8 @@ function jsonOf(text: string): unknown {
     return JSON.parse(text.replace(/^\uFEFF/, '')) as unknown;
   } catch (error) {
     const why = error instanceof Error ? error.message : '';
-    throw new ProblemError(400, 'bad-input', `The file is no JSON (${why.slice(0, 120)}); give a rulebook file.`, { field: 'file' });
+    throw new ProblemError(400, 'bad-input', `The file is no JSON (${why.slice(0, 120)}); give a rulebook file.`, {
+      field: 'file',
+    });
   }
 }

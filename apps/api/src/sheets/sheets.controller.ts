@@ -2,7 +2,12 @@ import { Body, Controller, Delete, Get, HttpCode, Inject, Post, Query, Req, type
 import type { FastifyRequest } from 'fastify';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
 import { z } from 'zod';
-import { importSheet as importSchema, lookAtSheet as lookSchema, sheetKind, sheetView } from '../../../../libs/contracts';
+import {
+  importSheet as importSchema,
+  lookAtSheet as lookSchema,
+  sheetKind,
+  sheetView,
+} from '../../../../libs/contracts';
 import { ENCODINGS, openSheet, SheetRefused } from '../../../../libs/sheet-files';
 import {
   bringSheet,
@@ -69,7 +74,12 @@ export class SheetsController {
   @Permit('bring-in')
   @Says('The dry run: every problem by row and column, and what an import would add, change and leave.')
   @ZodResponse({ status: 200, type: SheetDto })
-  async look(@RowIdParam('id') id: number, @IfMatch() version: number, @Body() input: LookAtSheetDto, @CurrentActor() actor: Actor) {
+  async look(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: LookAtSheetDto,
+    @CurrentActor() actor: Actor,
+  ) {
     return answer(await lookAtSheet(this.ports, actor, { ...input, id, version }));
   }
 
@@ -80,7 +90,12 @@ export class SheetsController {
     more: 'One rejected row keeps everything out, unless `leaveOutRejected` is set. What can change an answer starts a recheck.',
   })
   @ZodResponse({ status: 200, type: SheetDto })
-  async import(@RowIdParam('id') id: number, @IfMatch() version: number, @Body() input: ImportSheetDto, @CurrentActor() actor: Actor) {
+  async import(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: ImportSheetDto,
+    @CurrentActor() actor: Actor,
+  ) {
     return answer(await importSheet(this.ports, actor, { ...input, id, version }));
   }
 

@@ -22,16 +22,23 @@ export interface TakenFile {
  */
 export async function withFile<T>(request: FastifyRequest, work: (file: TakenFile) => Promise<T>): Promise<T> {
   if (!request.isMultipart())
-    throw new ProblemError(400, 'bad-input', 'Send the file as multipart/form-data, in a field named file.', { field: 'file' });
+    throw new ProblemError(400, 'bad-input', 'Send the file as multipart/form-data, in a field named file.', {
+      field: 'file',
+    });
   const part = await request.file();
-  if (!part) throw new ProblemError(400, 'bad-input', 'There is no file in the request; send it in a field named file.', { field: 'file' });
+  if (!part)
+    throw new ProblemError(400, 'bad-input', 'There is no file in the request; send it in a field named file.', {
+      field: 'file',
+    });
   const folder = await mkdtemp(join(tmpdir(), 'revright-file-'));
   try {
     // Under a name of our own: what the sender calls it never becomes a path.
     const path = join(folder, 'file');
     await pipeline(part.file, createWriteStream(path));
     if (part.file.truncated)
-      throw new ProblemError(413, 'too-large', `The file is larger than ${LARGEST_FILE / 1024 / 1024} MB; split it.`, { field: 'file' });
+      throw new ProblemError(413, 'too-large', `The file is larger than ${LARGEST_FILE / 1024 / 1024} MB; split it.`, {
+        field: 'file',
+      });
     return await work({ path, name: plainName(part.filename) });
   } finally {
     await rm(folder, { recursive: true, force: true });

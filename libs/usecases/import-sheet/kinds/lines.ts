@@ -1,7 +1,18 @@
 import type { LineSheetRow } from '../../../sheets';
 import type { BulkLine, LineRow, WeighedRow } from '../../ports/index';
 import { startRecompute } from '../../edit-shop-data/start-recompute';
-import { added, alike, changed, problem, rejected, same, SaidBefore, settled, type KindRun, type OpenKind } from '../kind-work';
+import {
+  added,
+  alike,
+  changed,
+  problem,
+  rejected,
+  same,
+  SaidBefore,
+  settled,
+  type KindRun,
+  type OpenKind,
+} from '../kind-work';
 import { newRevision } from '../new-revision';
 
 /** Product lines with their models. A model or an option that the file does not name stays. */
@@ -15,10 +26,16 @@ export const openLines: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
     const again = said.look(n, row.code, row, `line ${row.code}`);
     if (again) return again;
     if (!makers.has(row.maker))
-      return rejected(n, problem('maker', 'not-on-file', `There is no maker "${row.maker}" on file; bring makers in first.`));
+      return rejected(
+        n,
+        problem('maker', 'not-on-file', `There is no maker "${row.maker}" on file; bring makers in first.`),
+      );
     const before = known.get(row.code);
     if (before && before.maker.code !== row.maker)
-      return rejected(n, problem('maker', 'conflict', `Line ${row.code} belongs to maker ${before.maker.code}, and stays there.`));
+      return rejected(
+        n,
+        problem('maker', 'conflict', `Line ${row.code} belongs to maker ${before.maker.code}, and stays there.`),
+      );
     const line = lineOf(row, before);
     if (before && alike(asKept(before), line)) return same(n);
     writes.push(line);

@@ -1,6 +1,17 @@
 import { readPartNumber, type NumberRules } from '../../../part-number';
 import type { MakerSheetRow } from '../../../sheets';
-import { added, alike, changed, problem, rejected, same, SaidBefore, settled, type KindRun, type OpenKind } from '../kind-work';
+import {
+  added,
+  alike,
+  changed,
+  problem,
+  rejected,
+  same,
+  SaidBefore,
+  settled,
+  type KindRun,
+  type OpenKind,
+} from '../kind-work';
 import { newRevision } from '../new-revision';
 
 /** Makers and how they write part numbers. */
@@ -56,5 +67,7 @@ async function otherwise(tx: Parameters<OpenKind>[0]['tx'], maker: string, rules
     const reading = readPartNumber(number, rules);
     return !reading.ok || reading.number.canonical !== canonical;
   });
-  return other ? `By these rules part ${other.number} of ${maker} would be read as another; its parts were read by the rules on file.` : null;
+  return other
+    ? `By these rules part ${other.number} of ${maker} would be read as another; its parts were read by the rules on file.`
+    : null;
 }

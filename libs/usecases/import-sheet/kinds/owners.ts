@@ -2,7 +2,21 @@ import { inferUnit, evidenceOf, preparedShop } from '../../build-days/index';
 import { sightOf } from '../../actor';
 import { hasValue, ownerKey, type CellProblem, type OwnerSheetRow } from '../../../sheets';
 import type { BulkOwner, BulkUnit, NewBulkOwner, ReadSheetRow, WeighedRow } from '../../ports/index';
-import { added, alike, canonical, changed, groupBy, problem, rejected, same, settled, SaidBefore, type KindContext, type KindRun, type OpenKind } from '../kind-work';
+import {
+  added,
+  alike,
+  canonical,
+  changed,
+  groupBy,
+  problem,
+  rejected,
+  same,
+  settled,
+  SaidBefore,
+  type KindContext,
+  type KindRun,
+  type OpenKind,
+} from '../kind-work';
 import { recheckOf, scopeOfLines } from '../new-revision';
 import { squeezed, unitFinder, type FoundUnit, type NamedUnit } from './find-unit';
 import { unitOfRow, unitProblems, unitStays, type RowUnit } from './units-of-rows';
@@ -53,7 +67,11 @@ class OwnersRun implements KindRun {
     this.plans = [];
     const { tx, actor } = this.context;
     const all = rows.map(({ n, key, values }) => ({ n, key, row: values as unknown as OwnerSheetRow }));
-    const find = await unitFinder(tx, all.map(({ row }) => row), sightOf(actor));
+    const find = await unitFinder(
+      tx,
+      all.map(({ row }) => row),
+      sightOf(actor),
+    );
     const groups = groupBy(all, ({ key }) => key);
     const bare = await this.bareUnits([...groups.values()]);
     return [...groups].flatMap(([key, group]) => this.weighOwner(key, group, find, bare));
@@ -75,7 +93,12 @@ class OwnersRun implements KindRun {
     return here.length > 0 ? here : all;
   }
 
-  private weighOwner(key: string, group: readonly Row[], find: (row: NamedUnit) => FoundUnit, bare: ReadonlyMap<number, BulkUnit[]>): WeighedRow[] {
+  private weighOwner(
+    key: string,
+    group: readonly Row[],
+    find: (row: NamedUnit) => FoundUnit,
+    bare: ReadonlyMap<number, BulkUnit[]>,
+  ): WeighedRow[] {
     const [first] = group;
     const found = this.ownerOf(first!.row);
     const wrong = ownerProblem(first!.row, found);
@@ -87,7 +110,10 @@ class OwnersRun implements KindRun {
     const ownerChanges = before === null || !alike(ownerFields(before), ownerFields(owner));
     let told = false;
     const weighed = group.map((one): WeighedRow => {
-      const problems = [...contradictions(one.row, given, first!.n), ...unitProblems(one.row, this.lines.get(one.row.line ?? ''))];
+      const problems = [
+        ...contradictions(one.row, given, first!.n),
+        ...unitProblems(one.row, this.lines.get(one.row.line ?? '')),
+      ];
       if (problems.length > 0) return rejected(one.n, ...problems);
       const unit = this.weighUnit(key, one, before, find, bare);
       if (unit !== null && 'says' in unit) return rejected(one.n, unit);
@@ -105,11 +131,21 @@ class OwnersRun implements KindRun {
   }
 
   /** The row's unit, null where it has none, what is wrong with it, or that an earlier row said the same. */
-  private weighUnit(key: string, { n, row }: Row, owner: BulkOwner | null, find: (row: NamedUnit) => FoundUnit, bare: ReadonlyMap<number, BulkUnit[]>): RowUnit | CellProblem | WeighedRow | null {
+  private weighUnit(
+    key: string,
+    { n, row }: Row,
+    owner: BulkOwner | null,
+    find: (row: NamedUnit) => FoundUnit,
+    bare: ReadonlyMap<number, BulkUnit[]>,
+  ): RowUnit | CellProblem | WeighedRow | null {
     if (!row.line && !row.unitNumber) return null;
     const found = find(row);
     if (!found.ok) return found.problem;
-    const name = row.unitNumber ? `#${row.unitNumber}` : row.serial ? `${row.line} ${squeezed(row.serial)}` : canonical([key, row.line, row.model, row.plate]);
+    const name = row.unitNumber
+      ? `#${row.unitNumber}`
+      : row.serial
+        ? `${row.line} ${squeezed(row.serial)}`
+        : canonical([key, row.line, row.model, row.plate]);
     const again = this.said.look(n, name, { ...row, ownerNumber: 0 }, row.serial ? `unit ${row.serial}` : 'this unit');
     if (again) return again;
     const before = found.unit ?? (row.serial || !owner ? null : bareMatch(row, bare.get(owner.id) ?? []));
@@ -123,7 +159,9 @@ class OwnersRun implements KindRun {
     const fresh = this.plans.filter(({ before }) => before === null);
     const ids = await tx.bulk.insertOwners(fresh.map(({ owner }) => owner));
     const idOf = new Map(fresh.map((plan, at) => [plan, ids[at]!]));
-    const updates = this.plans.flatMap(({ before, owner, changes }) => (before && changes ? [{ ...owner, id: before.id }] : []));
+    const updates = this.plans.flatMap(({ before, owner, changes }) =>
+      before && changes ? [{ ...owner, id: before.id }] : [],
+    );
     await tx.bulk.updateOwners(updates);
     const units = this.plans.flatMap((plan) =>
       plan.units.map((one) => ({ ...one, ownerId: plan.before?.id ?? idOf.get(plan)! })),
@@ -148,7 +186,10 @@ class OwnersRun implements KindRun {
     const shop = await preparedShop(tx);
     const units = await tx.units.evidenced(ids);
     await tx.units.setBuiltMany(
-      units.map((unit) => ({ id: unit.id, ...inferUnit(unit, evidenceOf(unit, unit.evidence), shop, clock.today()).columns })),
+      units.map((unit) => ({
+        id: unit.id,
+        ...inferUnit(unit, evidenceOf(unit, unit.evidence), shop, clock.today()).columns,
+      })),
     );
   }
 
@@ -163,9 +204,17 @@ const OWNER_FIELDS = ['name', 'phone', 'email', 'address', 'consent'] as const;
 
 function ownerProblem(row: OwnerSheetRow, found: readonly BulkOwner[]): CellProblem | null {
   if (row.ownerNumber && found.length === 0)
-    return problem('ownerNumber', 'not-on-file', `There is no owner ${row.ownerNumber} on file; leave the number out for a new one.`);
+    return problem(
+      'ownerNumber',
+      'not-on-file',
+      `There is no owner ${row.ownerNumber} on file; leave the number out for a new one.`,
+    );
   if (found.length > 1)
-    return problem('name', 'conflict', `${found.length} owners on file are called ${row.name} with this phone; give the owner number too.`);
+    return problem(
+      'name',
+      'conflict',
+      `${found.length} owners on file are called ${row.name} with this phone; give the owner number too.`,
+    );
   return null;
 }
 
@@ -176,14 +225,23 @@ function contradictions(row: OwnerSheetRow, given: Partial<Record<string, unknow
     if (!hasValue(value) || field === 'name' || field === 'phone') return [];
     if (given[field] === undefined) given[field] = value;
     if (given[field] === value) return [];
-    return [problem(field, 'conflict', `An earlier row of this owner (the first is ${first}) says "${String(given[field])}"; make them agree.`)];
+    return [
+      problem(
+        field,
+        'conflict',
+        `An earlier row of this owner (the first is ${first}) says "${String(given[field])}"; make them agree.`,
+      ),
+    ];
   });
 }
 
 function ownerPlan(before: BulkOwner | null, group: readonly Row[], here: number): NewBulkOwner {
   const give = <T>(field: (typeof OWNER_FIELDS)[number]): T | null | undefined => {
     const values = group.map(({ row }) => row[field] as T | null | undefined);
-    return values.find((value) => value !== null && value !== undefined) ?? (values.some((value) => value === null) ? null : undefined);
+    return (
+      values.find((value) => value !== null && value !== undefined) ??
+      (values.some((value) => value === null) ? null : undefined)
+    );
   };
   return {
     locationId: before?.locationId ?? here,
@@ -195,8 +253,21 @@ function ownerPlan(before: BulkOwner | null, group: readonly Row[], here: number
   };
 }
 
-const ownerFields = ({ name, phone, email, address, consent }: NewBulkOwner) => ({ name, phone, email, address, consent });
+const ownerFields = ({ name, phone, email, address, consent }: NewBulkOwner) => ({
+  name,
+  phone,
+  email,
+  address,
+  consent,
+});
 
 function bareMatch({ line, model, plate }: OwnerSheetRow, units: readonly BulkUnit[]): BulkUnit | null {
-  return units.find((unit) => unit.line === line && (model === undefined || unit.model === model) && (plate === undefined || unit.plate === (plate ?? ''))) ?? null;
+  return (
+    units.find(
+      (unit) =>
+        unit.line === line &&
+        (model === undefined || unit.model === model) &&
+        (plate === undefined || unit.plate === (plate ?? '')),
+    ) ?? null
+  );
 }

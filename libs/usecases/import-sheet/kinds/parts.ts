@@ -2,12 +2,24 @@ import { fastenerSpecSchema, type FastenerSpec } from '../../../fastener';
 import { partKeyOf, readPartNumber, sayPartNumberProblem, type NumberRules } from '../../../part-number';
 import { cellsOfFastener, fastenerOfCells, type CellProblem, type PartSheetRow } from '../../../sheets';
 import type { BulkPart, PartRow, ReadSheetRow, Tables, WeighedRow } from '../../ports/index';
-import { added, alike, changed, problem, rejected, same, SaidBefore, settled, type KindRun, type OpenKind } from '../kind-work';
+import {
+  added,
+  alike,
+  changed,
+  problem,
+  rejected,
+  same,
+  SaidBefore,
+  settled,
+  type KindRun,
+  type OpenKind,
+} from '../kind-work';
 import { newRevision } from '../new-revision';
 
 /** A part number as its maker's rules read it, or why they cannot. */
 export type ReadNumber =
-  { readonly ok: true; readonly key: string; readonly canonical: string } | { readonly ok: false; readonly problem: CellProblem };
+  | { readonly ok: true; readonly key: string; readonly canonical: string }
+  | { readonly ok: false; readonly problem: CellProblem };
 
 /** Parts of the catalogue. */
 export const openParts: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
@@ -45,14 +57,22 @@ export function readNumber(
 ): ReadNumber {
   const rules = makers.get(maker);
   if (!rules) {
-    const says = `There is no maker "${maker}" on file; there ${[...makers.keys()].slice(0, 12).join(', ') || 'is none yet'}. Bring makers in first.`;
+    const says = `There is no maker "${maker}" on file; ${makers.size === 0 ? 'bring makers in first' : `there are ${[...makers.keys()].slice(0, 12).join(', ')}`}.`;
     return { ok: false, problem: problem(makerField, 'not-on-file', says) };
   }
   const reading = readPartNumber(number, rules);
-  if (!reading.ok) return { ok: false, problem: problem(numberField, 'not-accepted', sayPartNumberProblem(number, reading.problem)) };
+  if (!reading.ok)
+    return { ok: false, problem: problem(numberField, 'not-accepted', sayPartNumberProblem(number, reading.problem)) };
   const { canonical, pack } = reading.number;
   if (pack > 1)
-    return { ok: false, problem: problem(numberField, 'not-accepted', `"${number}" is a bag of ${pack}; give the number of the part in it.`) };
+    return {
+      ok: false,
+      problem: problem(
+        numberField,
+        'not-accepted',
+        `"${number}" is a bag of ${pack}; give the number of the part in it.`,
+      ),
+    };
   return { ok: true, key: partKeyOf(maker, canonical), canonical };
 }
 
@@ -78,7 +98,11 @@ function weighPart(
   const again = said.look(n, number.key, { ...row, number: '' }, `part ${row.number}`);
   if (again) return { row: again };
   const before = known.get(number.key);
-  const eaten = before ? undefined : withZeros(number).map((key) => known.get(key)).find((part) => part?.listed);
+  const eaten = before
+    ? undefined
+    : withZeros(number)
+        .map((key) => known.get(key))
+        .find((part) => part?.listed);
   if (eaten) {
     const says = `"${row.number}" is not on file, but ${eaten.number} is; if a spreadsheet ate its zeros, enter it anew as text.`;
     return { row: rejected(n, problem('number', 'leading-zeros', says)) };
@@ -133,4 +157,7 @@ const FIELD_OF: Readonly<Record<string, string>> = {
 };
 
 /** Names every cell of a fastener. */
-const EXAMPLE = fastenerSpecSchema.parse({ diameterMm: 1, grade: { kind: 'known', system: 'ISO 898-1', grade: '8.8' } });
+const EXAMPLE = fastenerSpecSchema.parse({
+  diameterMm: 1,
+  grade: { kind: 'known', system: 'ISO 898-1', grade: '8.8' },
+});

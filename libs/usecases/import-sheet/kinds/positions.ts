@@ -1,7 +1,18 @@
 import { shearJointSchema, type ShearJoint } from '../../../fastener';
 import { cellsOfJoint, jointOfCells, type CellProblem, type PositionSheetRow } from '../../../sheets';
 import type { BulkPosition, WeighedRow } from '../../ports/index';
-import { added, alike, changed, problem, rejected, same, SaidBefore, settled, type KindRun, type OpenKind } from '../kind-work';
+import {
+  added,
+  alike,
+  changed,
+  problem,
+  rejected,
+  same,
+  SaidBefore,
+  settled,
+  type KindRun,
+  type OpenKind,
+} from '../kind-work';
 import { newRevision } from '../new-revision';
 
 const keyOf = ({ line, code }: { line: string; code: string }): string => JSON.stringify([line, code]);
@@ -19,7 +30,10 @@ export const openPositions: OpenKind = async ({ tx, actor }): Promise<KindRun> =
     const again = said.look(n, keyOf(row), row, `position ${row.code} of ${row.line}`);
     if (again) return again;
     if (!lines.has(row.line))
-      return rejected(n, problem('line', 'not-on-file', `There is no line "${row.line}" on file; bring lines in first.`));
+      return rejected(
+        n,
+        problem('line', 'not-on-file', `There is no line "${row.line}" on file; bring lines in first.`),
+      );
     const before = known.get(keyOf(row));
     const placeNames = [...(row.places ?? before?.placeNames ?? [row.name])];
     if (before && placeNames.length < before.placeNames.length) {
@@ -53,7 +67,8 @@ export const openPositions: OpenKind = async ({ tx, actor }): Promise<KindRun> =
   };
 };
 
-type JointFor = { readonly ok: true; readonly value: ShearJoint | null } | { readonly ok: false; readonly problem: CellProblem };
+type JointFor =
+  { readonly ok: true; readonly value: ShearJoint | null } | { readonly ok: false; readonly problem: CellProblem };
 
 function jointFor(row: PositionSheetRow, kept: ShearJoint | null): JointFor {
   const before = cellsOfJoint(kept);

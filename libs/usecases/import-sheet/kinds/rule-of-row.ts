@@ -4,7 +4,8 @@ import { alike, problem } from '../kind-work';
 import type { TicketParts } from './ticket-parts';
 
 /** What a row says of a rule; what it leaves out is settled where the draft is checked. */
-export type RuleOfRow = Omit<FitRuleFile, 'version' | 'source' | 'known' | 'inForce'> & Partial<Pick<FitRuleFile, 'inForce'>>;
+export type RuleOfRow = Omit<FitRuleFile, 'version' | 'source' | 'known' | 'inForce'> &
+  Partial<Pick<FitRuleFile, 'inForce'>>;
 
 /** A rule from a row, its parts read as the line's maker writes them; or which part cannot be read. */
 export function ruleOfRow(row: RuleSheetRow, parts: TicketParts): RuleOfRow | CellProblem {
@@ -29,7 +30,9 @@ export function ruleOfRow(row: RuleSheetRow, parts: TicketParts): RuleOfRow | Ce
     barred: (row.barred ?? []).map(({ part, reason, note }) => ({ part: key('barred', part), reason, note })),
     action: row.action ?? 'nothing',
     replaces: [...(row.replaces ?? [])],
-    ...(inForceFrom || inForceUntil ? { inForce: { from: inForceFrom ?? row.effective ?? row.issued, to: inForceUntil ?? null } } : {}),
+    ...(inForceFrom || inForceUntil
+      ? { inForce: { from: inForceFrom ?? row.effective ?? row.issued, to: inForceUntil ?? null } }
+      : {}),
   };
   return problems[0] ?? rule;
 }

@@ -5,7 +5,18 @@ import type { BulletinRecord, ReadSheetRow, WeighedRow } from '../../ports/index
 import { publishIn } from '../../publish-bulletin/publish-bulletin';
 import { bulletinKey, checkDraft } from '../../save-bulletin/save-bulletin';
 import { ImportRefused } from '../import-refused';
-import { added, alike, changed, groupBy, problem, rejected, same, type KindContext, type KindRun, type OpenKind } from '../kind-work';
+import {
+  added,
+  alike,
+  changed,
+  groupBy,
+  problem,
+  rejected,
+  same,
+  type KindContext,
+  type KindRun,
+  type OpenKind,
+} from '../kind-work';
 import { ruleOfRow, sameRules, type RuleOfRow } from './rule-of-row';
 import { TicketParts } from './ticket-parts';
 
@@ -44,7 +55,9 @@ class RulesRun implements KindRun {
   async weigh(rows: readonly ReadSheetRow[]): Promise<readonly WeighedRow[]> {
     this.plans = [];
     const all = rows.map(({ n, key, values }) => ({ n, key, row: values as unknown as RuleSheetRow }));
-    await this.parts.load(all.flatMap(({ row }) => [row.required, ...(row.allowed ?? []), ...(row.barred ?? []).map(({ part }) => part)]));
+    await this.parts.load(
+      all.flatMap(({ row }) => [row.required, ...(row.allowed ?? []), ...(row.barred ?? []).map(({ part }) => part)]),
+    );
     const weighed: WeighedRow[] = [];
     for (const group of groupBy(all, ({ key }) => key).values()) weighed.push(...(await this.weighPaper(group)));
     return weighed;
@@ -57,7 +70,17 @@ class RulesRun implements KindRun {
     for (const { n, row } of group) {
       const odd = HEAD.find((field) => !alike(row[field] ?? null, first.row[field] ?? null));
       if (odd) {
-        problems.set(n, rejected(n, problem(odd, 'conflict', `Row ${first.n} of paper ${row.paper} says "${String(first.row[odd] ?? '')}"; make them agree.`)));
+        problems.set(
+          n,
+          rejected(
+            n,
+            problem(
+              odd,
+              'conflict',
+              `Row ${first.n} of paper ${row.paper} says "${String(first.row[odd] ?? '')}"; make them agree.`,
+            ),
+          ),
+        );
         continue;
       }
       const rule = ruleOfRow(row, this.parts);
@@ -95,17 +118,32 @@ class RulesRun implements KindRun {
   /** A paper goes in whole. */
   private whole(group: readonly Row[], problems: ReadonlyMap<number, WeighedRow>): WeighedRow[] {
     const [at] = [...problems.keys()];
-    return group.map(({ n, row }) => problems.get(n) ?? rejected(n, problem(null, 'conflict', `Paper ${row.paper} goes in whole, and its row ${at} is rejected.`)));
+    return group.map(
+      ({ n, row }) =>
+        problems.get(n) ??
+        rejected(n, problem(null, 'conflict', `Paper ${row.paper} goes in whole, and its row ${at} is rejected.`)),
+    );
   }
 
   /** A paper that is published stays as it is: a row of it either says what is on file or is rejected. */
-  private async onFile(group: readonly Row[], before: BulletinRecord, opens: readonly RuleOfRow[]): Promise<WeighedRow[]> {
+  private async onFile(
+    group: readonly Row[],
+    before: BulletinRecord,
+    opens: readonly RuleOfRow[],
+  ): Promise<WeighedRow[]> {
     const kept = await this.context.tx.rulebook.versionsOfSource(before.id);
     return group.map(({ n, row }, at) => {
       const versions = kept.filter(({ rule }) => rule.key === row.key);
       const on = before.effective ?? before.issued;
       if (versions.some(({ rule }) => sameRules(rule, opens[at]!, on))) return same(n);
-      return rejected(n, problem('paper', 'conflict', `Paper ${row.paper} is ${before.state} and says otherwise; what has changed stands in a paper of its own.`));
+      return rejected(
+        n,
+        problem(
+          'paper',
+          'conflict',
+          `Paper ${row.paper} is ${before.state} and says otherwise; what has changed stands in a paper of its own.`,
+        ),
+      );
     });
   }
 
@@ -114,7 +152,10 @@ class RulesRun implements KindRun {
     for (const { key, input, before } of this.plans) {
       if (before) await tx.bulletins.update(before.id, input);
       const id = before?.id ?? (await tx.bulletins.insert(key, input));
-      if (id === null) throw new ImportRefused(`Paper ${input.number} of ${input.publisher} came on file meanwhile; look at the file again.`);
+      if (id === null)
+        throw new ImportRefused(
+          `Paper ${input.number} of ${input.publisher} came on file meanwhile; look at the file again.`,
+        );
       await tx.live.tell('bulletin', id);
       if (!publish) continue;
       const version = (await tx.bulletins.find(id))!.version;
@@ -134,7 +175,14 @@ const HEAD = ['title', 'paperKind', 'issued', 'effective', 'received', 'summary'
 function sameDraft(before: BulletinRecord, input: SaveBulletin, draft: SaveBulletin['draft']): boolean {
   const { kind, title, summary, issued, effective, received } = before;
   const head = { kind, title, summary, issued, effective, received };
-  const given = { kind: input.kind, title: input.title, summary: input.summary, issued: input.issued, effective: input.effective, received: input.received };
+  const given = {
+    kind: input.kind,
+    title: input.title,
+    summary: input.summary,
+    issued: input.issued,
+    effective: input.effective,
+    received: input.received,
+  };
   return alike(head, given) && alike(before.draft?.opens ?? [], draft.opens);
 }
 

@@ -3,7 +3,18 @@ import type { SchemeSheetRow } from '../../../sheets';
 import { freeSchemeId, linesReadBy, readScheme } from '../../edit-shop-data/read-scheme';
 import { startRecompute } from '../../edit-shop-data/start-recompute';
 import type { SchemeRow, WeighedRow } from '../../ports/index';
-import { added, alike, changed, problem, rejected, same, SaidBefore, settled, type KindRun, type OpenKind } from '../kind-work';
+import {
+  added,
+  alike,
+  changed,
+  problem,
+  rejected,
+  same,
+  SaidBefore,
+  settled,
+  type KindRun,
+  type OpenKind,
+} from '../kind-work';
 
 interface Write {
   readonly scheme: SerialScheme;
@@ -37,11 +48,16 @@ export const openSchemes: OpenKind = async ({ tx, actor }): Promise<KindRun> => 
       source: settled(row.source, kept?.source, 'common practice, no source'),
     };
     const read = readScheme(typed, id, catalogue);
-    if (!read.ok) return rejected(n, problem(FIELD_OF[read.refusal.field?.split('.')[1] ?? ''] ?? 'fields', 'not-accepted', read.refusal.detail));
+    if (!read.ok)
+      return rejected(
+        n,
+        problem(FIELD_OF[read.refusal.field?.split('.')[1] ?? ''] ?? 'fields', 'not-accepted', read.refusal.detail),
+      );
     const { scheme, maker } = read.value;
     if (kept && alike(kept, scheme)) return same(n);
     taken.add(id);
-    for (const one of kept ? [kept, scheme] : [scheme]) for (const line of linesReadBy(one, catalogue)) touched.add(line);
+    for (const one of kept ? [kept, scheme] : [scheme])
+      for (const line of linesReadBy(one, catalogue)) touched.add(line);
     writes.push({ scheme, makerId: maker.id, before });
     return before ? changed(n) : added(n);
   };

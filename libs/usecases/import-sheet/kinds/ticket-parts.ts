@@ -16,7 +16,11 @@ export class TicketParts {
   static async of(tx: Tables): Promise<TicketParts> {
     const makers = await tx.catalogue.makers();
     const lines = await tx.catalogue.lines();
-    return new TicketParts(tx, makers.map(({ numberRules }) => numberRules), new Map(lines.map(({ code, maker }) => [code, maker.code])));
+    return new TicketParts(
+      tx,
+      makers.map(({ numberRules }) => numberRules),
+      new Map(lines.map(({ code, maker }) => [code, maker.code])),
+    );
   }
 
   /** Looks all of them up at once, before any is read. */
@@ -45,7 +49,11 @@ export class TicketParts {
   zerosEaten({ key, canonical }: PartReading): PartRow | null {
     if (this.known.has(key)) return null;
     const maker = key.slice(0, key.length - canonical.length);
-    return zerosFor(canonical).map((padded) => this.known.get(maker + padded)).find((part) => part?.listed) ?? null;
+    return (
+      zerosFor(canonical)
+        .map((padded) => this.known.get(maker + padded))
+        .find((part) => part?.listed) ?? null
+    );
   }
 
   /** The number on a row that is kept; one that no catalogue lists will be added as it was read. */

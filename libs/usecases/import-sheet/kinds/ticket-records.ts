@@ -12,16 +12,31 @@ export function recordProblem(
 ): CellProblem | null {
   const count = places.get(row.position!);
   if (count === undefined)
-    return problem('position', 'not-on-file', `Line ${line} has no position "${row.position}"; it has ${[...places.keys()].slice(0, 12).join(', ') || 'none'}.`);
+    return problem(
+      'position',
+      'not-on-file',
+      `Line ${line} has no position "${row.position}"; it has ${[...places.keys()].slice(0, 12).join(', ') || 'none'}.`,
+    );
   if ((row.place ?? 1) > count)
-    return problem('place', 'not-on-file', `Position ${row.position} has ${count} ${count === 1 ? 'place' : 'places'}, not ${row.place}.`);
-  for (const [field, text] of [['part', row.part] as const, ...(row.canBe ?? []).map((one) => ['canBe', one] as const)]) {
+    return problem(
+      'place',
+      'not-on-file',
+      `Position ${row.position} has ${count} ${count === 1 ? 'place' : 'places'}, not ${row.place}.`,
+    );
+  for (const [field, text] of [
+    ['part', row.part] as const,
+    ...(row.canBe ?? []).map((one) => ['canBe', one] as const),
+  ]) {
     if (!text) continue;
     const chosen = parts.read(text, line);
     if (!chosen.ok) return problem(field, 'not-accepted', chosen.sentence);
     const eaten = parts.zerosEaten(chosen.part);
     if (eaten)
-      return problem(field, 'leading-zeros', `"${text}" is not on file, but ${eaten.number} is; if a spreadsheet ate its zeros, enter it anew as text.`);
+      return problem(
+        field,
+        'leading-zeros',
+        `"${text}" is not on file, but ${eaten.number} is; if a spreadsheet ate its zeros, enter it anew as text.`,
+      );
   }
   return null;
 }
@@ -51,17 +66,24 @@ export function recordsOnFile(
   ticket: NewBulkTicket,
   group: readonly { readonly n: number; readonly row: TicketSheetRow }[],
 ): ReadonlyMap<number, readonly CellProblem[]> | null {
-  const says = (what: string) => `Ticket ${ticket.number} is on file and says otherwise (${what}); a closed ticket is not changed by a spreadsheet.`;
+  const says = (what: string) =>
+    `Ticket ${ticket.number} is on file and says otherwise (${what}); a closed ticket is not changed by a spreadsheet.`;
   const head = (['unitId', 'opened', 'closed'] as const).find((field) => before[field] !== ticket[field]);
-  if (head) return new Map([[group[0]!.n, [problem(head === 'unitId' ? 'serial' : head, 'conflict', says(`${String(before[head])}`))]]]);
+  if (head)
+    return new Map([
+      [group[0]!.n, [problem(head === 'unitId' ? 'serial' : head, 'conflict', says(`${String(before[head])}`))]],
+    ]);
   const problems = new Map<number, readonly CellProblem[]>();
   let at = 0;
   for (const { n, row } of group) {
     if (!row.position) continue;
     const record = ticket.records[at++]!;
-    const kept = before.records.find((one) => one.position === record.position && one.place === record.place && one.side === record.side);
+    const kept = before.records.find(
+      (one) => one.position === record.position && one.place === record.place && one.side === record.side,
+    );
     if (!kept) problems.set(n, [problem('position', 'conflict', says('nothing is recorded there'))]);
-    else if (!alike(shownOf(kept, row), shownOf(record, row))) problems.set(n, [problem('part', 'conflict', says(kept.partText ?? kept.condition ?? 'no part'))]);
+    else if (!alike(shownOf(kept, row), shownOf(record, row)))
+      problems.set(n, [problem('part', 'conflict', says(kept.partText ?? kept.condition ?? 'no part'))]);
   }
   return problems.size > 0 ? problems : null;
 }

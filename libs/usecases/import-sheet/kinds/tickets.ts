@@ -31,7 +31,8 @@ class TicketsRun implements KindRun {
   async open(): Promise<void> {
     const { tx } = this.context;
     const byLine = groupBy(await tx.bulk.positions(), ({ line }) => line);
-    for (const [line, all] of byLine) this.places.set(line, new Map(all.map((one) => [one.code, one.placeNames.length])));
+    for (const [line, all] of byLine)
+      this.places.set(line, new Map(all.map((one) => [one.code, one.placeNames.length])));
     this.parts = await TicketParts.of(tx);
   }
 
@@ -39,14 +40,24 @@ class TicketsRun implements KindRun {
     const { tx, actor } = this.context;
     this.writes = [];
     const all = rows.map(({ n, values }) => ({ n, row: values as unknown as TicketSheetRow }));
-    const find = await unitFinder(tx, all.map(({ row }) => row), sightOf(actor));
+    const find = await unitFinder(
+      tx,
+      all.map(({ row }) => row),
+      sightOf(actor),
+    );
     await this.parts.load(all.flatMap(({ row }) => [row.part, ...(row.canBe ?? [])]));
     const groups = groupBy(all, ({ row }) => row.number);
-    const onFile = new Map((await tx.bulk.ticketsByNumbers([...groups.keys()])).map((ticket) => [ticket.number, ticket]));
+    const onFile = new Map(
+      (await tx.bulk.ticketsByNumbers([...groups.keys()])).map((ticket) => [ticket.number, ticket]),
+    );
     return [...groups].flatMap(([number, group]) => this.weighTicket(group, onFile.get(number), find));
   }
 
-  private weighTicket(group: readonly Row[], before: BulkTicket | undefined, find: (row: NamedUnit) => FoundUnit): WeighedRow[] {
+  private weighTicket(
+    group: readonly Row[],
+    before: BulkTicket | undefined,
+    find: (row: NamedUnit) => FoundUnit,
+  ): WeighedRow[] {
     const [first] = group as readonly [Row, ...Row[]];
     const head = this.headProblem(group, before);
     const found = find(first.row);
@@ -64,17 +75,42 @@ class TicketsRun implements KindRun {
     return group.map(({ n }) => added(n));
   }
 
-  private headProblem(group: readonly Row[], before: BulkTicket | undefined): { n: number; problem: CellProblem } | null {
+  private headProblem(
+    group: readonly Row[],
+    before: BulkTicket | undefined,
+  ): { n: number; problem: CellProblem } | null {
     const [first] = group as readonly [Row, ...Row[]];
     const today = formatDay(this.context.clock.today());
     for (const { n, row } of group) {
-      if (row.closed > today) return { n, problem: problem('closed', 'not-accepted', `${row.closed} is after today; only tickets that are closed come in.`) };
+      if (row.closed > today)
+        return {
+          n,
+          problem: problem(
+            'closed',
+            'not-accepted',
+            `${row.closed} is after today; only tickets that are closed come in.`,
+          ),
+        };
       for (const field of HEAD)
         if ((row[field] ?? null) !== (first.row[field] ?? null))
-          return { n, problem: problem(field, 'conflict', `Row ${first.n} of ticket ${row.number} says "${String(first.row[field] ?? '')}"; make them agree.`) };
+          return {
+            n,
+            problem: problem(
+              field,
+              'conflict',
+              `Row ${first.n} of ticket ${row.number} says "${String(first.row[field] ?? '')}"; make them agree.`,
+            ),
+          };
     }
     if (before && !before.isClosed)
-      return { n: first.n, problem: problem('number', 'conflict', `Ticket ${before.number} is in the shop now; it is not changed by a spreadsheet.`) };
+      return {
+        n: first.n,
+        problem: problem(
+          'number',
+          'conflict',
+          `Ticket ${before.number} is in the shop now; it is not changed by a spreadsheet.`,
+        ),
+      };
     return null;
   }
 
@@ -112,7 +148,10 @@ class TicketsRun implements KindRun {
     const { tx, actor } = this.context;
     await tx.bulk.addUnlisted(this.parts.takeNew());
     await tx.bulk.insertTickets(this.writes, actor.id);
-    const units = await tx.bulk.unitsByIds(this.writes.map(({ unitId }) => unitId), null);
+    const units = await tx.bulk.unitsByIds(
+      this.writes.map(({ unitId }) => unitId),
+      null,
+    );
     for (const { line } of units) if (line) this.touched.add(line);
   }
 
@@ -126,9 +165,23 @@ const HEAD = ['opened', 'closed', 'unitNumber', 'line', 'serial', 'complaint', '
 
 function unitProblem(row: TicketSheetRow, unit: BulkUnit | null): { n: null; problem: CellProblem } | null {
   if (!unit)
-    return { n: null, problem: problem('serial', 'not-on-file', `There is no ${row.line ?? 'unit'} with serial ${row.serial ?? ''} on file; bring owners and units in first.`) };
+    return {
+      n: null,
+      problem: problem(
+        'serial',
+        'not-on-file',
+        `There is no ${row.line ?? 'unit'} with serial ${row.serial ?? ''} on file; bring owners and units in first.`,
+      ),
+    };
   if (unit.line) return null;
-  return { n: null, problem: problem('line', 'conflict', 'Nobody has said what this unit is, so it has no positions; identify it first.') };
+  return {
+    n: null,
+    problem: problem(
+      'line',
+      'conflict',
+      'Nobody has said what this unit is, so it has no positions; identify it first.',
+    ),
+  };
 }
 
 /** A ticket goes in whole: where one of its rows is rejected, so are the others, and say which it was. */
@@ -136,6 +189,9 @@ function withTheOthers(group: readonly Row[], problems: ReadonlyMap<number, read
   const [first] = [...problems.keys()];
   return group.map(({ n, row }) => {
     const own = problems.get(n);
-    return rejected(n, ...(own ?? [problem(null, 'conflict', `Ticket ${row.number} goes in whole, and its row ${first} is rejected.`)]));
+    return rejected(
+      n,
+      ...(own ?? [problem(null, 'conflict', `Ticket ${row.number} goes in whole, and its row ${first} is rejected.`)]),
+    );
   });
 }

@@ -17,13 +17,26 @@ export function unitProblems(row: OwnerSheetRow, line: LineRow | undefined): Cel
   if (!line) return [problem('line', 'not-on-file', `There is no line "${row.line}" on file; bring lines in first.`)];
   const problems: CellProblem[] = [];
   if (row.model && !line.models.some(({ number }) => number === row.model))
-    problems.push(problem('model', 'not-on-file', `${line.name} has no model "${row.model}"; it has ${line.models.map(({ number }) => number).join(', ') || 'none'}.`));
+    problems.push(
+      problem(
+        'model',
+        'not-on-file',
+        `${line.name} has no model "${row.model}"; it has ${line.models.map(({ number }) => number).join(', ') || 'none'}.`,
+      ),
+    );
   const strange = row.options?.find(({ option }) => !line.options.some(({ code }) => code === option));
   if (strange)
-    problems.push(problem('options', 'not-on-file', `${line.name} has no option "${strange.option}"; it has ${line.options.map(({ code }) => code).join(', ') || 'none'}.`));
+    problems.push(
+      problem(
+        'options',
+        'not-on-file',
+        `${line.name} has no option "${strange.option}"; it has ${line.options.map(({ code }) => code).join(', ') || 'none'}.`,
+      ),
+    );
   for (const { kind, data } of evidenceOfCells(row)) {
     const read = EvidenceSchema.safeParse({ id: 'sheet', kind, ...data });
-    if (!read.success) problems.push(problem(FIELD_OF[kind] ?? null, 'not-accepted', `${read.error.issues[0]!.message}.`));
+    if (!read.success)
+      problems.push(problem(FIELD_OF[kind] ?? null, 'not-accepted', `${read.error.issues[0]!.message}.`));
   }
   return problems;
 }
@@ -42,7 +55,10 @@ const FIELD_OF: Readonly<Record<string, string>> = {
 /** The unit as it would stand: the file's values where it gives some, else those on file. */
 export function unitOfRow(row: OwnerSheetRow, before: BulkUnit | null): RowUnit {
   const keep = <T>(given: T | null | undefined, kept: T | null): T | null => (given === undefined ? kept : given);
-  const options = { ...before?.options, ...Object.fromEntries((row.options ?? []).map((one) => [one.option, one.fitted])) };
+  const options = {
+    ...before?.options,
+    ...Object.fromEntries((row.options ?? []).map((one) => [one.option, one.fitted])),
+  };
   const serial = keep(row.serial, before?.serial ?? null);
   return {
     unit: {

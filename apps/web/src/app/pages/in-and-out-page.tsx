@@ -20,7 +20,9 @@ export function InAndOutPage() {
       {mayBring && mayTake ? <RulebookFile /> : null}
       {mayBring || mayTake ? null : (
         <EmptyView title="A manager does this">
-          <p>Spreadsheets hold everything there is, so a manager or an administrator brings them in and takes them out.</p>
+          <p>
+            Spreadsheets hold everything there is, so a manager or an administrator brings them in and takes them out.
+          </p>
         </EmptyView>
       )}
     </>

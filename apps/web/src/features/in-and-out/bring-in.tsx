@@ -43,9 +43,21 @@ export function BringIn() {
     <section aria-labelledby="bring-in">
       <h2 id="bring-in">1. Bring a spreadsheet in</h2>
       <KindPanel kind={kind} onKind={another} />
-      <DropFile what="a spreadsheet (.csv or .xlsx)" accept=".csv,.txt,.tsv,.xlsx" busy={bring.isPending} onFile={take} />
+      <DropFile
+        what="a spreadsheet (.csv or .xlsx)"
+        accept=".csv,.txt,.tsv,.xlsx"
+        busy={bring.isPending}
+        onFile={take}
+      />
       <ActProblem error={bring.error} />
-      {id === null ? null : <Brought key={id} id={id} onEncoding={(encoding) => file && take(file, encoding)} onAnother={() => another(kind)} />}
+      {id === null ? null : (
+        <Brought
+          key={id}
+          id={id}
+          onEncoding={(encoding) => file && take(file, encoding)}
+          onAnother={() => another(kind)}
+        />
+      )}
     </section>
   );
 }
@@ -68,7 +80,7 @@ function Brought({ id, onEncoding, onAnother }: BroughtProps) {
           </>
         ) : (
           <>
-            <h2>{`2. Which column holds what`}</h2>
+            <h2 className={classes.part}>2. Which column holds what</h2>
             <HowRead sheet={data} onEncoding={onEncoding} />
             <Progress sheet={data} />
             <ColumnChoice sheet={data} />
@@ -86,7 +98,9 @@ function HowRead({ sheet, onEncoding }: { sheet: SheetView; onEncoding: (encodin
     <div className={classes.hows}>
       <p>
         {`${sheet.fileName}: ${count(sheet.rows, 'row')}${delimiter ? `, parted by ${delimiter}` : ', the first sheet of a workbook'}.`}
-        {sheet.encodingCertain ? '' : ' How its letters are written is a guess: look whether ä, é, ø and the like are right below.'}
+        {sheet.encodingCertain
+          ? ''
+          : ' How its letters are written is a guess: look whether ä, é, ø and the like are right below.'}
       </p>
       {sheet.encodingCertain && sheet.encoding === 'utf-8' ? null : sheet.encoding === null ? null : (
         <NativeSelect

@@ -30,7 +30,13 @@ export function ColumnChoice({ sheet }: { sheet: SheetView }) {
   const used = new Set(Object.values(choice.mapping));
   const unused = sheet.headings.filter((heading, at) => heading !== '' && !used.has(at));
   const field = ([name, column]: readonly [string, Column]) => (
-    <FieldRow key={name} sheet={sheet} column={column} at={choice.mapping[name] ?? null} onChoose={(at) => choose(name, at)} />
+    <FieldRow
+      key={name}
+      sheet={sheet}
+      column={column}
+      at={choice.mapping[name] ?? null}
+      onChoose={(at) => choose(name, at)}
+    />
   );
   return (
     <form onSubmit={submit}>
@@ -42,32 +48,45 @@ export function ColumnChoice({ sheet }: { sheet: SheetView }) {
         </details>
       ) : null}
       {unused.length > 0 ? <p className="soft">{`Not used from the file: ${unused.join(', ')}.`}</p> : null}
-      <div className={classes.hows}>
-        <NativeSelect
-          label="Days such as 03/04/2017 are written"
-          value={choice.dayOrder ?? NONE}
-          data={[
-            { value: NONE, label: 'nowhere in this file' },
-            { value: 'day-month-year', label: 'day first: 3 April 2017' },
-            { value: 'month-day-year', label: 'month first: 4 March 2017' },
-          ]}
-          onChange={(event) =>
-            setChoice({ ...choice, dayOrder: (event.currentTarget.value || null) as LookAtSheet['dayOrder'] })
-          }
-        />
-        {sheet.kind === 'rules' ? (
-          <Checkbox
-            label="Publish the papers at once (otherwise they wait as drafts)"
-            checked={choice.publish}
-            onChange={(event) => setChoice({ ...choice, publish: event.currentTarget.checked })}
-          />
-        ) : null}
-      </div>
+      <HowRead kind={sheet.kind} choice={choice} onChoose={setChoice} />
       <Button type="submit" variant="filled" loading={look.isPending} disabled={missing.length > 0}>
         {missing.length > 0 ? `Choose the column for ${missing[0]![1].heading}` : 'Look at what it would change'}
       </Button>
       <ActProblem error={look.error} />
     </form>
+  );
+}
+
+interface HowReadProps {
+  kind: SheetView['kind'];
+  choice: LookAtSheet;
+  onChoose: (choice: LookAtSheet) => void;
+}
+
+/** What the headings cannot tell. */
+function HowRead({ kind, choice, onChoose }: HowReadProps) {
+  return (
+    <div className={classes.hows}>
+      <NativeSelect
+        label="Days such as 03/04/2017 are written"
+        value={choice.dayOrder ?? NONE}
+        data={[
+          { value: NONE, label: 'nowhere in this file' },
+          { value: 'day-month-year', label: 'day first: 3 April 2017' },
+          { value: 'month-day-year', label: 'month first: 4 March 2017' },
+        ]}
+        onChange={(event) =>
+          onChoose({ ...choice, dayOrder: (event.currentTarget.value || null) as LookAtSheet['dayOrder'] })
+        }
+      />
+      {kind === 'rules' ? (
+        <Checkbox
+          label="Publish the papers at once (otherwise they wait as drafts)"
+          checked={choice.publish}
+          onChange={(event) => onChoose({ ...choice, publish: event.currentTarget.checked })}
+        />
+      ) : null}
+    </div>
   );
 }
 

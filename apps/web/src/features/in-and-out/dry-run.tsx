@@ -17,7 +17,7 @@ export function DryRun({ sheet }: { sheet: SheetView }) {
   const good = add + change;
   const blocked = good === 0 || (rejected > 0 && !leaveOut);
   return (
-    <section aria-labelledby="dry-run">
+    <section aria-labelledby="dry-run" className={classes.part}>
       <h2 id="dry-run">3. What it would change</h2>
       <Counts sheet={sheet} />
       <RejectedRows sheet={sheet} />
@@ -29,7 +29,12 @@ export function DryRun({ sheet }: { sheet: SheetView }) {
         />
       ) : null}
       <div className={classes.act}>
-        <Button variant="filled" disabled={blocked} loading={run.isPending} onClick={() => run.mutate({ leaveOutRejected: leaveOut })}>
+        <Button
+          variant="filled"
+          disabled={blocked}
+          loading={run.isPending}
+          onClick={() => run.mutate({ leaveOutRejected: leaveOut })}
+        >
           {good === 0 ? 'Nothing to import' : `Import ${count(good, 'row')}`}
         </Button>
         <span className="soft">
@@ -51,7 +56,7 @@ export function DryRun({ sheet }: { sheet: SheetView }) {
 export function ImportDone({ sheet }: { sheet: SheetView }) {
   const { recheckId, rejected } = sheet.outcome!;
   return (
-    <section aria-labelledby="done" role="status">
+    <section aria-labelledby="done" role="status" className={classes.part}>
       <h2 id="done">{`${sheet.fileName} is imported`}</h2>
       <Counts sheet={sheet} done />
       {recheckId === null ? null : (

@@ -21,7 +21,7 @@ export function KindPanel({ kind, onKind }: KindPanelProps) {
         onChange={(event) => onKind(event.currentTarget.value as SheetKind)}
       />
       <p>
-        {`Each row: ${KINDS[kind].about} ${needs}`}
+        {`Each row is ${KINDS[kind].about[0]!.toLowerCase()}${KINDS[kind].about.slice(1)} ${needs}`}
         <br />
         <span className="soft">No spreadsheet yet? Fill in an empty one, with a worked line: </span>
         <a href={address(`/sheets/templates/${kind}`, { format: 'xlsx' })} download>

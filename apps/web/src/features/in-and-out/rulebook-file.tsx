@@ -20,7 +20,7 @@ export function RulebookFile() {
   };
   const changes = look.data ? countOf(look.data) : 0;
   return (
-    <section aria-labelledby="rulebook-file">
+    <section aria-labelledby="rulebook-file" className={classes.part}>
       <h2 id="rulebook-file">The rulebook as one file</h2>
       <p>
         {'Makers, lines, parts, serial schemes, papers and every version of every rule, with no owner in it: '}
@@ -83,7 +83,9 @@ function Changes({ imported, says }: { imported: RulebookImported; says: string 
     <ul className={classes.changes}>
       {(Object.keys(WORDS) as (keyof typeof WORDS)[]).map((list) => {
         const { added, changed, same } = imported.counts[list];
-        return <li key={list}>{`${WORDS[list]}: ${added} ${says} added, ${changed} changed, ${same} are there already`}</li>;
+        return (
+          <li key={list}>{`${WORDS[list]}: ${added} ${says} added, ${changed} changed, ${same} are there already`}</li>
+        );
       })}
     </ul>
   );
