@@ -7,6 +7,7 @@ import { recordedExamples } from '../../apps/api/src/open-api/examples';
 import { repoRoot } from '../../libs/config';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop } from '../api/api-shop';
+import { CLIENT, TestProvider } from '../api/provider';
 import { everyOperation } from './every-operation';
 import { Walk } from './walk';
 
@@ -71,7 +72,14 @@ interface Operation {
 }
 
 beforeAll(async () => {
-  shop = await ApiShop.open(db);
+  const provider = await TestProvider.open();
+  db.beforeClose(() => Promise.resolve(provider.close()));
+  shop = await ApiShop.open(db, {
+    OIDC_ISSUER: provider.issuer,
+    OIDC_CLIENT_ID: CLIENT.clientId,
+    OIDC_CLIENT_SECRET: CLIENT.clientSecret,
+  });
+  await provider.sendsBackTo(`${shop.api.url}/from-elsewhere`);
   const administrator = await shop.as('administrator');
   document = (await administrator.get<OpenApiDocument>('/openapi.json')).body;
   checks = new Checks(document);

@@ -15,6 +15,7 @@ import type {
 import { SAFETY_POINTS } from '../../libs/ticket';
 import { Caller, PASSWORD, rule, type ApiShop } from '../api/api-shop';
 import { workAtShelf } from './shelf-operations';
+import { ProviderBrowser } from '../api/provider';
 import type { Walk } from './walk';
 
 /**
@@ -190,6 +191,7 @@ async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
   await walk.call('session-sign-out-everywhere', { as: again });
   await walk.call('session-who-am-i', administrator);
   await walk.call('session-demo-people', { as: shop.anonymous() });
+  await signInElsewhere(shop, walk, path);
   await walk.call('session-sign-out', { as: await signedIn(shop, 'technician', PASSWORD) });
 }
 
@@ -211,6 +213,17 @@ async function secondFactor(shop: ApiShop, walk: Walk, as: Caller, password: str
   await walk.call('second-factor-sign-in', { as: half, body: { code: code() } });
   await walk.call('second-factor-turn-off', { as, body: { password, code: code() } });
   await setUp();
+}
+
+async function signInElsewhere(shop: ApiShop, walk: Walk, path: { id: number }): Promise<void> {
+  const email = 'nils@shop.example';
+  await walk.call('people-elsewhere', { as: 'administrator', path, body: { email } });
+  await walk.call('elsewhere-offered', { as: shop.anonymous() });
+  await walk.call('elsewhere-begin', { as: shop.anonymous() });
+  const begun = await shop.anonymous().ask<{ address: string }>('POST', '/session/elsewhere');
+  const away = new Caller(shop.api.url, cookieIn(begun.headers, 'revright-elsewhere'));
+  const { search } = await new ProviderBrowser().signIn(begun.body.address, 'nils', shop.api.url);
+  await walk.call('elsewhere-back', { as: away, body: { query: search } });
 }
 
 async function runTheShop(walk: Walk): Promise<void> {

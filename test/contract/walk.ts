@@ -116,6 +116,7 @@ function shortened(value: unknown): unknown {
 const SECRET: Readonly<Record<string, unknown>> = {
   secret: 'JBSWY3DPEHPK3PXPJBSWY3DPEHPK3PXP',
   codes: ['ABCD-EFGH-JKMN-PQRS-TUVW-XYZ2'],
+  query: '?code=...&state=...&iss=...',
   address: 'otpauth://totp/Revright:nils?issuer=Revright&secret=JBSWY3DPEHPK3PXPJBSWY3DPEHPK3PXP',
   link: '/welcome#Q2hhbmdlcyBldmVyeSB0aW1lLCBzaG93biBvbmNl',
 };

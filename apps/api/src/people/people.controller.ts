@@ -70,6 +70,7 @@ export class PeopleController {
 
   @Put(':id/elsewhere')
   @Permit('manage-people')
+  @Says('Writes down as whom a person may sign in with another provider, or takes it away.')
   @ZodResponse({ status: 200, type: PersonDto })
   async elsewhere(@RowIdParam('id') id: number, @Body() input: PersonElsewhereDto) {
     return answer(await setElsewhere(this.ports, id, input));

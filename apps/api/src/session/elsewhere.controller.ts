@@ -15,6 +15,7 @@ import {
 import { OpenToAll } from '../auth/permit';
 import { clearCookie, readCookie, setCookie } from '../auth/session-cookie';
 import { ProblemError } from '../http/problem-error';
+import { Says } from '../open-api/says';
 import { CONFIG, ELSEWHERE, PORTS, SEALS, SESSION_RULES } from '../tokens';
 import { SignInDoor } from './sign-in-door';
 
@@ -30,6 +31,7 @@ const remembered = z.object({ state: z.string(), nonce: z.string(), verifier: z.
 
 /** Signing in with another provider: the page goes there and comes back with an answer, which is sent here. */
 @Controller('session/elsewhere')
+@Says('Signing in with an OpenID Connect provider, where the shop has one.')
 export class ElsewhereController {
   constructor(
     @Inject(PORTS) private readonly ports: Ports,
@@ -42,6 +44,7 @@ export class ElsewhereController {
 
   @Get()
   @OpenToAll()
+  @Says('What the other way of signing in is called; null where there is none.')
   @ZodResponse({ status: 200, type: OfferedDto })
   offered() {
     return { name: this.elsewhere?.name ?? null };
@@ -50,6 +53,7 @@ export class ElsewhereController {
   @Post()
   @HttpCode(200)
   @OpenToAll()
+  @Says('Begins to sign in elsewhere: where the browser is to go.')
   @ZodResponse({ status: 200, type: BegunDto })
   async begin(@Req() request: FastifyRequest, @Res({ passthrough: true }) reply: FastifyReply) {
     const { address, remember } = await this.provider().begin(this.backTo(request));
@@ -61,6 +65,7 @@ export class ElsewhereController {
   @Post('back')
   @HttpCode(200)
   @OpenToAll()
+  @Says('Signs in with what the browser came back with.')
   @ZodResponse({ status: 200, type: MeDto })
   async back(
     @Body() { query }: BackDto,

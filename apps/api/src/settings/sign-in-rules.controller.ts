@@ -12,13 +12,11 @@ class SignInRulesDto extends createZodDto(signInRules) {}
 
 @Controller('settings/sign-in')
 @Says('What the shop asks of a sign-in.')
-@Says('What the shop asks of a sign-in.')
 export class SignInRulesController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('manage-people')
-  @Says('What the shop asks of a sign-in.')
   @Says('What the shop asks of a sign-in.')
   @ZodResponse({ status: 200, type: SignInRulesDto })
   view() {
@@ -27,7 +25,6 @@ export class SignInRulesController {
 
   @Put()
   @Permit('manage-people')
-  @Says('Changes what the shop asks of a sign-in.')
   @Says('Changes what the shop asks of a sign-in.')
   @ZodResponse({ status: 200, type: SignInRulesDto })
   async change(@Body() input: SignInRulesDto, @CurrentActor() actor: Actor, @CurrentPerson() person: PersonRow) {
