@@ -20,6 +20,7 @@ const ROOMS = {
   'libs/demo': PURE.map((name) => `libs/${name}`),
   'libs/store': ['libs/usecases', 'libs/config', 'libs/demo', ...PURE.map((name) => `libs/${name}`)],
   'libs/queue': ['libs/usecases', 'libs/config', ...PURE.map((name) => `libs/${name}`)],
+  'libs/pictures': ['libs/usecases', 'libs/contracts'],
   'libs/press': ['libs/usecases', 'libs/papers', 'libs/contracts'],
   'libs/mail': ['libs/usecases', 'libs/papers', 'libs/contracts'],
   'libs/testing': [
@@ -34,6 +35,7 @@ const ROOMS = {
     'libs/usecases',
     'libs/press',
     'libs/sheet-files',
+    'libs/pictures',
     'libs/store',
     'libs/queue',
     'libs/config',
@@ -51,6 +53,7 @@ const ROOMS = {
     'apps/api',
     'apps/worker',
     'libs/usecases',
+    'libs/pictures',
     'libs/store',
     'libs/queue',
     'libs/demo',
@@ -116,6 +119,12 @@ module.exports = {
       severity: 'error',
       from: { path: '^(apps|libs)/', pathNot: ['^libs/store/', '^libs/testing/', SPEC] },
       to: { path: 'node_modules/(pg|@prisma|pg-copy-streams)/' },
+    },
+    {
+      name: 'only-pictures-knows-the-picture-library',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: ['^libs/pictures/', SPEC] },
+      to: { path: 'node_modules/(sharp|@img)/' },
     },
     {
       name: 'only-the-queue-knows-the-queue',

@@ -6,6 +6,7 @@ export * from './catalogue';
 export * from './unit';
 export * from './ruling';
 export * from './estimate';
+export * from './photo';
 export * from './ticket';
 export * from './bench-list';
 export * from './bulletin';

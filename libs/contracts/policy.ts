@@ -38,6 +38,7 @@ export const POLICY = {
   'write-estimates': DESK,
   /** What was earned on tickets handed over, as a table for the shop's books. */
   'export-bookkeeping': ['manager', 'administrator'],
+  'take-photos': DESK,
   'tick-safety': BENCH,
   'move-ticket': DESK,
   'hold-ticket': DESK,

@@ -3,6 +3,7 @@ import { dayText, instantText, line, personRef, reason, rowId, stage, verdict } 
 import { bench, position } from './catalogue';
 import { authorisationView, estimateView, labourLine } from './estimate';
 import { marks } from './marks';
+import { photoView } from './photo';
 import { fitView, partRef, rulingView, strengthView, verdictView } from './ruling';
 import { cameFrom, partWait, shelfWord } from './shelf';
 import { newOwner, owner, unitIdentity, unitView } from './unit';
@@ -255,6 +256,7 @@ export const ticketView = z.object({
   authorisation: authorisationView.nullable(),
   safety: z.array(z.object({ id: z.string(), sentence: z.string(), ticked: z.boolean() })),
   flags: z.array(flagView),
+  photos: z.array(photoView),
   /** per stage, what its gate still asks for; empty means the gate is open */
   missing: z.array(z.object({ stage, points: z.array(missingPoint) })),
   notes: z.array(z.object({ sentence: z.string(), source: z.string(), on: dayText })),

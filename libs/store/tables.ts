@@ -20,6 +20,7 @@ import { secondFactorStore, signInStepStore } from './people/second-factor-store
 import { sessionStore } from './people/session-store';
 import { settingStore } from './people/setting-store';
 import { deviceStore, tryStore } from './people/try-store';
+import { photoStore } from './photos/photo-store';
 import { recheckStore } from './rechecks/recheck-store';
 import { rulebookStore } from './rulebook/rulebook-store';
 import { noticeStore } from './shelf/notice-store';
@@ -48,6 +49,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     units: unitStore(db, zone),
     tickets: ticketStore(db),
     benches: benchStore(db),
+    photos: photoStore(db),
     estimates: estimateStore(db, zone),
     flags: flagStore(db),
     shelf: shelfStore(db),

@@ -41,6 +41,7 @@ export * from './record-evidence/index';
 export * from './open-ticket/index';
 export * from './work-on-ticket/index';
 export * from './estimate-work/index';
+export * from './take-photo/index';
 export * from './move-stage/index';
 export * from './record-places/index';
 export * from './tell-part/index';

@@ -53,12 +53,17 @@ export class Caller {
   async upload<T>(path: string, { name, text }: { name: string; text: string | Buffer }): Promise<Answer<T>> {
     const form = new FormData();
     form.append('file', new Blob([typeof text === 'string' ? text : new Uint8Array(text)]), name);
+    return this.send<T>(path, form);
+  }
+
+  /** Sends a form with a file in it. */
+  async send<T = TicketView>(path: string, form: FormData): Promise<Answer<T>> {
     const response = await fetch(`${this.url}/api${path}`, {
       method: 'POST',
       headers: { cookie: this.cookie },
       body: form,
     });
-    return { status: response.status, headers: response.headers, body: JSON.parse(await response.text()) as T };
+    return { status: response.status, headers: response.headers, body: (await response.json()) as T };
   }
 
   get<T = TicketView>(path: string): Promise<Answer<T>> {

@@ -1,5 +1,7 @@
 import { Secret, TOTP } from 'otpauth';
+import sharp from 'sharp';
 import type {
+  BenchLists,
   BulletinDetail,
   CallbackView,
   Invited,
@@ -32,6 +34,38 @@ export async function everyOperation(shop: ApiShop, walk: Walk): Promise<void> {
   await managePeople(shop, walk);
   await runTheShop(walk);
   await bringAndTake(walk);
+  await workAtBenches(walk);
+}
+
+async function workAtBenches(walk: Walk): Promise<void> {
+  const { benches } = await walk.call<BenchLists>('benches-lists');
+  const { id: ticket, bench } = benches.flatMap(({ tickets }) => tickets)[0]!;
+  await walk.call('benches-move', { path: { id: ticket }, body: { from: bench!.id, to: bench!.id, before: null } });
+  await walk.call('benches-change', { path: { id: bench!.id }, body: { dayMinutes: 480 } });
+  await walk.call('benches-choose', { as: 'technician', body: { benchId: bench!.id } });
+  await walk.call('benches-mine', { as: 'technician' });
+  const money = { currency: 'EUR', tax: { name: 'VAT', basisPoints: 2_100, included: true }, hourMinor: 6_400 };
+  await walk.call('estimates-change-money', { body: money });
+  await walk.call('estimates-money');
+  const { version } = await walk.call<TicketView>('tickets-view', { path: { id: ticket } });
+  await walk.call('estimates-write', { path: { id: ticket }, version });
+  await walk.call('estimates-bookkeeping', { query: { from: '2026-11-01', to: '2026-12-01' } });
+  await takePhotos(walk, ticket);
+}
+
+async function takePhotos(walk: Walk, id: number): Promise<void> {
+  const photo = await sharp({ create: { width: 64, height: 48, channels: 3, background: '#70806a' } })
+    .jpeg()
+    .toBuffer();
+  const form = new FormData();
+  form.set('stage', 'inspection');
+  form.set('photo', new Blob([new Uint8Array(photo)]), 'photo.jpg');
+  const { photos } = await walk.call<TicketView>('photos-take', { path: { id }, form });
+  const { id: photoId, name } = photos[0]!;
+  await walk.call('photos-change', { path: { id, photoId }, body: { onSheet: true } });
+  await walk.call('photos-full', { path: { name } });
+  await walk.call('photos-thumb', { path: { name } });
+  await walk.call('photos-remove', { path: { id, photoId }, body: { reason: 'shows a person' } });
 }
 
 async function readCatalogue(walk: Walk): Promise<void> {
@@ -76,7 +110,7 @@ async function workOnTicket(shop: ApiShop, walk: Walk): Promise<void> {
   ];
   await act('tickets-record-places', { side: 'found', places });
   await walk.call('tickets-explain', { path: { id, position: 'AUG-PIN', place: 2 }, query: { side: 'found' } });
-  await act('tickets-set-labour', { minutes: 40, minor: 3_000 });
+  await act('tickets-set-labour', { lines: [{ kind: 'labour', what: 'Change the pin', minutes: 40, minor: 3_000 }] });
   await act('tickets-authorise', { by: 'Ole Brand', how: 'phone', amountMinor: 5_000 });
   await act('tickets-tick-safety', { checks: SAFETY_POINTS.slice(0, 2).map((point) => point.id) });
   await act('tickets-move-stage', { to: 'parts-selection' });

@@ -10,6 +10,8 @@ export interface Asked {
   readonly body?: unknown;
   /** goes as the one file of a form */
   readonly file?: { readonly name: string; readonly text: string };
+  /** in place of a body, for a route that takes a file */
+  readonly form?: FormData;
   /** goes into If-Match */
   readonly version?: number;
   /** who asks; the manager unless said */
@@ -67,7 +69,9 @@ export class Walk {
     const headers: Record<string, string> = asked.version === undefined ? {} : { 'if-match': `"${asked.version}"` };
     const answer = asked.file
       ? await caller.upload<unknown>(path, asked.file)
-      : await caller.ask<unknown>(place.method, path, asked.body, headers);
+      : asked.form
+        ? await caller.send<unknown>(path, asked.form)
+        : await caller.ask<unknown>(place.method, path, asked.body, headers);
     const contentType = answer.headers.get('content-type')?.split(';')[0] ?? '';
     const called = { id, status: answer.status, contentType, asked, body: answer.body };
     this.calls.push(called);

@@ -21,6 +21,7 @@ import { HealthModule } from './health/health.module';
 import { LiveModule } from './live/live.module';
 import { MetricsModule } from './metrics/metrics.module';
 import { OwnersModule } from './owners/owners.module';
+import { PhotosModule } from './photos/photos.module';
 import { PortsModule } from './ports.module';
 import { PrintsModule } from './prints/prints.module';
 import { RechecksModule } from './rechecks/rechecks.module';
@@ -48,6 +49,7 @@ const NOUNS: Type[] = [
   BenchesModule,
   EstimatesModule,
   ShelfModule,
+  PhotosModule,
   FlagsModule,
   BulletinsModule,
   RulebookModule,

@@ -5,6 +5,7 @@ import type { Clock, Passwords, Ports, SessionRules, Store } from '../../../libs
 export const PORTS = Symbol('ports');
 export const CONFIG = Symbol('config');
 export const PRINTING = Symbol('printing');
+export const PICTURES = Symbol('pictures');
 export const PASSWORDS = Symbol('passwords');
 export const ELSEWHERE = Symbol('elsewhere');
 export const SEALS = Symbol('seals');

@@ -2,8 +2,9 @@ import { hostname } from 'node:os';
 import { pino } from 'pino';
 import { dayOfInstant } from '../../../libs/day';
 import { makeDemoShop } from '../../../libs/demo';
+import { addDemoPhotos } from '../../../libs/pictures';
 import { RedisRefused } from '../../../libs/queue';
-import { openStore, seedIfEmpty } from '../../../libs/store';
+import { asProgram, openStore, seedIfEmpty } from '../../../libs/store';
 import { startApi } from '../../api/src/start-api';
 import { StartRefused } from '../../api/src/start-refused';
 import { startWorker } from '../../worker/src/start-worker';
@@ -29,7 +30,9 @@ export function shopParts(config: RunningConfig, say: Say): SoloParts {
     // A whole shop is loaded by the owner of the tables, in whose name nothing else is done here.
     seedIfEmpty: async () => {
       const owner = openStore({ url: config.migrationDatabaseUrl ?? config.databaseUrl, poolSize: 2 });
-      await seedIfEmpty(owner, makeShop).finally(() => owner.close());
+      const seeded = await seedIfEmpty(owner, makeShop).finally(() => owner.close());
+      const clock = { now: () => Date.now(), today: () => dayOfInstant(new Date(), config.timeZone) };
+      if (seeded) await asProgram(() => addDemoPhotos({ store, clock }));
     },
     startWorker: () => startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') }),
     startApi: async () => {

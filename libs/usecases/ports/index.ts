@@ -7,6 +7,7 @@ export * from './catalogue-store';
 export * from './unit-store';
 export * from './ticket-store';
 export * from './bench-store';
+export * from './photo-store';
 export * from './estimate-store';
 export * from './store';
 export * from './passwords';

@@ -13,6 +13,7 @@ import type { KeptAnswerStore } from './kept-answer-store';
 import type { LiveStore } from './live-store';
 import type { OutboxStore } from './outbox-store';
 import type { PeopleStore } from './people-store';
+import type { PhotoStore } from './photo-store';
 import type { RecheckStore } from './recheck-store';
 import type { RulebookStore } from './rulebook-store';
 import type { SecondFactorStore, SignInStepStore } from './second-factor-store';
@@ -43,6 +44,7 @@ export interface Tables {
   readonly units: UnitStore;
   readonly tickets: TicketStore;
   readonly benches: BenchStore;
+  readonly photos: PhotoStore;
   readonly estimates: EstimateStore;
   readonly flags: FlagStore;
   readonly shelf: ShelfStore;

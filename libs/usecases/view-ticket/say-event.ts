@@ -47,6 +47,9 @@ const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   estimate: (data) => `Estimate written down, revision ${text(data, 'revision')}: ${text(data, 'total')}.`,
   authorised: (data) =>
     `${text(data, 'by')} authorised the work (${text(data, 'how').replace(/-/g, ' ')})${upTo(data)}.`,
+  photo: (data) =>
+    `Photo taken at ${text(data, 'stage')}${text(data, 'caption') === '' ? '' : `: ${text(data, 'caption')}`}.`,
+  'photo-removed': (data) => `Photo taken away${because(data)}.`,
   safety: (data) => `Safety points ticked: ${text(data, 'ticked')} of ${text(data, 'of')}.`,
   moved: (data) => `Moved from ${stage(data, 'from')} to ${stage(data, 'to')}.`,
   'moved-back': (data) => `Moved back from ${stage(data, 'from')} to ${stage(data, 'to')}${because(data)}.`,

@@ -1,4 +1,4 @@
-import type { EstimateRevision, PartWaitView, PickView, PlaceView, TicketView } from '../../contracts';
+import type { EstimateRevision, PartWaitView, PhotoView, PickView, PlaceView, TicketView } from '../../contracts';
 import { missingFor, SAFETY_POINTS } from '../../ticket';
 import { placeName, toPosition } from '../browse-catalogue/index';
 import { estimateView } from '../estimate-work/estimate-as-it-stands';
@@ -31,6 +31,7 @@ export interface Around {
   readonly shelf: TicketView['shelf'];
   readonly waits: readonly PartWaitView[];
   readonly spares: readonly SpareRow[];
+  readonly photos: readonly PhotoView[];
 }
 
 /** The whole ticket line on one page. */
@@ -56,6 +57,7 @@ export function ticketView(whole: WholeTicket, around: Around): TicketView {
     authorisation: ticket.authorisation && authorisationView(ticket.authorisation),
     safety: SAFETY_POINTS.map((point) => ({ ...point, ticked: ticket.safetyChecks.includes(point.id) })),
     flags: whole.flags.map(flagView),
+    photos: [...around.photos],
     missing: missingFor(gateFacts(whole)).map(({ stage, points }) => ({ stage, points: [...points] })),
     notes: [...around.notes],
     earlierTickets: [...around.earlier],

@@ -13,12 +13,13 @@ export async function viewTicket({ store, clock }: Ports, actor: Actor, id: numb
   const row = await store.tickets.byId(id);
   const sight = sightOf(actor);
   if (!row || (sight !== null && row.locationId !== sight)) return noSuchTicket(id);
-  const [before, events, notes, earlier, revisions] = await Promise.all([
+  const [before, events, notes, earlier, revisions, photos] = await Promise.all([
     store.tickets.recordsBefore(row.unitId, id),
     store.tickets.events(id),
     store.units.notes(row.unitId),
     store.tickets.earlier(row.unitId, id),
     store.estimates.ofTicket(id),
+    store.photos.ofTicket(id),
   ]);
   const partIds = before.flatMap(({ partId }) => (partId === null ? [] : [partId]));
   const whole = await loadAround(store, clock, row, partIds);
@@ -27,7 +28,7 @@ export async function viewTicket({ store, clock }: Ports, actor: Actor, id: numb
     store.waits.ofTicket(id),
     store.tickets.spares(row.unitId),
   ]);
-  return done(ticketView(whole, { before, events, notes, earlier, revisions, shelf, waits, spares }));
+  return done(ticketView(whole, { before, events, notes, earlier, revisions, photos, shelf, waits, spares }));
 }
 
 /** What the shelf has of the parts that can be wanted here: those the rulings name, and those picked. */

@@ -15,6 +15,7 @@ import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
 class BenchListsDto extends createZodDto(contracts.benchLists) {}
@@ -25,12 +26,14 @@ class ChooseMyBenchDto extends createZodDto(contracts.chooseMyBench) {}
 
 @Controller()
 @Repeatable()
+@Says('What lies on which bench, in which order, against how much a day there takes.')
 export class BenchesController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get('bench-lists')
   @Permit('see-tickets')
   @ZodResponse({ status: 200, type: BenchListsDto })
+  @Says('Every bench of the location with its list and its load, and the open tickets on none.')
   lists(@CurrentActor() actor: Actor) {
     return viewBenchLists(this.ports, actor);
   }
@@ -39,6 +42,9 @@ export class BenchesController {
   @HttpCode(200)
   @Permit('plan-benches')
   @ZodResponse({ status: 200, type: BenchListsDto })
+  @Says('Moves a ticket on a list, to another bench or off all of them.', {
+    more: 'A ticket that is not where it was seen any more is refused with 412 and the lists as they stand.',
+  })
   async move(@RowIdParam('id') id: number, @Body() input: MoveOnBenchDto, @CurrentActor() actor: Actor) {
     return answer(await moveOnBench(this.ports, actor, { ...input, id }));
   }
@@ -46,6 +52,7 @@ export class BenchesController {
   @Patch('benches/:id')
   @Permit('change-benches')
   @ZodResponse({ status: 200, type: BenchListsDto })
+  @Says('Sets how many minutes of work a day at a bench takes.')
   async change(@RowIdParam('id') id: number, @Body() input: ChangeBenchDto, @CurrentActor() actor: Actor) {
     return answer(await changeBench(this.ports, actor, { ...input, id }));
   }
@@ -53,6 +60,7 @@ export class BenchesController {
   @Get('my-bench')
   @Permit('see-tickets')
   @ZodResponse({ status: 200, type: MyBenchDto })
+  @Says('The list of the bench one works at, each ticket with what its gate still asks for.')
   mine(@CurrentActor() actor: Actor) {
     return viewMyBench(this.ports, actor);
   }
@@ -60,6 +68,7 @@ export class BenchesController {
   @Put('my-bench')
   @Permit('choose-my-bench')
   @ZodResponse({ status: 200, type: MyBenchDto })
+  @Says('Says at which bench one works.')
   async choose(@Body() input: ChooseMyBenchDto, @CurrentActor() actor: Actor) {
     return answer(await chooseMyBench(this.ports, actor, input));
   }

@@ -15,6 +15,7 @@ import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
 import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
+import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 import { csvOf } from './csv';
 
@@ -24,6 +25,7 @@ class BookkeepingQueryDto extends createZodDto(bookkeepingQuery) {}
 
 @Controller()
 @Repeatable()
+@Says('Estimates with their revisions, the money settings they rest on, and a table for the books.')
 export class EstimatesController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
@@ -31,6 +33,7 @@ export class EstimatesController {
   @HttpCode(200)
   @Permit('write-estimates')
   @ZodResponse({ status: 200, type: TicketViewDto })
+  @Says('Writes the estimate down as it stands, as its next revision.')
   async write(@RowIdParam('id') id: number, @IfMatch() version: number, @CurrentActor() actor: Actor) {
     return answer(await writeEstimate(this.ports, actor, { id, version }));
   }
@@ -38,6 +41,7 @@ export class EstimatesController {
   @Get('settings/money')
   @Permit('change-settings')
   @ZodResponse({ status: 200, type: MoneySettingsDto })
+  @Says('Currency, tax, and what an hour is asked for.')
   money() {
     return viewMoney(this.ports);
   }
@@ -45,6 +49,7 @@ export class EstimatesController {
   @Put('settings/money')
   @Permit('change-settings')
   @ZodResponse({ status: 200, type: MoneySettingsDto })
+  @Says('Settles currency, tax and hour; estimates written down before keep theirs.')
   changeMoney(@Body() input: MoneySettingsDto, @CurrentActor() actor: Actor) {
     return changeMoney(this.ports, actor, input);
   }
@@ -53,6 +58,7 @@ export class EstimatesController {
   @Permit('export-bookkeeping')
   @Header('content-type', 'text/csv; charset=utf-8')
   @Header('content-disposition', 'attachment; filename="bookkeeping.csv"')
+  @Says('The last estimate of every ticket handed over in a span of days, line by line.', { answers: ['text/csv'] })
   async bookkeeping(@Query() span: BookkeepingQueryDto, @CurrentActor() actor: Actor) {
     return csvOf(await bookkeepingRows(this.ports, actor, span));
   }

@@ -7,6 +7,7 @@ import { Section } from '../../components/section';
 import { LabourPanel } from '../../features/ticket/labour-panel';
 import { NextStepBar } from '../../features/ticket/next-step-bar';
 import { PartsPanel } from '../../features/ticket/parts-panel';
+import { PhotosPanel } from '../../features/ticket/photos-panel';
 import { PlacesPanel } from '../../features/ticket/places-panel';
 import { SafetyPanel } from '../../features/ticket/safety-panel';
 import { StageStrip } from '../../features/ticket/stage-strip';
@@ -45,6 +46,13 @@ function TicketLine({ ticket }: { ticket: TicketView }) {
           {orderAt(ticket.stage).map((Part, index) => (
             <Part key={index} ticket={ticket} />
           ))}
+          <Section
+            title="Photos"
+            note={count(ticket.photos.length, 'photo')}
+            open={ticket.stage === 'intake' || ticket.photos.length > 0}
+          >
+            <PhotosPanel ticket={ticket} />
+          </Section>
           <Section title="History" note={count(ticket.history.length, 'entry', 'entries')}>
             <TicketHistory ticket={ticket} />
           </Section>

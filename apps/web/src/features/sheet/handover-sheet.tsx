@@ -25,6 +25,7 @@ export function HandoverSheet({ ticket }: { ticket: TicketView }) {
       ) : (
         <Lines lines={lines} />
       )}
+      <SheetPhotos ticket={ticket} />
       <h2>Spares handed to you</h2>
       {spares.length === 0 ? <p>None.</p> : null}
       <ul>
@@ -49,6 +50,24 @@ export function HandoverSheet({ ticket }: { ticket: TicketView }) {
       <p>{consentWords(owner.consent)}</p>
       <p className={classes.sign}>Received by</p>
     </article>
+  );
+}
+
+/** The photos that were chosen for the owner; what each shows stands under it. */
+function SheetPhotos({ ticket }: { ticket: TicketView }) {
+  const chosen = ticket.photos.filter(({ onSheet }) => onSheet);
+  if (chosen.length === 0) return null;
+  const words = ({ caption, position, stage }: TicketView['photos'][number]) =>
+    caption || `${ticket.positions.find(({ code }) => code === position)?.name ?? 'The unit'}, at ${stage}`;
+  return (
+    <div className={classes.photos}>
+      {chosen.map((photo) => (
+        <figure key={photo.id}>
+          <img src={`/api/photos/${photo.name}`} alt={words(photo)} />
+          <figcaption>{words(photo)}</figcaption>
+        </figure>
+      ))}
+    </div>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { PlaceView, TicketView } from '../../../../../libs/contracts';
 import { VerdictMark } from '../../components/verdict-mark';
 import { sayDayText } from '../../lib/say';
+import { PhotosHere } from './photos-here';
 import { PlaceEntry } from './place-entry';
 import { PlaceSaid } from './place-said';
 import { verdictOf, type Side } from './place-record';
@@ -43,6 +44,7 @@ export function PlaceRow({ ticket, place, open }: PlaceRowProps) {
           {open === 'left' ? <PlaceEntry ticket={ticket} place={place} side="left" /> : <PlaceSaid side={place.left} />}
         </div>
       ) : null}
+      <PhotosHere ticket={ticket} position={place.position} place={place.place} />
       {verdict ? <VerdictChain ticket={ticket} place={place} /> : null}
     </li>
   );

@@ -1,0 +1,31 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { ticketView, type ChangePhoto, type TicketView } from '../../../../../libs/contracts';
+import { request } from '../../lib/api-client';
+import { upload } from '../../lib/upload';
+import { ticketQuery } from './ticket-query';
+
+/** Sends photos one after the other, so that a slow line is not asked for all of them at once. */
+export function useTakePhotos(ticketId: number) {
+  const client = useQueryClient();
+  return useMutation<void, Error, { fields: Record<string, string>; files: readonly File[] }>({
+    mutationFn: async ({ fields, files }) => {
+      for (const file of files) keep(await upload(ticketView, `/tickets/${ticketId}/photos`, fields, file));
+    },
+  });
+  function keep(ticket: TicketView) {
+    client.setQueryData(ticketQuery(ticketId).queryKey, ticket);
+  }
+}
+
+/** Changes one photo, or takes it away. */
+export function usePhotoAct(ticketId: number, photoId: number) {
+  const client = useQueryClient();
+  const path = `/tickets/${ticketId}/photos/${photoId}`;
+  return useMutation<TicketView, Error, ChangePhoto | { reason: string }>({
+    mutationFn: (body) =>
+      'reason' in body
+        ? request(ticketView, 'POST', `${path}/remove`, { body })
+        : request(ticketView, 'PATCH', path, { body }),
+    onSuccess: (ticket) => client.setQueryData(ticketQuery(ticketId).queryKey, ticket),
+  });
+}

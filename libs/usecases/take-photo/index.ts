@@ -1,0 +1,2 @@
+export * from './take-photo';
+export * from './change-photo';
