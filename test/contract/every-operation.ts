@@ -47,7 +47,10 @@ async function workAtBenches(walk: Walk): Promise<void> {
   const money = { currency: 'EUR', tax: { name: 'VAT', basisPoints: 2_100, included: true }, hourMinor: 6_400 };
   await walk.call('estimates-change-money', { body: money });
   await walk.call('estimates-money');
-  const { version } = await walk.call<TicketView>('tickets-view', { path: { id: ticket } });
+  const seen = await walk.call<TicketView>('tickets-view', { path: { id: ticket } });
+  const lines = [{ kind: 'labour', what: 'Change the pin, seized', minutes: 60, minor: 6_400 }];
+  const labour = { path: { id: ticket }, version: seen.version, body: { lines } };
+  const { version } = await walk.call<TicketView>('tickets-set-labour', labour);
   await walk.call('estimates-write', { path: { id: ticket }, version });
   await walk.call('estimates-bookkeeping', { query: { from: '2026-11-01', to: '2026-12-01' } });
   await takePhotos(walk, ticket);

@@ -1,6 +1,26 @@
 // Generated from the API's description by `npm run api-types`; not written by hand.
 
 export interface paths {
+    "/bench-lists": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Every bench of the location with its list and its load, and the open tickets on none.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["benches-lists"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/benches": {
         parameters: {
             query?: never;
@@ -21,6 +41,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/benches/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Sets how many minutes of work a day at a bench takes.
+         * @description Needs the permission `change-benches`.
+         */
+        patch: operations["benches-change"];
+        trace?: never;
+    };
     "/board": {
         parameters: {
             query?: never;
@@ -33,6 +73,26 @@ export interface paths {
          * @description Needs the permission `see-tickets`.
          */
         get: operations["board-board"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/bookkeeping": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The last estimate of every ticket handed over in a span of days, line by line.
+         * @description Needs the permission `export-bookkeeping`.
+         */
+        get: operations["estimates-bookkeeping"];
         put?: never;
         post?: never;
         delete?: never;
@@ -229,6 +289,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/figures": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Needs the permission `see-figures`. */
+        get: operations["figures-view"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/flags": {
         parameters: {
             query?: never;
@@ -383,6 +460,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/my-bench": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The list of the bench one works at, each ticket with what its gate still asks for.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["benches-mine"];
+        /**
+         * Says at which bench one works.
+         * @description Needs the permission `choose-my-bench`.
+         */
+        put: operations["benches-choose"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/openapi.json": {
         parameters: {
             query?: never;
@@ -527,6 +628,23 @@ export interface paths {
         patch: operations["people-change"];
         trace?: never;
     };
+    "/people/{id}/elsewhere": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /** @description Needs the permission `manage-people`. */
+        put: operations["people-elsewhere"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/people/{id}/link": {
         parameters: {
             query?: never;
@@ -561,6 +679,46 @@ export interface paths {
          * @description Needs the permission `manage-people`.
          */
         post: operations["people-reset-second-factor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/photos/{name}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A photo as it is kept.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["photos-full"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/photos/{name}/thumb": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A photo, small.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["photos-thumb"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -665,6 +823,32 @@ export interface paths {
         get: operations["rulebook-overview"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/rulebook-file": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The rulebook as a file, as the command line reads it; see docs/formats.md.
+         * @description Needs the permission `take-out`.
+         */
+        get: operations["rulebook-file-export"];
+        put?: never;
+        /**
+         * Takes a rulebook file in: adds what is new, and overwrites nothing that is on record.
+         * @description In a field named `file`. With `dryRun=true` nothing changes. Papers, versions of rules and supersessions on file are never overwritten: a file that says otherwise is refused.
+         *
+         *     Needs the permission `bring-in`.
+         */
+        post: operations["rulebook-file-import"];
         delete?: never;
         options?: never;
         head?: never;
@@ -885,6 +1069,38 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/session/elsewhere": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["elsewhere-offered"];
+        put?: never;
+        post: operations["elsewhere-begin"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/session/elsewhere/back": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["elsewhere-back"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/session/link": {
         parameters: {
             query?: never;
@@ -1012,6 +1228,48 @@ export interface paths {
         patch: operations["settings-change"];
         trace?: never;
     };
+    "/settings/money": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Currency, tax, and what an hour is asked for.
+         * @description Needs the permission `change-settings`.
+         */
+        get: operations["estimates-money"];
+        /**
+         * Settles currency, tax and hour; estimates written down before keep theirs.
+         * @description Needs the permission `change-settings`.
+         */
+        put: operations["estimates-change-money"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/settings/prints": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Needs the permission `see-catalogue`. */
+        get: operations["print-settings-view"];
+        /** @description Needs the permission `change-settings`. */
+        put: operations["print-settings-change"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/settings/sign-in": {
         parameters: {
             query?: never;
@@ -1030,6 +1288,364 @@ export interface paths {
          */
         put: operations["sign-in-rules-change"];
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/sheets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Takes a spreadsheet in, to be looked at; nothing of the shop changes.
+         * @description CSV in any usual encoding, or the first sheet of an `.xlsx` workbook, in a field named `file`. It is kept for a day, for who brought it.
+         *
+         *     Needs the permission `bring-in`.
+         */
+        post: operations["sheets-bring"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/sheets/exports/{kind}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Everything of a kind as a spreadsheet; importing it again changes nothing.
+         * @description At most 100 a minute for each person. A workbook holds at most 20000 rows; CSV holds any number.
+         *
+         *     Needs the permission `take-out`.
+         */
+        get: operations["exports-export"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/sheets/templates/{kind}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * An empty spreadsheet of the kind, with a worked line.
+         * @description Needs the permission `bring-in`.
+         */
+        get: operations["exports-template"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/sheets/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A spreadsheet that was brought: how it is read, and what it would change.
+         * @description Needs the permission `bring-in`.
+         */
+        get: operations["sheets-view"];
+        put?: never;
+        post?: never;
+        /**
+         * Throws a spreadsheet away that was brought.
+         * @description Needs the permission `bring-in`.
+         */
+        delete: operations["sheets-drop"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/sheets/{id}/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Imports what the dry run showed, all of it or nothing.
+         * @description One rejected row keeps everything out, unless `leaveOutRejected` is set. What can change an answer starts a recheck.
+         *
+         *     Needs the permission `bring-in`.
+         */
+        post: operations["sheets-import"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/sheets/{id}/look": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * The dry run: every problem by row and column, and what an import would add, change and leave.
+         * @description Needs the permission `bring-in`.
+         */
+        post: operations["sheets-look"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/sheets/{id}/rejected": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The rejected rows as they stood in the file, each with why, as CSV.
+         * @description Needs the permission `bring-in`.
+         */
+        get: operations["sheets-rejected"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The shelf by bin, page by page; a part is found by its number in any writing.
+         * @description Needs the permission `see-shelf`.
+         */
+        get: operations["shelf-list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/count": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sets right how many pieces there are, with a reason.
+         * @description Needs the permission `move-stock`.
+         */
+        post: operations["shelf-count"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/items/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One part on the shelf with its movements, who holds it, who waits for it, and what is on its way.
+         * @description Needs the permission `see-shelf`.
+         */
+        get: operations["shelf-item"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Sets the bin, the reorder point, how many are ordered at once, and the supplier.
+         * @description Needs the permission `order-stock`.
+         */
+        patch: operations["shelf-set"];
+        trace?: never;
+    };
+    "/shelf/orders": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What has fallen to its reorder point or is waited for, and open orders.
+         * @description Needs the permission `see-shelf`.
+         */
+        get: operations["shelf-orders-list"];
+        put?: never;
+        /**
+         * Keeps what was ordered and when it is expected.
+         * @description Needs the permission `order-stock`.
+         */
+        post: operations["shelf-orders-place"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/orders/list.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The list of what to order as CSV.
+         * @description Needs the permission `see-shelf`.
+         */
+        get: operations["shelf-orders-csv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/orders/{id}/cancel": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * An order that will not come.
+         * @description Needs the permission `order-stock`.
+         */
+        post: operations["shelf-orders-cancel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/pulls": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Parts on the shelves that published bulletins bar or end, with their bins; what is still to be done first.
+         * @description Needs the permission `see-shelf`.
+         */
+        get: operations["shelf-pulls"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/pulls/bulletins/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The same for one bulletin.
+         * @description Needs the permission `see-shelf`.
+         */
+        get: operations["shelf-pulls-of"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/pulls/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Marks such a part as seen to on one shelf.
+         * @description Needs the permission `move-stock`.
+         */
+        post: operations["shelf-pulled"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/receive": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Puts bags or pieces on the shelf, counts them towards their order, and wakes tickets that wait.
+         * @description Needs the permission `move-stock`.
+         */
+        post: operations["shelf-receive"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1144,6 +1760,28 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/tickets/{id}/bench": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Moves a ticket on a list, to another bench or off all of them.
+         * @description A ticket that is not where it was seen any more is refused with 412 and the lists as they stand.
+         *
+         *     Needs the permission `plan-benches`.
+         */
+        post: operations["benches-move"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/tickets/{id}/cancel": {
         parameters: {
             query?: never;
@@ -1158,6 +1796,26 @@ export interface paths {
          * @description Needs the permission `cancel-ticket`.
          */
         post: operations["tickets-cancel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/estimates": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Writes the estimate down as it stands, as its next revision.
+         * @description Needs the permission `write-estimates`.
+         */
+        post: operations["estimates-write"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1198,6 +1856,66 @@ export interface paths {
          */
         put: operations["tickets-set-labour"];
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/photos": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Adds a photo: the fields stage, position, place and caption, then one file named photo.
+         * @description Needs the permission `take-photos`.
+         */
+        post: operations["photos-take"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/photos/{photoId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Changes what stands under a photo, and whether the handover sheet shows it.
+         * @description Needs the permission `take-photos`.
+         */
+        patch: operations["photos-change"];
+        trace?: never;
+    };
+    "/tickets/{id}/photos/{photoId}/remove": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Takes a photo away with a reason; its pictures are deleted, that there was one stays.
+         * @description Needs the permission `take-photos`.
+         */
+        post: operations["photos-remove"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1304,6 +2022,43 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/tickets/{id}/sheet.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Needs the permission `see-tickets`. */
+        get: operations["sheet-sheet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/spares/{pickId}/take-back": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * The owner hands back a spare that an earlier ticket gave along.
+         * @description Needs the permission `pick-parts`.
+         */
+        post: operations["tickets-take-spare-back"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/tickets/{id}/stage": {
         parameters: {
             query?: never;
@@ -1339,6 +2094,46 @@ export interface paths {
          */
         post: operations["tickets-tell"];
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/waits": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * The ticket waits for a part and wakes when it comes in.
+         * @description Needs the permission `pick-parts`.
+         */
+        post: operations["tickets-wait-for-part"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tickets/{id}/waits/{waitId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * The ticket waits no longer.
+         * @description Needs the permission `pick-parts`.
+         */
+        delete: operations["tickets-end-wait"];
         options?: never;
         head?: never;
         patch?: never;
@@ -1428,11 +2223,21 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        AuthorisationView: {
+            by: string;
+            /** @enum {string} */
+            how: "in-person" | "phone" | "email" | "signature";
+            amountMinor: components["schemas"]["MinorUnits"];
+            revision: number | null;
+            at: components["schemas"]["InstantText"];
+            recordedBy: string | null;
+        };
         AuthoriseInput: {
             by: string;
             /** @enum {string} */
             how: "in-person" | "phone" | "email" | "signature";
             amountMinor: components["schemas"]["MinorUnits"];
+            revision?: number;
         };
         BeginSecondFactorInput: {
             password: string;
@@ -1442,6 +2247,70 @@ export interface components {
             code: string;
             name: string;
             location: string;
+        };
+        BenchJob: {
+            id: components["schemas"]["RowId"];
+            number: string;
+            stage: components["schemas"]["Stage"];
+            unit: string;
+            serial: string | null;
+            owner: string;
+            bench: {
+                id: components["schemas"]["RowId"];
+                code: string;
+            } | null;
+            promisedOn: components["schemas"]["DayText"] | null;
+            onHold: string | null;
+            openFlags: number;
+            worst: components["schemas"]["Verdict"] | null;
+            waits: {
+                parts: string[];
+                here: boolean;
+            } | null;
+            version: number;
+            labourMinutes: number;
+            missing: string[];
+        };
+        BenchList: {
+            id: components["schemas"]["RowId"];
+            code: string;
+            name: string;
+            location: string;
+            load: components["schemas"]["BenchLoad"];
+            tickets: components["schemas"]["BenchTicket"][];
+        };
+        BenchLists: {
+            today: components["schemas"]["DayText"];
+            benches: components["schemas"]["BenchList"][];
+            unplaced: components["schemas"]["BenchTicket"][];
+        };
+        BenchLoad: {
+            dayMinutes: number;
+            openMinutes: number;
+            onHoldMinutes: number;
+            unestimated: number;
+        };
+        BenchTicket: {
+            id: components["schemas"]["RowId"];
+            number: string;
+            stage: components["schemas"]["Stage"];
+            unit: string;
+            serial: string | null;
+            owner: string;
+            bench: {
+                id: components["schemas"]["RowId"];
+                code: string;
+            } | null;
+            promisedOn: components["schemas"]["DayText"] | null;
+            onHold: string | null;
+            openFlags: number;
+            worst: components["schemas"]["Verdict"] | null;
+            waits: {
+                parts: string[];
+                here: boolean;
+            } | null;
+            version: number;
+            labourMinutes: number;
         };
         Benches: components["schemas"]["Bench"][];
         Board: {
@@ -1569,6 +2438,7 @@ export interface components {
             /** @enum {string} */
             action: "call-back" | "stop-use";
             sentence: string;
+            spare: boolean;
             withdrawn: {
                 at: components["schemas"]["InstantText"];
                 why: string;
@@ -1605,8 +2475,22 @@ export interface components {
             ticketId: components["schemas"]["RowId"] | null;
             version: number;
         };
+        /** @enum {string} */
+        CameFrom: "shelf" | "owner" | "bought";
         CancelTicketInput: {
             reason: components["schemas"]["Reason"];
+        };
+        CellProblem: {
+            field: string | null;
+            /** @enum {string} */
+            code: "missing" | "not-accepted" | "too-long" | "scientific-notation" | "digits-lost" | "leading-zeros" | "became-a-day" | "day-number" | "day-order" | "formula" | "sheet-fault" | "merged" | "broken-encoding" | "ambiguous-number" | "not-on-file" | "twice" | "conflict";
+            says: string;
+            heading: string | null;
+            column: string | null;
+            value: string;
+        };
+        ChangeBenchInput: {
+            dayMinutes: number;
         };
         ChangeOwnerInput: {
             name?: string;
@@ -1625,6 +2509,10 @@ export interface components {
             locationId?: components["schemas"]["RowId"];
             active?: boolean;
         };
+        ChangePhotoInput: {
+            caption?: string;
+            onSheet?: boolean;
+        };
         ChangeSettingsInput: {
             lookBackMonths?: number;
             standing?: components["schemas"]["Standing"];
@@ -1632,6 +2520,7 @@ export interface components {
                 soonerBelow: number;
                 laterAbove: number;
             };
+            keepShelf?: boolean;
         };
         ChangeTagInput: {
             complaint?: string;
@@ -1645,10 +2534,21 @@ export interface components {
                 soonerBelow: number;
                 laterAbove: number;
             };
+            keepShelf: boolean;
             recheckId: components["schemas"]["RowId"] | null;
+        };
+        ChooseMyBenchInput: {
+            benchId: components["schemas"]["RowId"] | null;
         };
         /** @enum {string} */
         Condition: "sound" | "worn" | "sheared" | "missing";
+        CountPartInput: {
+            partText: string;
+            pieces: number;
+            /** @default null */
+            bin: string | null;
+            reason: components["schemas"]["Reason"];
+        };
         /** Format: date */
         DayText: string;
         DecideFlagInput: {
@@ -1663,6 +2563,46 @@ export interface components {
             name: string;
             role: components["schemas"]["Role"];
         }[];
+        ElsewhereBackInput: {
+            query: string;
+        };
+        ElsewhereBegun: {
+            /** Format: uri */
+            address: string;
+        };
+        ElsewhereOffered: {
+            name: string | null;
+        };
+        EstimateLine: {
+            /** @enum {string} */
+            kind: "part" | "spare" | "labour" | "other";
+            part: string | null;
+            what: string;
+            quantity: number;
+            minutes: number;
+            amountMinor: number;
+        };
+        EstimateRevision: {
+            netMinor: number;
+            taxMinor: number;
+            totalMinor: number;
+            revision: number;
+            at: components["schemas"]["InstantText"];
+            by: string | null;
+            lines: components["schemas"]["EstimateLine"][];
+            tax: components["schemas"]["Tax"];
+            currency: string;
+        };
+        EstimateView: {
+            netMinor: number;
+            taxMinor: number;
+            totalMinor: number;
+            lines: components["schemas"]["EstimateLine"][];
+            tax: components["schemas"]["Tax"];
+            hourMinor: number;
+            differs: boolean;
+            revisions: components["schemas"]["EstimateRevision"][];
+        };
         EvidenceView: {
             id: string;
             kind: string;
@@ -1680,6 +2620,51 @@ export interface components {
                 by: string | null;
                 at: components["schemas"]["InstantText"] | null;
             } | null;
+        };
+        Figures: {
+            from: components["schemas"]["DayText"];
+            to: components["schemas"]["DayText"];
+            byBench: {
+                bench: string | null;
+                location: string;
+                tickets: number;
+                flagged: number;
+            }[];
+            byPart: {
+                part: components["schemas"]["PartRef"];
+                places: number;
+                flagged: number;
+            }[];
+            callbacks: {
+                from: components["schemas"]["DayText"];
+                to: components["schemas"]["DayText"];
+                opened: number;
+                done: number;
+                notNeeded: number;
+                waiting: number;
+                medianDays: number | null;
+            }[];
+            stages: {
+                stage: components["schemas"]["Stage"];
+                stays: number;
+                medianHours: number | null;
+                longHours: number | null;
+            }[];
+            unsettled: {
+                line: string | null;
+                units: number;
+                settled: number;
+                longer: number;
+                severalRuns: number;
+                contradicted: number;
+            }[];
+            wrongParts: {
+                part: components["schemas"]["PartRef"];
+                required: components["schemas"]["PartRef"] | null;
+                /** @enum {string} */
+                verdict: "wrong" | "outdated";
+                places: number;
+            }[];
         };
         FindingList: {
             inForceOn: components["schemas"]["DayText"];
@@ -1759,12 +2744,36 @@ export interface components {
         HoldTicketInput: {
             reason: components["schemas"]["Reason"] | null;
         };
+        ImportSheetInput: {
+            /** @default false */
+            leaveOutRejected: boolean;
+        };
         /** Format: date-time */
         InstantText: string;
         Invited: {
             person: components["schemas"]["PersonView"];
             link: string;
             until: components["schemas"]["InstantText"];
+        };
+        LabourLine: {
+            /**
+             * @default labour
+             * @enum {string}
+             */
+            kind: "labour" | "other";
+            what: string;
+            minutes: number;
+            minor: components["schemas"]["MinorUnits"];
+        };
+        LabourLineInput: {
+            /**
+             * @default labour
+             * @enum {string}
+             */
+            kind: "labour" | "other";
+            what: string;
+            minutes: number;
+            minor: components["schemas"]["MinorUnits"];
         };
         LineDetail: {
             id: components["schemas"]["RowId"];
@@ -1797,6 +2806,13 @@ export interface components {
             producedUntil: components["schemas"]["DayText"] | null;
         };
         Lines: components["schemas"]["LineSummary"][];
+        LookAtSheetInput: {
+            mapping: components["schemas"]["SheetMapping"];
+            /** @default null */
+            dayOrder: ("day-month-year" | "month-day-year") | null;
+            /** @default false */
+            publish: boolean;
+        };
         LookUpAnswer: {
             line: {
                 code: string;
@@ -1827,6 +2843,11 @@ export interface components {
                 [key: string]: unknown;
             })[];
             inForceOn?: components["schemas"]["DayText"];
+        };
+        MarkPulledInput: {
+            itemId: components["schemas"]["RowId"];
+            /** @default  */
+            note: string;
         };
         Marks: {
             /** @default null */
@@ -1877,9 +2898,32 @@ export interface components {
             number: string;
             name: string;
         };
+        MoneySettings: {
+            currency: string;
+            tax: components["schemas"]["Tax"];
+            hourMinor: components["schemas"]["MinorUnits"];
+        };
+        MoneySettingsInput: {
+            currency: string;
+            tax: components["schemas"]["TaxInput"];
+            hourMinor: components["schemas"]["MinorUnits"];
+        };
+        MoveOnBenchInput: {
+            from: components["schemas"]["RowId"] | null;
+            to: components["schemas"]["RowId"] | null;
+            /** @default null */
+            before: components["schemas"]["RowId"] | null;
+        };
         MoveStageInput: {
             to: components["schemas"]["Stage"] | "handed-over";
             reason?: components["schemas"]["Reason"];
+        };
+        MyBench: {
+            today: components["schemas"]["DayText"];
+            benches: components["schemas"]["Bench"][];
+            bench: components["schemas"]["Bench"] | null;
+            load: components["schemas"]["BenchLoad"] | null;
+            jobs: components["schemas"]["BenchJob"][];
         };
         NewAttemptInput: {
             /** @enum {string} */
@@ -1929,6 +2973,23 @@ export interface components {
             code: string;
             name: string;
         };
+        OrderLine: {
+            itemId: components["schemas"]["RowId"];
+            part: components["schemas"]["PartRef"];
+            supplier: string;
+            bin: string;
+            free: number;
+            coming: number;
+            reorderPoint: number | null;
+            orderQuantity: number | null;
+            waited: number;
+            packSize: number;
+            order: number;
+        };
+        OrderList: {
+            lines: components["schemas"]["OrderLine"][];
+            open: components["schemas"]["ShelfOrder"][];
+        };
         Owner: {
             id: components["schemas"]["RowId"];
             name: string;
@@ -1953,6 +3014,14 @@ export interface components {
             number: string;
             name: string;
         };
+        PartWait: {
+            id: components["schemas"]["RowId"];
+            part: components["schemas"]["PartRef"];
+            position: string | null;
+            pieces: number;
+            since: components["schemas"]["InstantText"];
+            wokenAt: components["schemas"]["InstantText"] | null;
+        };
         Parts: components["schemas"]["Part"][];
         PeopleList: {
             people: components["schemas"]["PersonView"][];
@@ -1961,6 +3030,9 @@ export interface components {
                 code: string;
                 name: string;
             }[];
+        };
+        PersonElsewhereInput: {
+            email: string | null;
         };
         PersonRef: {
             id: components["schemas"]["RowId"];
@@ -1979,8 +3051,28 @@ export interface components {
             active: boolean;
             hasPassword: boolean;
             hasSecondFactor: boolean;
+            elsewhere: {
+                email: string;
+                bound: boolean;
+            } | null;
             linkUntil: components["schemas"]["InstantText"] | null;
             version: number;
+        };
+        /** @enum {string} */
+        PhotoStage: "intake" | "inspection" | "handover";
+        PhotoView: {
+            id: components["schemas"]["RowId"];
+            name: string;
+            stage: components["schemas"]["PhotoStage"];
+            position: string | null;
+            place: number | null;
+            caption: string;
+            width: number;
+            height: number;
+            sha256: string;
+            onSheet: boolean;
+            by: string | null;
+            at: components["schemas"]["InstantText"];
         };
         PickPartInput: {
             position: string | null;
@@ -1990,6 +3082,8 @@ export interface components {
             purpose: "fit" | "spare";
             /** @default null */
             exceptionReason: components["schemas"]["Reason"] | null;
+            /** @default shelf */
+            from: components["schemas"]["CameFrom"];
         };
         PickView: {
             id: components["schemas"]["RowId"];
@@ -2001,6 +3095,7 @@ export interface components {
             /** @enum {string} */
             state: "picked" | "fitted" | "returned" | "given";
             priceMinor: number;
+            from: components["schemas"]["CameFrom"];
             verdict: components["schemas"]["Verdict"] | null;
             strength: components["schemas"]["StrengthView"] | null;
             fit: components["schemas"]["FitView"] | null;
@@ -2036,6 +3131,14 @@ export interface components {
                 sameWords: boolean;
                 text: string[];
             } | null;
+        };
+        PlaceOrdersInput: {
+            /** @default null */
+            expectedOn: components["schemas"]["DayText"] | null;
+            lines: {
+                itemId: components["schemas"]["RowId"];
+                pieces: number;
+            }[];
         };
         PlaceSide: {
             recordId: components["schemas"]["RowId"];
@@ -2076,6 +3179,34 @@ export interface components {
             sketchY: number;
             shear: boolean;
         };
+        PrintSettings: {
+            /** @enum {string} */
+            manner: "en-GB" | "en-US" | "en-CA" | "de-DE" | "fr-FR" | "nl-NL" | "sv-SE" | "pl-PL" | "es-ES" | "it-IT";
+            /** @enum {string} */
+            torque: "N·m" | "lbf·ft";
+            shopName: string;
+            address: string;
+            phone: string;
+            email: string;
+            /** @enum {string} */
+            paper: "A4" | "Letter";
+            /** @enum {string} */
+            labels: "a4-3x8" | "a4-3x7" | "a4-2x7" | "letter-3x10" | "letter-2x5";
+        };
+        PrintSettingsInput: {
+            /** @enum {string} */
+            manner: "en-GB" | "en-US" | "en-CA" | "de-DE" | "fr-FR" | "nl-NL" | "sv-SE" | "pl-PL" | "es-ES" | "it-IT";
+            /** @enum {string} */
+            torque: "N·m" | "lbf·ft";
+            shopName: string;
+            address: string;
+            phone: string;
+            email: string;
+            /** @enum {string} */
+            paper: "A4" | "Letter";
+            /** @enum {string} */
+            labels: "a4-3x8" | "a4-3x7" | "a4-2x7" | "letter-3x10" | "letter-2x5";
+        };
         Problem: {
             type: string;
             title: string;
@@ -2085,11 +3216,28 @@ export interface components {
             missing?: string[];
             current?: unknown;
         };
+        /** @enum {string} */
+        PromisedFilter: "today" | "late" | "week" | "none";
+        PublishBulletinInputInput: {
+            whatIfRevision: number;
+        };
         Published: {
             bulletin: components["schemas"]["BulletinRow"];
             recheck: components["schemas"]["RecheckView"];
         };
         Reason: string;
+        ReceivePartInput: {
+            partText: string;
+            quantity: number;
+            /** @default null */
+            packSize: number | null;
+            /** @default null */
+            bin: string | null;
+            /** @default null */
+            orderId: components["schemas"]["RowId"] | null;
+            /** @default  */
+            note: string;
+        };
         RecheckView: {
             id: components["schemas"]["RowId"];
             cause: string;
@@ -2137,6 +3285,13 @@ export interface components {
         };
         RecoveryCodes: {
             codes: string[];
+        };
+        RejectedRow: {
+            row: number;
+            problems: components["schemas"]["CellProblem"][];
+        };
+        RemovePhotoInput: {
+            reason: components["schemas"]["Reason"];
         };
         /** @enum {string} */
         Role: "technician" | "counter" | "manager" | "administrator";
@@ -2192,6 +3347,52 @@ export interface components {
             action: "nothing" | "next-service" | "call-back" | "stop-use";
             replaces: string[];
             sentence: string;
+        };
+        RulebookImported: {
+            dryRun: boolean;
+            counts: {
+                makers: {
+                    added: number;
+                    changed: number;
+                    same: number;
+                };
+                serialSchemes: {
+                    added: number;
+                    changed: number;
+                    same: number;
+                };
+                standardEditions: {
+                    added: number;
+                    changed: number;
+                    same: number;
+                };
+                lines: {
+                    added: number;
+                    changed: number;
+                    same: number;
+                };
+                parts: {
+                    added: number;
+                    changed: number;
+                    same: number;
+                };
+                sources: {
+                    added: number;
+                    changed: number;
+                    same: number;
+                };
+                rules: {
+                    added: number;
+                    changed: number;
+                    same: number;
+                };
+                supersessions: {
+                    added: number;
+                    changed: number;
+                    same: number;
+                };
+            };
+            recheckId: components["schemas"]["RowId"] | null;
         };
         RulebookOverview: {
             revision: number;
@@ -2308,6 +3509,10 @@ export interface components {
             onHold: string | null;
             openFlags: number;
             worst: components["schemas"]["Verdict"] | null;
+            waits: {
+                parts: string[];
+                here: boolean;
+            } | null;
             version: number;
             closedOn: components["schemas"]["DayText"] | null;
             matched: string;
@@ -2409,13 +3614,191 @@ export interface components {
             reason: components["schemas"]["Reason"] | null;
         };
         SetLabourInput: {
-            minutes: number;
-            minor: components["schemas"]["MinorUnits"];
+            lines: components["schemas"]["LabourLineInput"][];
+        };
+        SetShelfItemInput: {
+            bin?: string;
+            reorderPoint?: number | null;
+            orderQuantity?: number | null;
+            supplier?: string;
+            packSize?: number;
         };
         SettleCallbackInput: {
             /** @enum {string} */
             outcome: "booked" | "owner-declined" | "part-sent" | "unit-gone" | "done-elsewhere";
             reason: components["schemas"]["Reason"];
+        };
+        /** @enum {string} */
+        SheetKind: "makers" | "lines" | "positions" | "parts" | "supersessions" | "schemes" | "rules" | "owners" | "tickets";
+        SheetMapping: {
+            [key: string]: number | null;
+        };
+        SheetOutcome: {
+            add: number;
+            change: number;
+            same: number;
+            rejected: number;
+            recheckId: components["schemas"]["RowId"] | null;
+        };
+        SheetView: {
+            id: components["schemas"]["RowId"];
+            version: number;
+            kind: components["schemas"]["SheetKind"];
+            fileName: string;
+            /** @enum {string} */
+            state: "reading" | "read" | "looked" | "done";
+            /** @enum {string} */
+            format: "csv" | "xlsx";
+            encoding: string | null;
+            encodingCertain: boolean;
+            delimiter: string | null;
+            headings: string[];
+            rows: number;
+            sample: string[][];
+            mapping: components["schemas"]["SheetMapping"];
+            dayOrder: ("day-month-year" | "month-day-year") | null;
+            publish: boolean;
+            doing: string | null;
+            progress: number;
+            outcome: components["schemas"]["SheetOutcome"] | null;
+            rejected: components["schemas"]["RejectedRow"][];
+        };
+        ShelfHolder: {
+            ticketId: components["schemas"]["RowId"];
+            ticket: string;
+            pieces: number;
+        };
+        ShelfItem: {
+            id: components["schemas"]["RowId"];
+            part: components["schemas"]["PartRef"];
+            bin: string;
+            onHand: number;
+            reserved: number;
+            free: number;
+            reorderPoint: number | null;
+            orderQuantity: number | null;
+            supplier: string;
+            packSize: number;
+            coming: number;
+            expectedOn: components["schemas"]["DayText"] | null;
+            waiting: number;
+            toPull: number;
+            version: number;
+        };
+        ShelfItemDetail: {
+            id: components["schemas"]["RowId"];
+            part: components["schemas"]["PartRef"];
+            bin: string;
+            onHand: number;
+            reserved: number;
+            free: number;
+            reorderPoint: number | null;
+            orderQuantity: number | null;
+            supplier: string;
+            packSize: number;
+            coming: number;
+            expectedOn: components["schemas"]["DayText"] | null;
+            waiting: number;
+            toPull: number;
+            version: number;
+            holders: components["schemas"]["ShelfHolder"][];
+            waits: {
+                ticketId: components["schemas"]["RowId"];
+                ticket: string;
+                pieces: number;
+                since: components["schemas"]["InstantText"];
+                wokenAt: components["schemas"]["InstantText"] | null;
+            }[];
+            orders: components["schemas"]["ShelfOrder"][];
+            pulls: components["schemas"]["ShelfPulls"];
+            movements: components["schemas"]["ShelfMovement"][];
+        };
+        ShelfMoved: {
+            item: components["schemas"]["ShelfItem"];
+            sentence: string;
+            woken: string[];
+        };
+        ShelfMovement: {
+            id: components["schemas"]["RowId"];
+            at: components["schemas"]["InstantText"];
+            by: string | null;
+            kind: string;
+            pieces: number;
+            reserved: number;
+            ticket: {
+                id: components["schemas"]["RowId"];
+                number: string;
+            } | null;
+            sentence: string;
+        };
+        ShelfOrder: {
+            id: components["schemas"]["RowId"];
+            itemId: components["schemas"]["RowId"];
+            part: components["schemas"]["PartRef"];
+            supplier: string;
+            pieces: number;
+            received: number;
+            expectedOn: components["schemas"]["DayText"] | null;
+            /** @enum {string} */
+            state: "open" | "received" | "cancelled";
+            orderedAt: components["schemas"]["InstantText"];
+            orderedBy: string | null;
+            version: number;
+        };
+        ShelfPage: {
+            kept: boolean;
+            total: number;
+            items: components["schemas"]["ShelfItem"][];
+            next: number | null;
+        };
+        ShelfPull: {
+            noticeId: components["schemas"]["RowId"];
+            bulletin: {
+                id: components["schemas"]["RowId"];
+                number: string;
+                title: string;
+            };
+            /** @enum {string} */
+            kind: "barred" | "ended";
+            since: components["schemas"]["DayText"] | null;
+            stillGood: boolean;
+            sentences: string[];
+            item: {
+                id: components["schemas"]["RowId"];
+                part: components["schemas"]["PartRef"];
+                location: string;
+                bin: string;
+                onHand: number;
+                reserved: number;
+            };
+            holders: components["schemas"]["ShelfHolder"][];
+            sentence: string;
+            done: {
+                at: components["schemas"]["InstantText"];
+                by: string | null;
+                pieces: number;
+                note: string;
+            } | null;
+        };
+        ShelfPulls: components["schemas"]["ShelfPull"][];
+        ShelfShare: {
+            part: components["schemas"]["PartRef"];
+            /** @enum {string} */
+            kind: "barred" | "ended";
+            stillGood: boolean;
+            sentences: string[];
+            location: string;
+            bin: string;
+            onHand: number;
+            holders: components["schemas"]["ShelfHolder"][];
+        }[];
+        ShelfWord: {
+            key: string;
+            free: number;
+            onHand: number;
+            bin: string;
+            expectedOn: components["schemas"]["DayText"] | null;
+            coming: number;
         };
         ShopSettings: {
             lookBackMonths: number;
@@ -2424,6 +3807,7 @@ export interface components {
                 soonerBelow: number;
                 laterAbove: number;
             };
+            keepShelf: boolean;
         };
         SignInCodeInput: {
             code: string;
@@ -2499,6 +3883,16 @@ export interface components {
             sentences: string[];
             caution: string;
         };
+        Tax: {
+            name: string;
+            basisPoints: number;
+            included: boolean;
+        };
+        TaxInput: {
+            name: string;
+            basisPoints: number;
+            included: boolean;
+        };
         TellAnswer: {
             candidates: {
                 part: components["schemas"]["PartRef"];
@@ -2543,6 +3937,10 @@ export interface components {
             onHold: string | null;
             openFlags: number;
             worst: components["schemas"]["Verdict"] | null;
+            waits: {
+                parts: string[];
+                here: boolean;
+            } | null;
             version: number;
         };
         TicketEvent: {
@@ -2571,26 +3969,36 @@ export interface components {
             places: components["schemas"]["PlaceView"][];
             rulings: components["schemas"]["RulingView"][];
             picks: components["schemas"]["PickView"][];
+            shelf: {
+                kept: boolean;
+                parts: components["schemas"]["ShelfWord"][];
+            };
+            waits: components["schemas"]["PartWait"][];
+            ownerSpares: {
+                pickId: components["schemas"]["RowId"];
+                ticketId: components["schemas"]["RowId"];
+                ticket: string;
+                part: components["schemas"]["PartRef"];
+                quantity: number;
+                givenOn: components["schemas"]["DayText"] | null;
+                verdict: components["schemas"]["Verdict"] | null;
+            }[];
             labour: {
                 minutes: number;
                 minor: number;
+                lines: components["schemas"]["LabourLine"][];
             };
             totalMinor: number;
             currency: string;
-            authorisation: {
-                by: string;
-                /** @enum {string} */
-                how: "in-person" | "phone" | "email" | "signature";
-                amountMinor: components["schemas"]["MinorUnits"];
-                at: components["schemas"]["InstantText"];
-                recordedBy: string | null;
-            } | null;
+            estimate: components["schemas"]["EstimateView"];
+            authorisation: components["schemas"]["AuthorisationView"] | null;
             safety: {
                 id: string;
                 sentence: string;
                 ticked: boolean;
             }[];
             flags: components["schemas"]["FlagView"][];
+            photos: components["schemas"]["PhotoView"][];
             missing: {
                 stage: components["schemas"]["Stage"];
                 points: components["schemas"]["MissingPoint"][];
@@ -2716,6 +4124,12 @@ export interface components {
             revision: number;
             strength: components["schemas"]["StrengthView"] | null;
         };
+        WaitForPartInput: {
+            /** @default null */
+            position: string | null;
+            partText: string;
+            quantity: number;
+        };
         WallChartView: {
             line: {
                 code: string;
@@ -2746,10 +4160,12 @@ export interface components {
             }[];
         };
         WhatIf: {
+            revision: number;
             installs: number;
             changed: number;
             tickets: number;
             callbacks: number;
+            shelf: components["schemas"]["ShelfShare"];
             byReason: {
                 reason: string;
                 count: number;
@@ -2973,6 +4389,30 @@ export interface components {
 }
 export type $defs = Record<string, never>;
 export interface operations {
+    "benches-lists": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every bench of the location with its list and its load, and the open tickets on none. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BenchLists"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "catalogue-benches": {
         parameters: {
             query?: never;
@@ -2997,12 +4437,54 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "benches-change": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeBenchInput"];
+            };
+        };
+        responses: {
+            /** @description Sets how many minutes of work a day at a bench takes. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BenchLists"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "board-board": {
         parameters: {
             query?: {
                 bench?: number;
                 flagged?: "yes";
                 q?: string;
+                promised?: components["schemas"]["PromisedFilter"];
             };
             header?: never;
             path?: never;
@@ -3017,6 +4499,34 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Board"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "estimates-bookkeeping": {
+        parameters: {
+            query: {
+                from: components["schemas"]["DayText"];
+                to: components["schemas"]["DayText"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The last estimate of every ticket handed over in a span of days, line by line. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
                 };
             };
             400: components["responses"]["Refused400"];
@@ -3183,7 +4693,11 @@ export interface operations {
             };
             cookie?: never;
         };
-        requestBody?: never;
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PublishBulletinInputInput"];
+            };
+        };
         responses: {
             /** @description Puts a draft in force and starts its recheck. */
             200: {
@@ -3200,6 +4714,7 @@ export interface operations {
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
             412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
             422: components["responses"]["Refused422"];
             428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
@@ -3442,6 +4957,33 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "figures-view": {
+        parameters: {
+            query?: {
+                from?: components["schemas"]["DayText"];
+                to?: components["schemas"]["DayText"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Figures"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "flags-list": {
         parameters: {
             query?: {
@@ -3659,6 +5201,68 @@ export interface operations {
             };
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "benches-mine": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The list of the bench one works at, each ticket with what its gate still asks for. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MyBench"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "benches-choose": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChooseMyBenchInput"];
+            };
+        };
+        responses: {
+            /** @description Says at which bench one works. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MyBench"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -3907,6 +5511,39 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "people-elsewhere": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PersonElsewhereInput"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "people-link": {
         parameters: {
             query?: never;
@@ -3957,6 +5594,60 @@ export interface operations {
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "photos-full": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                name: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A photo as it is kept. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": unknown;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "photos-thumb": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                name: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A photo, small. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": unknown;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -4109,6 +5800,64 @@ export interface operations {
             };
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rulebook-file-export": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The rulebook as a file, as the command line reads it; see docs/formats.md. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": unknown;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "rulebook-file-import": {
+        parameters: {
+            query?: {
+                dryRun?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "multipart/form-data": {
+                    file: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Takes a rulebook file in: adds what is new, and overwrites nothing that is on record. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RulebookImported"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -4514,6 +6263,81 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "elsewhere-offered": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ElsewhereOffered"];
+                };
+            };
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "elsewhere-begin": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ElsewhereBegun"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "elsewhere-back": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ElsewhereBackInput"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "session-use-link": {
         parameters: {
             query?: never;
@@ -4775,6 +6599,121 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "estimates-money": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Currency, tax, and what an hour is asked for. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MoneySettings"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "estimates-change-money": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MoneySettingsInput"];
+            };
+        };
+        responses: {
+            /** @description Settles currency, tax and hour; estimates written down before keep theirs. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MoneySettings"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "print-settings-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PrintSettings"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "print-settings-change": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PrintSettingsInput"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PrintSettings"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "sign-in-rules-view": {
         parameters: {
             query?: never;
@@ -4826,6 +6765,668 @@ export interface operations {
             403: components["responses"]["Refused403"];
             409: components["responses"]["Refused409"];
             413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "sheets-bring": {
+        parameters: {
+            query: {
+                kind: components["schemas"]["SheetKind"];
+                encoding?: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252" | "windows-1250" | "windows-1251" | "iso-8859-15" | "macintosh" | "shift_jis";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "multipart/form-data": {
+                    file: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Takes a spreadsheet in, to be looked at; nothing of the shop changes. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "exports-export": {
+        parameters: {
+            query?: {
+                format?: "csv" | "xlsx";
+            };
+            header?: never;
+            path: {
+                kind: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Everything of a kind as a spreadsheet; importing it again changes nothing. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                    "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": unknown;
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "exports-template": {
+        parameters: {
+            query?: {
+                format?: "csv" | "xlsx";
+            };
+            header?: never;
+            path: {
+                kind: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description An empty spreadsheet of the kind, with a worked line. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                    "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": unknown;
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "sheets-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A spreadsheet that was brought: how it is read, and what it would change. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "sheets-drop": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Throws a spreadsheet away that was brought. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "sheets-import": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ImportSheetInput"];
+            };
+        };
+        responses: {
+            /** @description Imports what the dry run showed, all of it or nothing. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "sheets-look": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LookAtSheetInput"];
+            };
+        };
+        responses: {
+            /** @description The dry run: every problem by row and column, and what an import would add, change and leave. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "sheets-rejected": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The rejected rows as they stood in the file, each with why, as CSV. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-list": {
+        parameters: {
+            query?: {
+                q?: string;
+                only?: "low" | "reserved" | "pull";
+                after?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The shelf by bin, page by page; a part is found by its number in any writing. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShelfPage"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-count": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CountPartInput"];
+            };
+        };
+        responses: {
+            /** @description Sets right how many pieces there are, with a reason. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShelfMoved"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-item": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One part on the shelf with its movements, who holds it, who waits for it, and what is on its way. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShelfItemDetail"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-set": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetShelfItemInput"];
+            };
+        };
+        responses: {
+            /** @description Sets the bin, the reorder point, how many are ordered at once, and the supplier. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShelfItemDetail"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-orders-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What has fallen to its reorder point or is waited for, and open orders. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderList"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-orders-place": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlaceOrdersInput"];
+            };
+        };
+        responses: {
+            /** @description Keeps what was ordered and when it is expected. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderList"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-orders-csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The list of what to order as CSV. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-orders-cancel": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description An order that will not come. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderList"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-pulls": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Parts on the shelves that published bulletins bar or end, with their bins; what is still to be done first. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShelfPulls"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-pulls-of": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The same for one bulletin. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShelfPulls"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-pulled": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MarkPulledInput"];
+            };
+        };
+        responses: {
+            /** @description Marks such a part as seen to on one shelf. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShelfPulls"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-receive": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReceivePartInput"];
+            };
+        };
+        responses: {
+            /** @description Puts bags or pieces on the shelf, counts them towards their order, and wakes tickets that wait. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShelfMoved"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -5088,6 +7689,47 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "benches-move": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MoveOnBenchInput"];
+            };
+        };
+        responses: {
+            /** @description Moves a ticket on a list, to another bench or off all of them. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BenchLists"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "tickets-cancel": {
         parameters: {
             query?: never;
@@ -5130,6 +7772,49 @@ export interface operations {
             409: components["responses"]["Refused409"];
             412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "estimates-write": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Writes the estimate down as it stands, as its next revision. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             422: components["responses"]["Refused422"];
             428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
@@ -5228,6 +7913,110 @@ export interface operations {
             413: components["responses"]["Refused413"];
             422: components["responses"]["Refused422"];
             428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "photos-take": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "multipart/form-data": {
+                    file: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Adds a photo: the fields stage, position, place and caption, then one file named photo. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "photos-change": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+                photoId: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangePhotoInput"];
+            };
+        };
+        responses: {
+            /** @description Changes what stands under a photo, and whether the handover sheet shows it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "photos-remove": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+                photoId: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RemovePhotoInput"];
+            };
+        };
+        responses: {
+            /** @description Takes a photo away with a reason; its pictures are deleted, that there was one stays. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -5452,6 +8241,74 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "sheet-sheet": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-take-spare-back": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+                pickId: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The owner hands back a spare that an earlier ticket gave along. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "tickets-move-stage": {
         parameters: {
             query?: never;
@@ -5537,6 +8394,98 @@ export interface operations {
             409: components["responses"]["Refused409"];
             413: components["responses"]["Refused413"];
             422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-wait-for-part": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WaitForPartInput"];
+            };
+        };
+        responses: {
+            /** @description The ticket waits for a part and wakes when it comes in. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "tickets-end-wait": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: number;
+                waitId: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The ticket waits no longer. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
