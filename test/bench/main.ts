@@ -19,7 +19,7 @@ async function main(): Promise<void> {
   openRun();
   try {
     for (const bench of ALL.filter(({ name }) => wanted.length === 0 || wanted.includes(name))) {
-      for (const line of await bench.run()) {
+      for await (const line of await bench.run()) {
         process.stdout.write(`${JSON.stringify(line)}\n`);
         if (!line.holds) process.exitCode = 1;
       }

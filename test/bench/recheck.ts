@@ -1,155 +1,136 @@
-import { copyRows, scanQuery } from '../../libs/store';
+import { startWorker } from '../../apps/worker/src/start-worker';
 import { startRedis } from '../../libs/testing';
-import type { RecheckScope } from '../../libs/contracts';
-import { orderRecheck, publishBulletin, saveBulletin, type RecheckRow } from '../../libs/usecases';
-import type { FitRuleFile } from '../../libs/fit-rules';
-import { bulletin, HeldClock, manager, rule } from '../recheck/small-shop';
-import { finished, value } from '../recheck/wait';
 import { figure, type BenchLine } from './bench-line';
-import { BigShop, builtAt, lineCode, LINES, positionCode, POSITIONS } from './recheck/big-shop';
+import { BigShop } from './recheck/big-shop';
+import { median, RecheckBench, round2 } from './recheck/recheck-bench';
+import { WhichPart } from './recheck/which-part';
 import { WorkerProcess } from './recheck/worker-process';
 
 const ROWS = Number(process.env['REVRIGHT_BENCH_ROWS'] ?? 1_000_000);
 const ROUNDS = Number(process.env['REVRIGHT_BENCH_ROUNDS'] ?? 3);
-const EVERYTHING: RecheckScope = { everything: true, areas: [], ignoresLookBack: true };
+/** A second, larger shop, to see what grows with the table: takes minutes to fill. */
+const LARGER_ROWS = Number(process.env['REVRIGHT_BENCH_LARGER_ROWS'] ?? 0);
+const REACHES = [100, 1_000, 10_000, 100_000];
+const MOST_MB = { atMost: 300 };
+const LANES = 2;
 
 /** Whole rechecks and bulletins of several reaches, through the queue and worker processes, on a crash-safe database. */
 export const benches = {
   name: 'recheck',
-  async run(): Promise<BenchLine[]> {
-    const shop = await BigShop.open(ROWS);
-    const redis = await startRedis();
-    const workers = [await WorkerProcess.start(shop.url, redis.url, 2)];
-    try {
-      const bench = new RecheckBench(shop);
-      const lines = await bench.whole();
-      lines.push(figure('peak memory of the worker', workers[0]!.peakMb(), 'MB', { atMost: 300 }));
-      lines.push(...(await bench.touching()));
-      lines.push(...(await bench.firstCall()));
-      lines.push(figure('peak memory of the worker after all bulletins', workers[0]!.peakMb(), 'MB', { atMost: 300 }));
-      workers.push(await WorkerProcess.start(shop.url, redis.url, 2));
-      lines.push(await bench.twoWorkers());
-      return lines;
-    } finally {
-      await Promise.all(workers.map((worker) => worker.stop()));
-      await redis.stop();
-      await shop.close();
-    }
+  async *run(): AsyncGenerator<BenchLine> {
+    const seen = yield* shopOf(ROWS, everyFigure);
+    if (LARGER_ROWS > 0) yield* compared(seen, yield* shopOf(LARGER_ROWS, whatGrows));
   },
 };
 
-class RecheckBench {
-  private readonly ports;
-  private number = 0;
-  private wholeMs = 0;
+type Lines<T> = AsyncGenerator<BenchLine, T>;
 
-  constructor(private readonly shop: BigShop) {
-    this.ports = { store: shop.store, clock: new HeldClock(Math.floor(Date.now() / 86_400_000)) };
-  }
+/** What is held against a larger shop. */
+interface Seen {
+  readonly reaches: ReadonlyMap<number, number>;
+  readonly peakMb: number;
+}
 
-  /** Everything is judged again and next to nothing changes, against the bare reading of the same rows. */
-  async whole(): Promise<BenchLine[]> {
-    const first = await this.everything();
-    const ratios: number[] = [];
-    const times: number[] = [];
-    const bare: number[] = [];
-    for (let round = 0; round < ROUNDS; round++) {
-      bare.push(await this.bareCopy());
-      times.push((await this.everything()).ms);
-      ratios.push(times.at(-1)! / bare.at(-1)!);
-    }
-    this.wholeMs = median(times);
-    return [
-      figure(`bare COPY of ${ROWS} installs`, Math.round(median(bare)), 'ms'),
-      figure(`recheck of ${ROWS} installs, ${first.row.changed} changed`, Math.round(first.ms), 'ms'),
-      figure(`recheck of ${ROWS} installs, none changed`, Math.round(this.wholeMs), 'ms'),
-      figure('installs judged end to end', Math.round((ROWS / this.wholeMs) * 1_000), 'installs/s'),
-      figure('recheck with none changed against bare COPY', round2(median(ratios)), 'times', { atMost: 1.3 }),
-    ];
-  }
+interface Scene {
+  readonly shop: BigShop;
+  readonly bench: RecheckBench;
+  readonly redisUrl: string;
+  readonly worker: WorkerProcess;
+}
 
-  /** Bulletins that reach k installs and change none. */
-  async touching(): Promise<BenchLine[]> {
-    const perPlace = ROWS / LINES / POSITIONS;
-    const lines: BenchLine[] = [];
-    for (const k of [100, 10_000, ROWS]) {
-      if (k > ROWS) continue;
-      const places = Math.max(1, Math.round(k / perPlace));
-      const positions = Math.min(POSITIONS, places);
-      const share = Math.min(1, k / (places * perPlace));
-      const rules = Array.from({ length: Math.ceil(places / POSITIONS) }, (_, line) =>
-        this.reaching(line, positions, share, { barred: [{ part: 'HOLM/NEVER', reason: 'breaks-later', note: '' }] }),
-      );
-      const times: number[] = [];
-      let judged = 0;
-      for (let round = 0; round < ROUNDS; round++) {
-        const { row, ms } = await this.publish(rules.map((one) => ({ ...one, key: `${one.key}-${round}` })));
-        times.push(ms);
-        judged = row.judged;
-      }
-      lines.push(figure(`bulletin that reaches ${judged} of ${ROWS} installs`, Math.round(median(times)), 'ms'));
-    }
-    return lines;
-  }
-
-  /** A bulletin that changes all of about a thousand installs, until the first owner and until all are on the list. */
-  async firstCall(): Promise<BenchLine[]> {
-    const share = Math.min(1, 1_000 / (ROWS / LINES / POSITIONS));
-    const begun = performance.now();
-    let first = 0;
-    const calls = async () =>
-      (await this.shop.pool.query<{ n: number }>('SELECT count(*)::int AS n FROM callback')).rows[0]!.n;
-    const before = await calls();
-    const done = this.publish([this.reaching(1, 1, share, { required: 'HOLM/P9', action: 'call-back' })]);
-    while (first === 0) if ((await calls()) > before) first = performance.now() - begun;
-    const { row, ms } = await done;
-    const what = `bulletin that changes ${row.changed} installs, until all ${row.callbacksOpened} calls`;
-    return [
-      figure(what, Math.round(ms), 'ms', { atMost: Math.round(0.05 * this.wholeMs) }),
-      figure('first call on the list after publishing', Math.round(first), 'ms'),
-    ];
-  }
-
-  async twoWorkers(): Promise<BenchLine> {
-    const times: number[] = [];
-    for (let round = 0; round < ROUNDS; round++) times.push((await this.everything()).ms);
-    return figure('two worker processes against one', round2(this.wholeMs / median(times)), 'times', { atLeast: 1.6 });
-  }
-
-  private reaching(line: number, positions: number, share: number, more: Partial<FitRuleFile>): FitRuleFile {
-    const codes = Array.from({ length: positions }, (_, position) => positionCode(position));
-    const built = share >= 1 ? { from: null, to: null } : { from: builtAt(0), to: builtAt(share) };
-    return rule(`FR-B${++this.number}`, { line: lineCode(line), positions: codes, built, ...more });
-  }
-
-  private async publish(opens: readonly FitRuleFile[]): Promise<Took> {
-    const { id } = await value(saveBulletin(this.ports, manager, bulletin(`SB-${++this.number}`, opens)));
-    const { recheckId } = await value(publishBulletin(this.ports, manager, { id, version: 1 }));
-    return took(await finished(this.shop.store, recheckId));
-  }
-
-  private async everything(): Promise<Took> {
-    const { recheckId } = await value(orderRecheck(this.ports, manager, EVERYTHING));
-    return took(await finished(this.shop.store, recheckId));
-  }
-
-  private async bareCopy(): Promise<number> {
-    const client = await this.shop.pool.connect();
-    const choice = { scope: EVERYTHING, fromUnit: 1, toUnit: ROWS, lookBackFrom: null };
-    const begun = performance.now();
-    await copyRows(client, scanQuery(choice, 'UTC'), () => undefined);
-    client.release();
-    return performance.now() - begun;
+/** With a queue of its own: one that knows the jobs of another shop would pass over those of the same numbers. */
+async function* shopOf(rows: number, look: (scene: Scene) => Lines<Seen>): Lines<Seen> {
+  const redis = await startRedis();
+  const shop = await BigShop.open(rows);
+  const worker = await WorkerProcess.start(shop.url, redis.url, LANES);
+  try {
+    return yield* look({ shop, bench: new RecheckBench(shop, ROUNDS), redisUrl: redis.url, worker });
+  } finally {
+    await worker.stop();
+    await shop.close();
+    await redis.stop();
   }
 }
 
-interface Took {
-  readonly row: RecheckRow;
-  /** From the order to the end, by the database's clock. */
-  readonly ms: number;
+async function* everyFigure(scene: Scene): Lines<Seen> {
+  const { bench, worker } = scene;
+  const { lines, ms } = await bench.whole();
+  yield* lines;
+  const peakMb = worker.peakMb();
+  yield figure('peak memory of the worker', peakMb, 'MB', MOST_MB);
+  const reaches = yield* touching(scene);
+  yield* await bench.firstCall(ms);
+  if (ROWS >= 200_000) yield* await bench.changing(100_000);
+  yield figure('peak memory of the worker after all bulletins', worker.peakMb(), 'MB', MOST_MB);
+  yield* whichPart(scene);
+  yield* workersCompared(scene);
+  return { reaches, peakMb };
 }
 
-const took = (row: RecheckRow): Took => ({ row, ms: row.finishedAt! - row.createdAt });
+async function* whatGrows(scene: Scene): Lines<Seen> {
+  const { lines } = await scene.bench.whole();
+  yield* lines;
+  const peakMb = scene.worker.peakMb();
+  yield figure('peak memory of the worker', peakMb, 'MB', MOST_MB);
+  return { reaches: yield* touching(scene), peakMb };
+}
 
-const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;
-const round2 = (value: number): number => Math.round(value * 100) / 100;
+async function* touching({ shop, bench }: Scene): Lines<ReadonlyMap<number, number>> {
+  const reaches = new Map<number, number>();
+  for (const k of [...REACHES, shop.rows].filter((one) => one <= shop.rows)) {
+    const { judged, ms } = await bench.reaching(k);
+    reaches.set(k, ms);
+    yield figure(`bulletin that reaches ${judged} of ${shop.rows} installs`, Math.round(ms), 'ms');
+  }
+  return reaches;
+}
+
+/** Time grows with what a bulletin reaches, not with the table; memory not at all. */
+function* compared(small: Seen, large: Seen): Generator<BenchLine> {
+  const times = LARGER_ROWS / ROWS;
+  for (const k of REACHES) {
+    const ratio = large.reaches.get(k)! / small.reaches.get(k)!;
+    yield figure(`bulletin that reaches ${k} installs, in ${times} times the shop`, round2(ratio), 'times', {
+      atMost: 1.5,
+    });
+  }
+  const name = `peak memory of the worker, in ${times} times the shop`;
+  yield figure(name, round2(large.peakMb / small.peakMb), 'times', { atMost: 1.2 });
+}
+
+async function* whichPart({ shop, bench }: Scene): Lines<void> {
+  const route = await WhichPart.open(shop);
+  try {
+    yield* await route.rates(ROUNDS);
+    yield await route.slowest('with nothing else to do', 1);
+    let over = false;
+    const rechecks = (async () => {
+      while (!over) await bench.everything();
+    })();
+    yield await route.slowest('while a worker process rechecks everything', 1);
+    over = true;
+    await rechecks;
+  } finally {
+    await route.close();
+  }
+}
+
+/** The same rechecks by one worker process, by two, and by a worker inside this process that needs no queue. */
+async function* workersCompared({ shop, bench, redisUrl, worker }: Scene): Lines<void> {
+  const alone: number[] = [];
+  const together: number[] = [];
+  for (let turn = 0; turn < 2; turn++) {
+    alone.push(await bench.wholeMs());
+    const second = await WorkerProcess.start(shop.url, redisUrl, LANES);
+    together.push(await bench.wholeMs());
+    await second.stop();
+  }
+  yield figure('two worker processes against one', round2(median(alone) / median(together)), 'times', { atLeast: 1.6 });
+  await worker.stop();
+  const config = { redisUrl: undefined, workerConcurrency: LANES, timeZone: 'UTC' };
+  const within = await startWorker({ config, store: shop.store });
+  const unqueued = await bench.wholeMs();
+  await within.close();
+  const share = Math.max(0, (1 - unqueued / median(alone)) * 100);
+  yield figure('share of the queue in a whole recheck', Math.round(share), '%', { atMost: 5 });
+}

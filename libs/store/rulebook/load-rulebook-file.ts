@@ -3,10 +3,14 @@ import { STANDING } from '../../usecases';
 import type { Db } from '../db';
 import { knownFile } from './known-sql';
 
-/** The whole rulebook: every version of every rule, the papers behind them, supersessions and the shop's standing. */
-export async function loadRulebookFile(db: Db): Promise<RulebookFile> {
+/**
+ * The rulebook: every version of every rule, or only those that a revision after `since` opened or closed; and, whole,
+ * the papers behind them, supersessions and the shop's standing.
+ */
+export async function loadRulebookFile(db: Db, since = 0): Promise<RulebookFile> {
   const rules = await db.$queryRaw<{ one: RulebookFile['rules'][number] }[]>`
-    SELECT r.rule || ${knownFile('r')} AS one FROM fit_rule r ORDER BY r.key, r.version`;
+    SELECT r.rule || ${knownFile('r')} AS one FROM fit_rule r
+    WHERE r.opened_by > ${since}::int OR r.closed_by > ${since}::int ORDER BY r.key, r.version`;
   const sources = await db.$queryRaw<RulebookFile['sources']>`
     SELECT key, kind, publisher, number, title, issued::text, effective::text, received::text
     FROM source WHERE state <> 'draft' ORDER BY key`;

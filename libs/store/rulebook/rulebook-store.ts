@@ -27,6 +27,12 @@ export function rulebookStore(db: Db): RulebookStore {
       return { revision: rows[0]!.revision, at: rows[0]!.at.getTime() };
     },
     load: () => loadRulebookFile(db),
+    async loadSince({ revision, stamp }) {
+      const rows = await db.$queryRaw<{ stamp: string }[]>`
+        SELECT ${STAMP} AS stamp FROM rulebook_revision r JOIN pg_database d ON d.datname = current_database()
+        WHERE r.id = ${revision}::int`;
+      return rows[0]?.stamp === stamp ? loadRulebookFile(db, revision) : null;
+    },
     versionsOf: (keys) => versions(db, Prisma.sql`r.key = ANY(${[...keys]}::text[])`),
     versionsOfSource: (sourceId) => versions(db, Prisma.sql`r.source_id = ${sourceId}::int`),
     versionsClosedBy: (revision) => versions(db, Prisma.sql`r.closed_by = ${revision}::int`),
@@ -40,9 +46,12 @@ export function rulebookStore(db: Db): RulebookStore {
   };
 }
 
+/** Tells revision `r` of database `d` from every other. */
+const STAMP = Prisma.sql`concat_ws(' ', r.id, extract(epoch FROM r.at), d.oid)`;
+
 async function latest(db: Db): Promise<RevisionMark> {
   const rows = await db.$queryRaw<{ revision: number | null; stamp: string | null; now: Date }[]>`
-    SELECT r.id AS revision, concat_ws(' ', r.id, extract(epoch FROM r.at), d.oid) AS stamp,
+    SELECT r.id AS revision, ${STAMP} AS stamp,
            clock_timestamp() AS now
     FROM pg_database d LEFT JOIN LATERAL (SELECT id, at FROM rulebook_revision ORDER BY id DESC LIMIT 1) r ON TRUE
     WHERE d.datname = current_database()`;

@@ -81,8 +81,8 @@ export interface RecheckStore {
   /** Locks the recheck when it is still planned; null when another has begun it or it does not exist. */
   takePlanned(id: number): Promise<RecheckRow | null>;
   /**
-   * Cuts the scope into runs of at most so many units, all about alike, and marks the recheck as running. With
-   * `keepFirst` the first counts as under way: whoever plans judges it himself.
+   * Cuts the scope into runs of at most so many units and marks the recheck as running. With `keepFirst` the first
+   * counts as under way: whoever plans judges it himself.
    */
   plan(id: number, scope: RecheckScope, cut: PlanCut): Promise<void>;
   /** Orders bells for waiting chunks that nobody holds, so that at most `atOnce` of the recheck are under way. */

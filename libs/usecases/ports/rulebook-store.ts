@@ -35,6 +35,11 @@ export interface RulebookStore {
   addRevision(revision: NewRevision): Promise<{ readonly revision: number; readonly at: number }>;
   /** Every version of every rule of published and withdrawn sources, supersessions and standing. */
   load(): Promise<RulebookFile>;
+  /**
+   * The same, but of the rules only the versions that were opened or closed after a revision; null when that is not a
+   * revision of this rulebook.
+   */
+  loadSince(mark: Pick<RevisionMark, 'revision' | 'stamp'>): Promise<RulebookFile | null>;
   /** Every version of the rules with these keys, oldest first. */
   versionsOf(keys: readonly string[]): Promise<readonly StoredRule[]>;
   /** The versions a source brought, and those a revision closed. */

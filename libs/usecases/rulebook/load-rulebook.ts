@@ -8,6 +8,7 @@ import {
   type FullNaming,
   type Judge,
   type Rulebook,
+  type RulebookFile,
   type RuleRef,
   type Source,
 } from '../../fit-rules';
@@ -38,7 +39,12 @@ export interface LoadedRulebook {
 
 /** A few are kept: chunks of one recheck, tickets of the same day, and what was there a moment ago. */
 const MOST_KEPT = 4;
-const kept = new Map<string, LoadedRulebook>();
+const kept = new Map<string, Kept>();
+
+interface Kept {
+  readonly stamp: string;
+  readonly loaded: LoadedRulebook;
+}
 
 /**
  * The rulebook as it stands, loaded once per revision and day. Called in a transaction that writes verdicts, it also
@@ -49,10 +55,10 @@ export async function loadRulebook(tables: Tables, clock: Clock): Promise<Loaded
   const today = clock.today();
   const threshold = await strengthThreshold(tables);
   const name = JSON.stringify([mark.stamp, today, threshold]);
-  const found = kept.get(name);
+  const found = kept.get(name)?.loaded;
   if (found) return found;
-  const loaded = makeRulebook(await readStored(tables), mark, today, await tables.catalogue.shapes(), threshold);
-  if (mark.revision > 0) keep(name, loaded);
+  const loaded = makeRulebook(await readStored(tables, mark), mark, today, await tables.catalogue.shapes(), threshold);
+  if (mark.revision > 0) keep(name, { stamp: mark.stamp, loaded });
   return loaded;
 }
 
@@ -85,14 +91,27 @@ export async function strengthThreshold(tables: Tables): Promise<Threshold> {
   return set.success ? set.data : STARTING_THRESHOLD;
 }
 
-async function readStored(tables: Tables): Promise<Rulebook> {
-  const read = readRulebook(await tables.rulebook.load());
+/** A bulletin changes few rules of many: what was read for an earlier revision is taken over. */
+async function readStored(tables: Tables, mark: RevisionMark): Promise<Rulebook> {
+  const earlier = [...kept.values()].reverse().find(({ loaded }) => loaded.revision <= mark.revision);
+  const since = earlier && (await tables.rulebook.loadSince({ ...earlier, revision: earlier.loaded.revision }));
+  if (!since) return checked(await tables.rulebook.load());
+  const { rules, ...rest } = checked(since);
+  const all = new Map(earlier.loaded.rulebook.rules.map((rule) => [`${rule.key} ${rule.version}`, rule]));
+  for (const rule of rules) all.set(`${rule.key} ${rule.version}`, rule);
+  return { ...rest, rules: [...all.values()].sort((a, b) => byText(a.key, b.key) || a.version - b.version) };
+}
+
+function checked(file: RulebookFile): Rulebook {
+  const read = readRulebook(file);
   if (read.ok) return read.value;
   throw new Error(`the stored rulebook cannot be read: ${read.problems.map((one) => one.message).join(' ')}`);
 }
 
-function keep(name: string, loaded: LoadedRulebook): void {
-  kept.set(name, loaded);
+const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+function keep(name: string, one: Kept): void {
+  kept.set(name, one);
   for (const oldest of kept.keys()) {
     if (kept.size <= MOST_KEPT) return;
     kept.delete(oldest);

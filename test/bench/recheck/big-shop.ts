@@ -16,7 +16,7 @@ export const SPAN = LAST - FIRST;
 /** At the last three positions the rules ask for something else than the build date, and there are two of them. */
 const BY_DATE = POSITIONS - 3;
 /** Of so many units one is in the shop. */
-const ONE_IN_SHOP = 50;
+const ONE_IN_SHOP = 500;
 /** Of so many installs one has not been judged before, and holds another part than is required. */
 const ONE_IN = 1_000;
 
@@ -28,7 +28,7 @@ export const builtAt = (share: number): string => formatDay(FIRST + Math.round(S
  * A shop of very many installs on a crash-safe PostgreSQL of its own: fifty lines of twelve positions, nine of them with
  * six rules by build date, and one each with two rules by an option, by serial number and by model. Every unit bears a
  * serial number and tells its option. All but one in a thousand hold what is required and were judged so; one unit in
- * fifty is in the shop.
+ * five hundred is in the shop.
  */
 export class BigShop {
   private constructor(
@@ -79,6 +79,7 @@ export class BigShop {
         FROM generate_series(0, ${LINES - 1}) n, generate_series(0, ${POSITIONS - 1}) p;
       INSERT INTO part (id, key, maker_id, number, canonical, name)
         SELECT n + 1, 'HOLM/P' || n, 1, 'P' || n, 'P' || n, 'Part ' || n FROM generate_series(0, ${LINES * POSITIONS * PIECES}) n;
+      INSERT INTO part (id, key, maker_id, number, canonical, name) VALUES (1000000, 'HOLM/NEW', 1, 'NEW', 'NEW', 'New part');
       INSERT INTO owner (id, location_id, name, phone, consent) VALUES (1, 1, 'Ole Brand', '555 0101', true);
       INSERT INTO source (key, kind, publisher, number, title, issued, received, state, published_at)
         VALUES ('PL-1', 'parts-list', 'Holmgard', 'PL-1', 'Parts list', '2005-01-01', '2005-01-01', 'published', '2005-01-01');
@@ -98,7 +99,8 @@ export class BigShop {
                                      WHEN 2 THEN (u.model_id - 1) % 2 ELSE piece END END,
                u.built_from, u.built_to, CASE WHEN odd THEN NULL ELSE 'right' END, CASE WHEN odd THEN NULL ELSE '{}'::jsonb END, 1
         FROM (SELECT *, (built_from - ${FIRST}) * ${PIECES} / ${SPAN} AS piece FROM unit) u, generate_series(0, ${POSITIONS - 1}) p,
-             LATERAL (SELECT (u.id * ${POSITIONS} + p) % ${ONE_IN} = 0 AS odd) o;
+             LATERAL (SELECT (u.id * ${POSITIONS} + p) % ${ONE_IN} = 0 AS odd) o
+        ORDER BY u.id, p;
       SELECT setval('unit_id_seq', ${units}), setval('ticket_id_seq', 2 * ${units}), setval('person_id_seq', 1);
     `);
     await this.store.transaction(async (tx) => {

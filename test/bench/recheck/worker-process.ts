@@ -25,6 +25,7 @@ export class WorkerProcess {
   }
 
   async stop(): Promise<void> {
+    if (this.child.exitCode !== null || this.child.signalCode !== null) return;
     this.child.kill('SIGTERM');
     await once(this.child, 'exit');
   }
