@@ -35,6 +35,8 @@ export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
     { name: 'flagged', path: '/flagged', ready: /wait/i },
     { name: 'callbacks', path: '/callbacks', ready: 'To call' },
     { name: 'figures', path: '/figures', ready: 'Time in stage' },
+    { name: 'shelf', path: '/shelf', ready: 'On hand' },
+    { name: 'shelf-orders', path: '/shelf/orders', ready: 'The list as CSV' },
     { name: 'tag', path: `/tickets/${ticket}/tag`, ready: /promised/i },
     { name: 'shop', path: '/shop', ready: /scheme/i },
     { name: 'my-sign-in', path: '/my-sign-in', ready: 'Second factor' },

@@ -4,11 +4,13 @@ import { sightOf, type Actor } from '../actor';
 import type { NoticeStore } from '../ports/shelf-store';
 import type { Ports } from '../run';
 
-/** Parts on the shelves within the person's sight that published bulletins bar or end; of one bulletin where it is named. */
+/**
+ * Parts on the shelf of the person's location that published bulletins bar or end. Of one bulletin where it is named: then
+ * on every shelf within the person's sight.
+ */
 export async function listPulls({ store }: Ports, actor: Actor, sourceId?: number): Promise<ShelfPull[]> {
-  return pullViews(
-    await store.notices.pulls({ locationId: sightOf(actor), ...(sourceId === undefined ? {} : { sourceId }) }),
-  );
+  const about = sourceId === undefined ? { locationId: actor.locationId } : { locationId: sightOf(actor), sourceId };
+  return pullViews(await store.notices.pulls(about));
 }
 
 type Pulled = Awaited<ReturnType<NoticeStore['pulls']>>[number];

@@ -27,8 +27,8 @@ export function ShelfPage() {
   return (
     <>
       <h1>Shelf</h1>
-      <PullsList />
       {mayMove ? <MoveForm /> : null}
+      <PullsList />
       <div className={classes.search}>
         <TextInput
           label="Find a part"

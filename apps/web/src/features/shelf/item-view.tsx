@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import type { ShelfItemDetail } from '../../../../../libs/contracts';
-import { sayDayText, sayInstant, sayInstantDay } from '../../lib/say';
+import { count, sayDayText, sayInstant, sayInstantDay } from '../../lib/say';
 import { useMay } from '../../lib/session';
 import { ItemForm } from './item-form';
 import classes from './shelf.module.css';
@@ -9,7 +9,7 @@ import classes from './shelf.module.css';
 export function ItemView({ item }: { item: ShelfItemDetail }) {
   const maySet = useMay('order-stock');
   return (
-    <>
+    <div className={classes.detail}>
       <dl className={classes.figures}>
         <Figure name="On hand" value={item.onHand} />
         <Figure name="Reserved" value={item.reserved} />
@@ -47,7 +47,7 @@ export function ItemView({ item }: { item: ShelfItemDetail }) {
           </li>
         ))}
       </ol>
-    </>
+    </div>
   );
 }
 
@@ -72,13 +72,15 @@ function Tickets({ title, rows }: { title: string; rows: readonly TicketRow[] })
   return (
     <>
       <h2>{title}</h2>
-      <ul>
+      <ul className={classes.tickets}>
         {rows.map(({ ticketId, ticket, pieces, note }) => (
           <li key={ticketId}>
             <Link to="/tickets/$id" params={{ id: ticketId }} className="num">
               {ticket}
             </Link>
-            : {pieces} {note}
+            <span>
+              {count(pieces, 'piece')} {note}
+            </span>
           </li>
         ))}
       </ul>

@@ -1,4 +1,4 @@
-import { Button, SegmentedControl, TextInput } from '@mantine/core';
+import { Button, TextInput } from '@mantine/core';
 import { useRef, useState, type FormEvent } from 'react';
 import { ActProblem } from '../../components/act-problem';
 import { useMoveStock, type Movement } from './shelf-query';
@@ -35,16 +35,22 @@ export function MoveForm() {
   };
   return (
     <form onSubmit={submit} className={classes.move} aria-label="Receive or count">
-      <SegmentedControl
-        aria-label="What is done"
-        value={mode}
-        onChange={(value) => setMode(value)}
-        data={MODES}
-      />
+      <div role="group" aria-label="What is done" className={classes.modes}>
+        {MODES.map(({ value, label }) => (
+          <Button
+            key={value}
+            variant={value === mode ? 'filled' : 'outline'}
+            aria-pressed={value === mode}
+            onClick={() => setMode(value)}
+          >
+            {label}
+          </Button>
+        ))}
+      </div>
       <div className={classes.fields}>
         <TextInput
           ref={part}
-          label="Part number, typed or scanned"
+          label="Part number (scan it)"
           value={typed.part}
           autoComplete="off"
           autoCapitalize="characters"
