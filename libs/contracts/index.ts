@@ -13,6 +13,7 @@ export * from './bulletin';
 export * from './callback';
 export * from './look-up';
 export * from './live';
+export * from './personal-data';
 export * from './policy';
 export * from './recheck-scope';
 export * from './rulebook-file';

@@ -63,6 +63,8 @@ export const POLICY = {
   /** How benches, parts and callbacks did; the counter sees its own location. */
   'see-figures': ['counter', 'manager', 'administrator'],
   'change-settings': ['manager', 'administrator'],
+  /** What is kept of a person: handed over on request, erased on request, and for how long it stays unasked. */
+  'manage-personal-data': ['manager', 'administrator'],
   /** Everything that was ever done about a unit, and by whom. */
   'see-trail': ['manager', 'administrator'],
   'manage-people': ['administrator'],

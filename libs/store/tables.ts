@@ -13,6 +13,7 @@ import { installStore } from './installs/install-store';
 import { liveStore } from './live/live-store';
 import { outboxStore } from './outbox/outbox-store';
 import { ownerStore } from './owners/owner-store';
+import { personalDataStore } from './owners/personal-data-store';
 import { outsideIdentityStore } from './people/outside-identity-store';
 import { peopleStore } from './people/people-store';
 import { keptAnswerStore } from './people/kept-answer-store';
@@ -46,6 +47,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     catalogue: catalogueStore(db),
     shopData: shopDataStore(db),
     owners: ownerStore(db),
+    personal: personalDataStore(db),
     units: unitStore(db, zone),
     tickets: ticketStore(db),
     benches: benchStore(db),

@@ -61,6 +61,7 @@ export * from './view-bulletin/show-published';
 export * from './change-settings/change-settings';
 export * from './manage-people/index';
 export * from './view-trail/view-trail';
+export * from './forget-owners';
 export * from './view-figures';
 export * from './print-papers';
 export * from './import-sheet';

@@ -5,7 +5,9 @@ import type {
   BulletinDetail,
   CallbackView,
   Invited,
+  PersonalData,
   Published,
+  Retention,
   SavedSerialScheme,
   SavedStandardEdition,
   SecondFactorBegun,
@@ -32,6 +34,7 @@ export async function everyOperation(shop: ApiShop, walk: Walk): Promise<void> {
   await callOwner(shop, walk);
   await workAtShelf(shop, walk);
   await managePeople(shop, walk);
+  await forgetOwner(shop, walk);
   await runTheShop(walk);
   await bringAndTake(walk);
   await workAtBenches(walk);
@@ -261,6 +264,17 @@ async function signInElsewhere(shop: ApiShop, walk: Walk, path: { id: number }):
   const away = new Caller(shop.api.url, cookieIn(begun.headers, 'revright-elsewhere'));
   const { search } = await new ProviderBrowser().signIn(begun.body.address, 'nils', shop.api.url);
   await walk.call('elsewhere-back', { as: away, body: { query: search } });
+}
+
+async function forgetOwner(shop: ApiShop, walk: Walk): Promise<void> {
+  const { id, version, owner } = await shop.newTicket('17030095');
+  await walk.call('tickets-cancel', { path: { id }, version, body: { reason: 'owner sold it' } });
+  const at = { path: { id: owner.id } };
+  const kept = await walk.call<PersonalData>('personal-data-export', at);
+  const reason = { reason: 'asked for by letter' };
+  await walk.call('personal-data-erase', { ...at, version: kept.owner.version, body: reason });
+  const settled = await walk.call<Retention>('personal-data-view', { query: { years: '5' } });
+  await walk.call('personal-data-settle', { version: settled.version, body: { years: 10 } });
 }
 
 async function runTheShop(walk: Walk): Promise<void> {

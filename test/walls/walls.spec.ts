@@ -17,7 +17,8 @@ const FAR = 2;
 const WALLED = [
   ...['owner', 'unit', 'install', 'ticket', 'flag', 'callback', 'evidence', 'unit_note', 'place_record', 'pick'],
   ...['ticket_event', 'verdict_change', 'callback_reason', 'callback_attempt'],
-  ...['shelf_item', 'shelf_movement', 'shelf_order', 'shelf_pull', 'part_wait'],
+  ...['shelf_item', 'shelf_movement', 'shelf_order', 'shelf_pull', 'part_wait', 'estimate'],
+  ...['photo', 'photo_file'],
 ];
 
 /** Statements in one transaction that looks with those eyes; nothing of it stays. */
@@ -72,6 +73,10 @@ async function oneOfEverything(location: number): Promise<void> {
       SELECT id, location_id, 'opening', 3 FROM shelf_item WHERE location_id = ${location};
     INSERT INTO shelf_order (item_id, location_id, pieces)
       SELECT id, location_id, 5 FROM shelf_item WHERE location_id = ${location};
+    INSERT INTO photo (name, ticket_id, stage, width, height, sha256, sent_sha256) VALUES ('p${ticket}', ${ticket}, 'intake', 1, 1, '', '');
+    INSERT INTO photo_file (photo_id, size, data) SELECT id, 'full', '' FROM photo WHERE ticket_id = ${ticket};
+    INSERT INTO estimate (ticket_id, revision, lines, currency, tax_name, tax_basis_points, tax_included, net_minor, tax_minor, total_minor)
+      VALUES (${ticket}, 1, '[]', 'EUR', 'VAT', 0, true, 0, 0, 0);
     INSERT INTO part_wait (ticket_id, location_id, part_id, pieces) VALUES (${ticket}, ${location}, 1, 1);
     INSERT INTO part_notice (source_id, part_id, kind, still_good, sentences)
       SELECT id, 1, 'barred', FALSE, '{}' FROM source LIMIT 1 ON CONFLICT DO NOTHING;

@@ -11,7 +11,7 @@ import {
   type Running,
 } from '../../../libs/queue';
 import { asProgram } from '../../../libs/store';
-import { sweepRechecks, type Clock, type Store } from '../../../libs/usecases';
+import { forgetDueOwners, sweepRechecks, type Clock, type Store } from '../../../libs/usecases';
 import { handlersOn } from './handlers';
 
 export interface WorkerOptions {
@@ -26,6 +26,8 @@ export interface WorkerOptions {
 }
 
 const SWEEP_EVERY_MS = 5_000;
+/** Looked at each hour, done on the first look of a day. */
+const FORGET_EVERY_MS = 3_600_000;
 
 /**
  * Starts the worker: through the queue when there is a Redis, inside this process otherwise; and the sweeper beside it.
@@ -40,6 +42,7 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
   if (redisUrl !== undefined) await checkRedis(redisUrl);
   const parts: readonly Running[] = [
     repeat(() => asProgram(() => sweepRechecks(ports)).then(() => false), { everyMs: sweepEveryMs, onError }),
+    repeat(() => asProgram(() => forgetDueOwners(ports)).then(() => false), { everyMs: FORGET_EVERY_MS, onError }),
     ...(redisUrl === undefined
       ? [startInProcess(store, handlers, { lanes: workerConcurrency, onError })]
       : [

@@ -9,6 +9,8 @@ export async function addReasons(db: Db, reasons: readonly ReasonAdd[], recheckI
     INSERT INTO callback (unit_id, owner_id, recheck_id)
     SELECT u.unit_id, u.owner_id, ${recheckId}::int
     FROM unnest(${[...owners.keys()]}::int[], ${[...owners.values()]}::int[]) AS u(unit_id, owner_id)
+    -- Nobody is left to be called about the unit of an owner who was forgotten.
+    WHERE NOT EXISTS (SELECT FROM owner o WHERE o.id = u.owner_id AND o.erased_at IS NOT NULL)
     ORDER BY 1
     ON CONFLICT (unit_id) WHERE state IN ('open', 'booked') DO NOTHING`;
   await db.$executeRaw`

@@ -1,8 +1,21 @@
 import type { SettingStore } from '../../usecases';
 import type { Db } from '../db';
 
+/** Any fixed number of its own: held by whoever changes settings made on a version. */
+const SETTING_LOCK = 4_780_021;
+
 export function settingStore(db: Db): SettingStore {
+  const versionOf = async (keys: readonly string[]): Promise<number> => {
+    const rows = await db.$queryRaw<{ version: number }[]>`
+      SELECT 1 + coalesce(sum(version), 0)::int AS version FROM setting WHERE key = ANY(${[...keys]}::text[])`;
+    return rows[0]!.version;
+  };
   return {
+    versionOf,
+    async claim(keys, version) {
+      await db.$executeRaw`SELECT pg_advisory_xact_lock(${SETTING_LOCK}::bigint)`;
+      return (await versionOf(keys)) === version;
+    },
     async read(key) {
       const rows = await db.$queryRaw<{ value: unknown }[]>`SELECT value FROM setting WHERE key = ${key}`;
       return rows[0]?.value ?? null;

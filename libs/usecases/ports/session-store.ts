@@ -36,6 +36,10 @@ export interface SessionStore {
 export interface SettingStore {
   /** The value of a setting; null when the shop has none. */
   read(key: string): Promise<unknown>;
+  /** One version for several settings that are changed together; it rises with each of them. */
+  versionOf(keys: readonly string[]): Promise<number>;
+  /** True when they still have that version; nobody else changes a claimed setting until the transaction ends. */
+  claim(keys: readonly string[], version: number): Promise<boolean>;
   /** Sets it and raises its version. */
   write(key: string, value: unknown, personId: number | null): Promise<void>;
 }

@@ -13,6 +13,7 @@ import type { KeptAnswerStore } from './kept-answer-store';
 import type { LiveStore } from './live-store';
 import type { OutboxStore } from './outbox-store';
 import type { PeopleStore } from './people-store';
+import type { PersonalDataStore } from './personal-data-store';
 import type { PhotoStore } from './photo-store';
 import type { RecheckStore } from './recheck-store';
 import type { RulebookStore } from './rulebook-store';
@@ -41,6 +42,7 @@ export interface Tables {
   readonly catalogue: CatalogueStore;
   readonly shopData: ShopDataStore;
   readonly owners: OwnerStore;
+  readonly personal: PersonalDataStore;
   readonly units: UnitStore;
   readonly tickets: TicketStore;
   readonly benches: BenchStore;

@@ -53,6 +53,7 @@ const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   safety: (data) => `Safety points ticked: ${text(data, 'ticked')} of ${text(data, 'of')}.`,
   moved: (data) => `Moved from ${stage(data, 'from')} to ${stage(data, 'to')}.`,
   'moved-back': (data) => `Moved back from ${stage(data, 'from')} to ${stage(data, 'to')}${because(data)}.`,
+  'owner-erased': (data) => `What was known of the owner was erased${because(data)}.`,
   held: (data) => `Put on hold${because(data)}.`,
   resumed: () => 'Resumed.',
   cancelled: (data) => `Cancelled${because(data)}.`,

@@ -1,0 +1,3 @@
+export * from './personal-data-of';
+export * from './erase-owner';
+export * from './retention';
