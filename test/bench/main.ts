@@ -1,9 +1,10 @@
 import { closeDeadRuns, closeRun, openRun, runFolder } from '../../libs/testing';
 import { benches as buildDate } from './build-date';
+import { benches as pages } from './pages';
 import { benches as recheck } from './recheck';
 import { benches as rules } from './rules';
 
-const ALL = [buildDate, rules, recheck];
+const ALL = [buildDate, rules, recheck, pages];
 
 /** Runs the benches named on the command line, or all; one JSON object a line. The exit code is 1 when a goal is missed. */
 async function main(): Promise<void> {
