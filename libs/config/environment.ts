@@ -93,7 +93,7 @@ export const VARIABLES = {
   },
   CHUNK_UNITS: {
     schema: wholeNumber(1, 100_000),
-    fallback: '10000',
+    fallback: '5000',
     meaning: 'Most units that one chunk of a recheck reads; a chunk with much to write is cut into smaller ones.',
   },
   TIME_ZONE: {
@@ -172,7 +172,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     NODE_ENV: 'development',
     REVRIGHT_DEMO: production ? 'false' : 'true',
     WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
-    CHUNK_UNITS: '10000',
+    CHUNK_UNITS: '5000',
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
     OIDC_NAME: 'company account',
     TRUSTED_PROXIES: 'loopback',

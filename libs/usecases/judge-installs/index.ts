@@ -3,7 +3,7 @@ export { judgeAgain, keptQuestion } from './kept-question';
 export type { KeptQuestion } from './question-record';
 export type { JudgementRecord } from './judgement-record';
 export { judgeInstall, recordOf, strengthOf, type JudgedInstall } from './judge-install';
-export { judgeUnit } from './judge-unit';
+export { judgeUnit, judgeUnits } from './judge-unit';
 export { lookBackFrom, lookBackMonths, monthsBefore } from './look-back';
 export { planConsequences } from './plan-consequences';
 export { REVIEW_SOURCE } from './plan-callbacks';

@@ -1,5 +1,6 @@
-import { judgeUnit } from '../judge-installs';
+import { judgeUnits } from '../judge-installs';
 import { CHUNKS_AT_ONCE } from '../plan-chunks/plan-chunks';
+import { StoreOutage } from '../ports/store';
 import type { Ports } from '../run';
 import { startDatedBulletins } from '../start-dated-bulletins/start-dated-bulletins';
 
@@ -11,7 +12,7 @@ const MOST_STALE_UNITS = 100;
  * seconds, by every worker; doing it twice does no harm.
  */
 export async function sweepRechecks(ports: Ports): Promise<void> {
-  const { store, clock } = ports;
+  const { store } = ports;
   await startDatedBulletins(ports);
   for (const { id, state } of await store.rechecks.unfinished()) {
     await store.transaction(async (tx) => {
@@ -20,8 +21,18 @@ export async function sweepRechecks(ports: Ports): Promise<void> {
       await tx.rechecks.finishIfAllDone(id);
     });
   }
-  for (const unitId of await store.rechecks.staleUnits(MOST_STALE_UNITS)) {
-    await store.transaction((tx) => judgeUnit(tx, clock, unitId));
-  }
+  await judgeStale(ports, await store.rechecks.staleUnits(MOST_STALE_UNITS));
   await store.outbox.sweepRung();
+}
+
+/** All at once; where one of them cannot be judged, in halves, so that the others are. */
+async function judgeStale(ports: Ports, unitIds: readonly number[]): Promise<void> {
+  if (unitIds.length === 0) return;
+  try {
+    await ports.store.transaction((tx) => judgeUnits(tx, ports.clock, unitIds));
+  } catch (error) {
+    if (unitIds.length === 1 || error instanceof StoreOutage) throw error;
+    const half = unitIds.length >> 1;
+    await judgeStale(ports, unitIds.slice(0, half)).finally(() => judgeStale(ports, unitIds.slice(half)));
+  }
 }
