@@ -203,7 +203,9 @@ async function callOwner(shop: ApiShop, walk: Walk): Promise<void> {
   await walk.call('owners-search', { query: { q: 'Ole' } });
   await walk.call('owners-units', { path: { id: owner.id } });
   await walk.call('owners-change', { path: { id: owner.id }, version: owner.version, body: { phone: '555 0102' } });
-  await walk.call('callbacks-list', { query: { state: 'open' } });
+  for (const state of ['open', 'booked', 'settled', 'withdrawn', 'closed']) {
+    await walk.call('callbacks-list', { query: { state } });
+  }
   const call = await walk.call<CallbackView>('callbacks-view', { path });
   const attempt = { how: 'phone', outcome: 'no-answer', note: 'again in the evening' };
   const tried = await walk.call<CallbackView>('callbacks-attempt', { path, version: call.version, body: attempt });
@@ -279,6 +281,10 @@ async function forgetOwner(shop: ApiShop, walk: Walk): Promise<void> {
 
 async function runTheShop(walk: Walk): Promise<void> {
   const administrator = { as: 'administrator' as const };
+  await walk.call('figures-view', { query: { from: '2026-01-01', to: '2026-12-01' } });
+  const prints = await walk.call<object>('print-settings-view');
+  await walk.call('print-settings-change', { body: prints });
+  await walk.call('sheet-sheet', { path: { id: 1 } });
   await walk.call('settings-view');
   const rules = await walk.call<object>('sign-in-rules-view', administrator);
   await walk.call('sign-in-rules-change', { ...administrator, body: rules });

@@ -4,6 +4,9 @@ import { Prisma } from '../generated/client';
 
 const IN_STATE: Record<CallbackQuery['state'], Prisma.Sql> = {
   open: Prisma.sql`c.state IN ('open', 'booked')`,
+  booked: Prisma.sql`c.state = 'booked'`,
+  settled: Prisma.sql`c.state = 'settled'`,
+  withdrawn: Prisma.sql`c.state = 'withdrawn'`,
   closed: Prisma.sql`c.state IN ('settled', 'withdrawn')`,
   all: Prisma.sql`TRUE`,
 };

@@ -1,7 +1,7 @@
 import type { CallbackPage, CallbackView, NewAttempt } from '../../contracts';
 
 export interface CallbackQuery {
-  readonly state: 'open' | 'closed' | 'all';
+  readonly state: 'open' | 'booked' | 'settled' | 'withdrawn' | 'closed' | 'all';
   readonly urgentOnly: boolean;
   readonly after: string | null;
   readonly limit: number;

@@ -30,7 +30,7 @@ class NewAttemptDto extends createZodDto(newAttempt) {}
 class SettleCallbackDto extends createZodDto(settleCallbackSchema) {}
 class CallbacksQuery extends createZodDto(
   z.object({
-    state: z.enum(['open', 'closed', 'all']).default('open'),
+    state: z.enum(['open', 'booked', 'settled', 'withdrawn', 'closed', 'all']).default('open'),
     urgent: z.enum(['yes']).optional(),
     after: z
       .string()

@@ -1,27 +1,49 @@
 import type { z } from 'zod';
+import type { Address, Method, SentArguments } from './api-routes';
 import { ApiProblem, NO_CONNECTION, OTHER_AGE, readProblem } from './problem';
 
-export interface RequestOptions {
+interface Loose {
   body?: unknown;
-  /** version of the thing that is changed, as it was last seen */
   version?: number;
   query?: Record<string, string | number | undefined>;
 }
 
-type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
-
 /**
- * Asks the API and checks its answer against the contract. Throws {@link ApiProblem} for a refusal, for a dead
- * connection, and for an answer that is not what the contract says, as a page has it that is older than the server.
+ * Asks the API and checks its answer against the contract. Method, address, body, version and query are checked by the
+ * compiler against the API's own description. Throws {@link ApiProblem} for a refusal, for a dead connection, and for an
+ * answer that is not what the contract says, as a page has it that is older than the server.
  */
-export async function request<T>(schema: z.ZodType<T>, method: Method, path: string, options: RequestOptions = {}) {
-  const parsed = schema.safeParse(await send(method, path, options));
+export async function request<T, M extends Method, const P extends Address<M>>(
+  schema: z.ZodType<T>,
+  method: M,
+  path: P,
+  ...[sent]: SentArguments<M, P>
+): Promise<T> {
+  return readAs(schema, await exchange(method, path, sent));
+}
+
+/** As {@link request}, for routes whose answer is not looked at. */
+export function send<M extends Method, const P extends Address<M>>(
+  method: M,
+  path: P,
+  ...[sent]: SentArguments<M, P>
+): Promise<unknown> {
+  return exchange(method, path, sent);
+}
+
+/** As {@link send}, for a change whose address was put together from an act that is already checked. */
+export function sendAct(base: string, act: { method: Method; path: string; body?: unknown }, version?: number) {
+  return exchange(act.method, base + act.path, { body: act.body, version });
+}
+
+/** The answer as the contract has it. */
+export function readAs<T>(schema: z.ZodType<T>, answer: unknown): T {
+  const parsed = schema.safeParse(answer);
   if (parsed.success) return parsed.data;
   throw new ApiProblem(OTHER_AGE, parsed.error);
 }
 
-/** As {@link request}, for routes whose answer is not looked at. */
-export async function send(method: Method, path: string, options: RequestOptions = {}): Promise<unknown> {
+async function exchange(method: Method, path: string, options: Loose = {}): Promise<unknown> {
   const repeatable = method !== 'GET' && REPEATABLE.test(path);
   const key: Record<string, string> = repeatable ? { 'idempotency-key': newKey() } : {};
   const ask = () =>
@@ -48,9 +70,9 @@ export async function send(method: Method, path: string, options: RequestOptions
 /** Sends one file as a form and checks the answer against the contract. */
 export async function sendFile<T>(
   schema: z.ZodType<T>,
-  path: string,
+  path: Address<'POST'>,
   file: File,
-  query: RequestOptions['query'],
+  query: Loose['query'],
 ): Promise<T> {
   const form = new FormData();
   form.append('file', file, file.name);
@@ -61,9 +83,7 @@ export async function sendFile<T>(
   );
   const body = readJson(await response.text());
   if (!response.ok) throw new ApiProblem(readProblem(response.status, body));
-  const parsed = schema.safeParse(body);
-  if (parsed.success) return parsed.data;
-  throw new ApiProblem(OTHER_AGE, parsed.error);
+  return readAs(schema, body);
 }
 
 /** When the line breaks nobody knows whether the request arrived; under the same key it can safely be sent once more. */
@@ -78,7 +98,7 @@ function newKey(): string {
   return [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-function headersOf({ body, version }: RequestOptions): Record<string, string> {
+function headersOf({ body, version }: Loose): Record<string, string> {
   return {
     accept: 'application/json',
     ...(body === undefined ? {} : { 'content-type': 'application/json' }),
@@ -87,7 +107,7 @@ function headersOf({ body, version }: RequestOptions): Record<string, string> {
 }
 
 /** Path below `/api` with its query; parameters that are undefined or empty are left out. */
-export function address(path: string, query: RequestOptions['query'] = {}): string {
+export function address(path: string, query: Loose['query'] = {}): string {
   const pairs = Object.entries(query).filter(([, value]) => value !== undefined && value !== '');
   const search = new URLSearchParams(pairs.map(([name, value]) => [name, String(value)])).toString();
   return `/api${path}${search ? `?${search}` : ''}`;

@@ -296,7 +296,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description Needs the permission `see-figures`. */
+        /**
+         * The figures of a span of days, with their definitions.
+         * @description Needs the permission `see-figures`.
+         */
         get: operations["figures-view"];
         put?: never;
         post?: never;
@@ -636,7 +639,10 @@ export interface paths {
             cookie?: never;
         };
         get?: never;
-        /** @description Needs the permission `manage-people`. */
+        /**
+         * Writes down as whom a person may sign in with another provider, or takes it away.
+         * @description Needs the permission `manage-people`.
+         */
         put: operations["people-elsewhere"];
         post?: never;
         delete?: never;
@@ -1076,8 +1082,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
+        /** What the other way of signing in is called; null where there is none. */
         get: operations["elsewhere-offered"];
         put?: never;
+        /** Begins to sign in elsewhere: where the browser is to go. */
         post: operations["elsewhere-begin"];
         delete?: never;
         options?: never;
@@ -1094,6 +1102,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
+        /** Signs in with what the browser came back with. */
         post: operations["elsewhere-back"];
         delete?: never;
         options?: never;
@@ -1259,9 +1268,15 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description Needs the permission `see-catalogue`. */
+        /**
+         * What stands at the head of printed papers.
+         * @description Needs the permission `see-catalogue`.
+         */
         get: operations["print-settings-view"];
-        /** @description Needs the permission `change-settings`. */
+        /**
+         * Changes what stands at the head of printed papers.
+         * @description Needs the permission `change-settings`.
+         */
         put: operations["print-settings-change"];
         post?: never;
         delete?: never;
@@ -2029,7 +2044,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description Needs the permission `see-tickets`. */
+        /**
+         * The handover sheet of a ticket as a PDF.
+         * @description Needs the permission `see-tickets`.
+         */
         get: operations["sheet-sheet"];
         put?: never;
         post?: never;
@@ -4808,7 +4826,7 @@ export interface operations {
     "callbacks-list": {
         parameters: {
             query?: {
-                state?: "open" | "closed" | "all";
+                state?: "open" | "booked" | "settled" | "withdrawn" | "closed" | "all";
                 urgent?: "yes";
                 after?: string;
             };
@@ -4969,6 +4987,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description The figures of a span of days, with their definitions. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -5526,6 +5545,7 @@ export interface operations {
             };
         };
         responses: {
+            /** @description Writes down as whom a person may sign in with another provider, or takes it away. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -6272,6 +6292,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description What the other way of signing in is called; null where there is none. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -6293,6 +6314,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description Begins to sign in elsewhere: where the browser is to go. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -6321,6 +6343,7 @@ export interface operations {
             };
         };
         responses: {
+            /** @description Signs in with what the browser came back with. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -6670,6 +6693,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description What stands at the head of printed papers. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -6697,6 +6721,7 @@ export interface operations {
             };
         };
         responses: {
+            /** @description Changes what stands at the head of printed papers. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -8252,11 +8277,14 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description The handover sheet of a ticket as a PDF. */
             200: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/pdf": unknown;
+                };
             };
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];

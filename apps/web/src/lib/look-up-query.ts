@@ -1,4 +1,4 @@
-import { queryOptions } from '@tanstack/react-query';
+import { queryOptions, skipToken } from '@tanstack/react-query';
 import { lookUpAnswer, type LookUpRequest } from '../../../../libs/contracts';
 import { request } from './api-client';
 
@@ -6,6 +6,5 @@ import { request } from './api-client';
 export const lookUpQuery = (asked: LookUpRequest | null) =>
   queryOptions({
     queryKey: ['look-up', asked],
-    enabled: asked !== null,
-    queryFn: () => request(lookUpAnswer, 'POST', '/look-up', { body: asked }),
+    queryFn: asked ? () => request(lookUpAnswer, 'POST', '/look-up', { body: asked }) : skipToken,
   });

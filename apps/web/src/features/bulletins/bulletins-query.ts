@@ -1,6 +1,7 @@
 import { queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
 import { bulletinDetail, bulletinRows, whatIf, type WhatIf } from '../../../../../libs/contracts';
-import { request, send } from '../../lib/api-client';
+import { request, sendAct } from '../../lib/api-client';
+import type { ActBelow } from '../../lib/api-routes';
 
 /** Every paper of the shop, newest first. */
 export const bulletinsQuery = queryOptions({
@@ -29,8 +30,8 @@ export function useWhatIf(id: number) {
 /** Publish or withdraw, with the version the paper was seen at. */
 export function useBulletinAct(id: number, version: number) {
   const client = useQueryClient();
-  return useMutation<unknown, Error, { path: 'publish' | 'withdraw'; body?: unknown }>({
-    mutationFn: ({ path, body }) => send('POST', `/bulletins/${id}/${path}`, { body, version }),
+  return useMutation<unknown, Error, ActBelow<'/bulletins/{id}', 'POST'>>({
+    mutationFn: (act) => sendAct(`/bulletins/${id}`, act, version),
     onSettled: async () => {
       await client.invalidateQueries({ queryKey: ['bulletin', id] });
       await client.invalidateQueries({ queryKey: ['bulletins'] });

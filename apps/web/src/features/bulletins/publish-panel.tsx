@@ -19,7 +19,9 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
   const mayWithdraw = useMay('withdraw-bulletins');
   const draft = bulletin.state === 'draft';
   const withdraw = (reason: string) =>
-    act.mutate({ path: 'withdraw', body: { reason } }, { onSuccess: () => setWithdrawing(false) });
+    act.mutate({ method: 'POST', path: '/withdraw', body: { reason } }, { onSuccess: () => setWithdrawing(false) });
+  const publish = (whatIfRevision: number) =>
+    act.mutate({ method: 'POST', path: '/publish', body: { whatIfRevision } });
   return (
     <>
       <div className={classes.acts}>
@@ -37,7 +39,7 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
               variant="filled"
               disabled={!whatIf.data || whatIf.isPending}
               loading={act.isPending}
-              onClick={() => act.mutate({ path: 'publish', body: { whatIfRevision: whatIf.data?.revision } })}
+              onClick={() => publish(whatIf.data!.revision)}
             >
               Publish
             </Button>

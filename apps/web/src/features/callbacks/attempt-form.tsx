@@ -14,7 +14,7 @@ export function AttemptForm({ callback }: { callback: CallbackView }) {
   const act = useCallbackAct(callback);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    act.mutate({ path: 'attempts', body: attempt }, { onSuccess: () => setAttempt(FIRST) });
+    act.mutate({ method: 'POST', path: '/attempts', body: attempt }, { onSuccess: () => setAttempt(FIRST) });
   };
   return (
     <form onSubmit={submit} className={classes.form}>

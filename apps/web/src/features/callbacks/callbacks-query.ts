@@ -1,6 +1,7 @@
 import { infiniteQueryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
 import { callbackPage, type CallbackView } from '../../../../../libs/contracts';
-import { request, send } from '../../lib/api-client';
+import { request, sendAct } from '../../lib/api-client';
+import type { ActBelow } from '../../lib/api-routes';
 
 export const CALLBACK_STATES = ['open', 'booked', 'settled', 'withdrawn'] as const;
 export type CallbackState = (typeof CALLBACK_STATES)[number];
@@ -17,9 +18,8 @@ export const callbacksQuery = (state: CallbackState) =>
 /** An attempt, or how it ended. */
 export function useCallbackAct(callback: CallbackView) {
   const client = useQueryClient();
-  return useMutation<unknown, Error, { path: 'attempts' | 'settle'; body: unknown }>({
-    mutationFn: ({ path, body }) =>
-      send('POST', `/callbacks/${callback.id}/${path}`, { body, version: callback.version }),
+  return useMutation<unknown, Error, ActBelow<'/callbacks/{id}', 'POST'>>({
+    mutationFn: (act) => sendAct(`/callbacks/${callback.id}`, act, callback.version),
     onSettled: () => client.invalidateQueries({ queryKey: ['callbacks'] }),
   });
 }

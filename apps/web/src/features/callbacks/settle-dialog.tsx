@@ -9,7 +9,8 @@ import { SETTLE_WORDS } from './callback-words';
 export function SettleDialog({ callback, onClose }: { callback: CallbackView; onClose: () => void }) {
   const [outcome, setOutcome] = useState<SettleCallback['outcome']>('booked');
   const act = useCallbackAct(callback);
-  const settle = (reason: string) => act.mutate({ path: 'settle', body: { outcome, reason } }, { onSuccess: onClose });
+  const settle = (reason: string) =>
+    act.mutate({ method: 'POST', path: '/settle', body: { outcome, reason } }, { onSuccess: onClose });
   return (
     <ReasonDialog
       open

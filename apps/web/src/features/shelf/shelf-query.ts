@@ -56,7 +56,10 @@ export type Movement =
 export function useMoveStock() {
   const refresh = useShelfRefresh();
   return useMutation<ShelfMoved, Error, Movement>({
-    mutationFn: ({ act, body }) => request(shelfMoved, 'POST', `/shelf/${act}`, { body }),
+    mutationFn: (moved) =>
+      moved.act === 'receive'
+        ? request(shelfMoved, 'POST', '/shelf/receive', { body: moved.body })
+        : request(shelfMoved, 'POST', '/shelf/count', { body: moved.body }),
     onSettled: refresh,
   });
 }

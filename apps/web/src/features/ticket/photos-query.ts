@@ -20,11 +20,11 @@ export function useTakePhotos(ticketId: number) {
 /** Changes one photo, or takes it away. */
 export function usePhotoAct(ticketId: number, photoId: number) {
   const client = useQueryClient();
-  const path = `/tickets/${ticketId}/photos/${photoId}`;
+  const path = `/tickets/${ticketId}/photos/${photoId}` as const;
   return useMutation<TicketView, Error, ChangePhoto | { reason: string }>({
     mutationFn: (body) =>
       'reason' in body
-        ? request(ticketView, 'POST', `${path}/remove`, { body })
+        ? request(ticketView, 'POST', `${path}/remove` as const, { body })
         : request(ticketView, 'PATCH', path, { body }),
     onSuccess: (ticket) => client.setQueryData(ticketQuery(ticketId).queryKey, ticket),
   });

@@ -2,7 +2,7 @@ import { NativeSelect } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { ActProblem } from '../../components/act-problem';
 import { DayField } from '../../components/day-field';
-import type { TicketView } from '../../../../../libs/contracts';
+import type { ChangeTag, TicketView } from '../../../../../libs/contracts';
 import { benchesQuery } from '../../lib/catalogue-queries';
 import { sayInstantDay } from '../../lib/say';
 import { TicketActs } from './ticket-acts';
@@ -13,7 +13,7 @@ import classes from './tag-head.module.css';
 export function TagHead({ ticket }: { ticket: TicketView }) {
   const benches = useQuery(benchesQuery);
   const act = useTicketAct(ticket.id);
-  const change = (body: unknown) => act.mutate({ method: 'PATCH', path: '', body });
+  const change = (body: ChangeTag) => act.mutate({ method: 'PATCH', path: '', body });
   const closed = ticket.closedAt !== null;
   const { unit, owner } = ticket;
   return (

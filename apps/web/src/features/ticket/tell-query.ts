@@ -1,4 +1,4 @@
-import { keepPreviousData, queryOptions } from '@tanstack/react-query';
+import { keepPreviousData, queryOptions, skipToken } from '@tanstack/react-query';
 import { tellAnswer, type Marks, type TellRequest } from '../../../../../libs/contracts';
 import { request } from '../../lib/api-client';
 import { hasMarks } from './marks-typed';
@@ -7,7 +7,9 @@ import { hasMarks } from './marks-typed';
 export const tellQuery = (ticketId: number, asked: Omit<TellRequest, 'marks'>, marks: Marks | null) =>
   queryOptions({
     queryKey: ['tell', ticketId, asked, marks],
-    queryFn: () => request(tellAnswer, 'POST', `/tickets/${ticketId}/tell`, { body: { ...asked, marks } }),
-    enabled: hasMarks(marks),
+    queryFn:
+      marks && hasMarks(marks)
+        ? () => request(tellAnswer, 'POST', `/tickets/${ticketId}/tell`, { body: { ...asked, marks } })
+        : skipToken,
     placeholderData: keepPreviousData,
   });

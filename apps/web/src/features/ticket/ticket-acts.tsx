@@ -5,23 +5,26 @@ import { STAGE_NAMES, type TicketView } from '../../../../../libs/contracts';
 import { ReasonDialog } from '../../components/reason-dialog';
 import { STAGE_WORDS } from '../../lib/say';
 import { useMay } from '../../lib/session';
-import { useTicketAct } from './ticket-query';
+import { useTicketAct, type TicketAct } from './ticket-query';
 import classes from './ticket-acts.module.css';
 
 interface AskedAct {
   title: string;
   words: string;
-  path: string;
-  body: (reason: string) => object;
+  /** the change, given the reason for it */
+  act: (reason: string) => TicketAct;
   danger?: boolean;
 }
 
-const HOLD: AskedAct = { title: 'Put on hold', words: 'Put on hold', path: '/hold', body: (reason) => ({ reason }) };
+const HOLD: AskedAct = {
+  title: 'Put on hold',
+  words: 'Put on hold',
+  act: (reason) => ({ method: 'POST', path: '/hold', body: { reason } }),
+};
 const CANCEL: AskedAct = {
   title: 'Cancel the ticket',
   words: 'Cancel the ticket',
-  path: '/cancel',
-  body: (reason) => ({ reason }),
+  act: (reason) => ({ method: 'POST', path: '/cancel', body: { reason } }),
   danger: true,
 };
 
@@ -29,7 +32,7 @@ function backFrom({ stage }: TicketView): AskedAct | null {
   const to = STAGE_NAMES[STAGE_NAMES.indexOf(stage) - 1];
   if (!to) return null;
   const title = `Back to ${STAGE_WORDS[to].toLowerCase()}`;
-  return { title, words: 'Send it back', path: '/stage', body: (reason) => ({ to, reason }) };
+  return { title, words: 'Send it back', act: (reason) => ({ method: 'POST', path: '/stage', body: { to, reason } }) };
 }
 
 /** Back a stage, hold, resume, cancel: each but resuming asks for a reason. And the tag and the sheet to print. */
@@ -67,12 +70,7 @@ export function TicketActs({ ticket }: { ticket: TicketView }) {
           busy={act.isPending}
           error={act.error}
           onClose={() => setAsked(null)}
-          onReason={(reason) =>
-            act.mutate(
-              { method: 'POST', path: asked.path, body: asked.body(reason) },
-              { onSuccess: () => setAsked(null) },
-            )
-          }
+          onReason={(reason) => act.mutate(asked.act(reason), { onSuccess: () => setAsked(null) })}
         />
       ) : null}
     </div>

@@ -1,17 +1,14 @@
 import { queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
 import { ticketView, type TicketView } from '../../../../../libs/contracts';
-import { request, send } from '../../lib/api-client';
+import { readAs, request, sendAct } from '../../lib/api-client';
+import type { ActBelow } from '../../lib/api-routes';
 import { isStale } from '../../lib/problem';
 
 export const ticketQuery = (id: number) =>
   queryOptions({ queryKey: ['ticket', id], queryFn: () => request(ticketView, 'GET', `/tickets/${id}`) });
 
-export interface TicketAct {
-  method: 'POST' | 'PUT' | 'PATCH' | 'DELETE';
-  /** below the ticket, such as `/stage`; empty for the ticket itself */
-  path: string;
-  body?: unknown;
-}
+/** A change of the ticket: method, path below the ticket (empty for the ticket itself), body. */
+export type TicketAct = ActBelow<'/tickets/{id}'>;
 
 /**
  * One change of a ticket. Changes of one ticket go out one after the other, each with the version the last one left
@@ -22,8 +19,8 @@ export function useTicketAct(id: number) {
   const key = ticketQuery(id).queryKey;
   return useMutation<TicketView, Error, TicketAct>({
     scope: { id: `ticket-${id}` },
-    mutationFn: ({ method, path, body }) =>
-      request(ticketView, method, `/tickets/${id}${path}`, { body, version: client.getQueryData(key)?.version }),
+    mutationFn: async (act) =>
+      readAs(ticketView, await sendAct(`/tickets/${id}`, act, client.getQueryData(key)?.version)),
     onSuccess: async (ticket) => {
       await client.cancelQueries({ queryKey: key });
       client.setQueryData(key, ticket);
@@ -34,12 +31,8 @@ export function useTicketAct(id: number) {
   });
 }
 
-export interface UnitAct {
-  method: 'POST' | 'PUT';
-  /** below the unit, such as `/identity` */
-  path: string;
-  body: unknown;
-}
+/** A change of the unit: method, path below the unit, such as `/identity`, body. */
+export type UnitAct = ActBelow<'/units/{id}'>;
 
 /** One change of the unit on the ticket; the ticket is fetched anew, since its parts are judged again by it. */
 export function useUnitAct(ticketId: number) {
@@ -47,9 +40,9 @@ export function useUnitAct(ticketId: number) {
   const key = ticketQuery(ticketId).queryKey;
   return useMutation<unknown, Error, UnitAct>({
     scope: { id: `ticket-${ticketId}` },
-    mutationFn: ({ method, path, body }) => {
+    mutationFn: (act) => {
       const unit = client.getQueryData(key)?.unit;
-      return send(method, `/units/${unit?.id}${path}`, { body, version: unit?.version });
+      return sendAct(`/units/${unit?.id}`, act, unit?.version);
     },
     onSettled: () => client.invalidateQueries({ queryKey: key }),
   });
