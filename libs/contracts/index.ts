@@ -12,6 +12,7 @@ export * from './bench-list';
 export * from './bulletin';
 export * from './callback';
 export * from './look-up';
+export * from './scan';
 export * from './live';
 export * from './personal-data';
 export * from './policy';

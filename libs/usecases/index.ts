@@ -54,6 +54,7 @@ export * from './order-parts/index';
 export * from './wait-for-part/index';
 export * from './decide-flag/index';
 export * from './look-up/index';
+export * from './read-scan/index';
 export * from './view-rulebook/index';
 export * from './explain-place/explain-place';
 export * from './manage-owners/index';

@@ -57,6 +57,9 @@ async function workAtBenches(walk: Walk): Promise<void> {
   await walk.call('estimates-write', { path: { id: ticket }, version });
   await walk.call('estimates-bookkeeping', { query: { from: '2026-11-01', to: '2026-12-01' } });
   await takePhotos(walk, ticket);
+  const { unit } = seen;
+  await walk.call('scan-visit', { path: { id: unit.id } });
+  await walk.call('scan-read', { query: { text: '70-412B' } });
 }
 
 async function takePhotos(walk: Walk, id: number): Promise<void> {

@@ -24,6 +24,7 @@ export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
     { name: 'ticket', path: `/tickets/${ticket}`, ready: 'The places' },
     { name: 'sheet', path: `/tickets/${ticket}/sheet`, ready: 'What was found' },
     { name: 'new-ticket', path: '/new-ticket', ready: /owner/i },
+    { name: 'unit', path: '/units/7', ready: 'Evidence so far' },
     { name: 'search', path: '/search?q=pin', ready: 'pin' },
     { name: 'which-part', path: '/which-part', ready: /line/i },
     { name: 'wall-chart', path: `/wall-chart/${line}`, ready: /papers/i },

@@ -27,6 +27,8 @@ const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unkno
   ['the figures', '/figures', (page) => page.getByRole('img', { name: /^Intake: middle/ }).waitFor()],
   ['my sign-in', '/my-sign-in', (page) => page.getByRole('button', { name: 'Set it up' }).waitFor()],
   ['in and out', '/shop/in-and-out', (page) => page.getByRole('heading', { name: 'Take spreadsheets out' }).waitFor()],
+  ['a unit', '/units/7', (page) => page.getByRole('heading', { name: 'Evidence so far' }).waitFor()],
+  ['a scan that leads nowhere', '/search?q=U7-1', (page) => page.getByText(/check digit of U7-1 is wrong/).waitFor()],
   ['a search', '/search?q=26-06', (page) => page.getByRole('heading', { name: /Found for/ }).waitFor()],
 ];
 

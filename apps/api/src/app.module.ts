@@ -26,6 +26,7 @@ import { PortsModule } from './ports.module';
 import { PrintsModule } from './prints/prints.module';
 import { RechecksModule } from './rechecks/rechecks.module';
 import { RulebookModule } from './rulebook/rulebook.module';
+import { ScanModule } from './scan/scan.module';
 import { SessionModule } from './session/session.module';
 import { ShelfModule } from './shelf/shelf.module';
 import { SheetsModule } from './sheets/sheets.module';
@@ -50,6 +51,7 @@ const NOUNS: Type[] = [
   EstimatesModule,
   ShelfModule,
   PhotosModule,
+  ScanModule,
   FlagsModule,
   BulletinsModule,
   RulebookModule,

@@ -8,6 +8,8 @@ export function callbackStore(db: Db): CallbackStore {
   return {
     page: (query) => readCallbackPage(db, query),
     find: async (id) => (await readCallbacks(db, Prisma.sql`c.id = ${id}::int`, 1))[0] ?? null,
+    openOf: async (unitId) =>
+      (await readCallbacks(db, Prisma.sql`c.unit_id = ${unitId}::int AND c.state IN ('open', 'booked')`, 1))[0] ?? null,
     async isAt(id, locationId) {
       const rows = await db.$queryRaw<unknown[]>`
         SELECT 1 FROM callback c JOIN owner o ON o.id = c.owner_id

@@ -28,6 +28,8 @@ export interface CallbackPageRecord extends Omit<CallbackPage, 'items'> {
 export interface CallbackStore {
   page(query: CallbackQuery): Promise<CallbackPageRecord>;
   find(id: number): Promise<CallbackRecord | null>;
+  /** The unit's callback that is open or booked. */
+  openOf(unitId: number): Promise<CallbackRecord | null>;
   /** True when the callback is for an owner of the location; null is any location. */
   isAt(id: number, locationId: number | null): Promise<boolean>;
   /** Locked until the transaction ends. */

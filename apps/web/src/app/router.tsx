@@ -59,7 +59,16 @@ const tag = createRoute({
 const newTicket = createRoute({
   getParentRoute: () => root,
   path: '/new-ticket',
+  validateSearch: (given: Record<string, unknown>): { unit?: number } => ({
+    unit: Number.isInteger(given['unit']) ? (given['unit'] as number) : undefined,
+  }),
   component: lazyRouteComponent(() => import('./pages/new-ticket-page'), 'NewTicketPage'),
+});
+const unit = createRoute({
+  getParentRoute: () => root,
+  path: '/units/$id',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/unit-page'), 'UnitPage'),
 });
 const search = createRoute({
   getParentRoute: () => root,
@@ -221,6 +230,7 @@ export const router = createRouter({
     sheet,
     tag,
     newTicket,
+    unit,
     search,
     lookUp,
     wallChart,

@@ -1,19 +1,28 @@
 import { useQuery } from '@tanstack/react-query';
-import { getRouteApi, Navigate } from '@tanstack/react-router';
+import { getRouteApi, Link, Navigate } from '@tanstack/react-router';
+import type { ScanAnswer } from '../../../../../libs/contracts';
 import { EmptyView } from '../../components/empty-view';
 import { QueryView } from '../../components/query-view';
 import { SearchHitsList } from '../../features/search/search-hits-list';
 import { onlyByNumber } from '../../features/search/only-by-number';
-import { searchQuery } from '../../features/search/search-query';
+import { scanQuery, searchQuery } from '../../features/search/search-query';
 
 const route = getRouteApi('/search');
 
 /** What the search field found; the number of one ticket, as a scanned tag gives it, leads straight to that ticket. */
 export function SearchPage() {
   const { q = '' } = route.useSearch();
-  const hits = useQuery(searchQuery(q));
+  const scan = useQuery(scanQuery(q));
+  const isText = scan.data?.kind === 'text';
+  const hits = useQuery({ ...searchQuery(q), enabled: isText });
   const id = onlyByNumber(q, hits.data ?? []);
   if (id !== null) return <Navigate to="/tickets/$id" params={{ id }} replace />;
+  if (q !== '' && !isText)
+    return (
+      <QueryView query={scan} what="what was found">
+        {(found) => <Scanned found={found} />}
+      </QueryView>
+    );
   return (
     <>
       <h1>Found for “{q}”</h1>
@@ -32,6 +41,41 @@ export function SearchPage() {
           }
         </QueryView>
       )}
+    </>
+  );
+}
+
+/** A code leads straight to what it is on; one that leads nowhere says why. */
+function Scanned({ found }: { found: ScanAnswer }) {
+  if (found.kind === 'ticket') return <Navigate to="/tickets/$id" params={{ id: found.id }} replace />;
+  if (found.kind === 'unit') return <Navigate to="/units/$id" params={{ id: found.id }} replace />;
+  if (found.kind === 'part') return <ScannedPart found={found} />;
+  return <EmptyView title={found.kind === 'unknown' ? found.sentence : 'Nothing found'} />;
+}
+
+/** A part by its bag: what it is, where it lies, and which tickets hold it. */
+function ScannedPart({ found: { part, pack, batch } }: { found: Extract<ScanAnswer, { kind: 'part' }> }) {
+  const hits = useQuery(searchQuery(part.number));
+  const bag = [pack > 1 ? `a bag of ${pack}` : '', batch === null ? '' : `batch ${batch}`].filter(Boolean).join(', ');
+  return (
+    <>
+      <h1>
+        <span className="num">{part.number}</span> {part.name}
+      </h1>
+      {bag ? <p>{bag}</p> : null}
+      <p>
+        <Link to="/shelf" search={{ q: part.number }}>
+          On the shelf
+        </Link>
+        {' · '}
+        <Link to="/rulebook" search={{ q: part.number }}>
+          What the rulebook says of it
+        </Link>
+      </p>
+      <h2>Tickets that hold it</h2>
+      <QueryView query={hits} what="the tickets">
+        {(list) => (list.length === 0 ? <p className="soft">None.</p> : <SearchHitsList hits={list} />)}
+      </QueryView>
     </>
   );
 }

@@ -1,7 +1,7 @@
 import { Button, NativeSelect, Textarea } from '@mantine/core';
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
-import type { FormEvent } from 'react';
+import { useEffect, type FormEvent } from 'react';
 import { DayField } from '../../components/day-field';
 import { ticketView, type TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
@@ -16,10 +16,16 @@ import classes from './new-ticket.module.css';
 /** Where one goes once the ticket is open. */
 type Next = '/tickets/$id' | '/tickets/$id/tag';
 
-/** Takes a unit in: owner, unit, complaint, bench and promised day. What is written survives a reload. */
-export function NewTicketForm() {
+/**
+ * Takes a unit in: owner, unit, complaint, bench and promised day. What is written survives a reload; a unit that is
+ * known already begins anew with its owner.
+ */
+export function NewTicketForm({ known }: { known: Partial<IntakeDraft> | null }) {
   const [draft, setDraft, forget] = useDraft<IntakeDraft>('intake', EMPTY_INTAKE);
   const lines = useQuery(linesQuery);
+  useEffect(() => {
+    if (known) setDraft({ ...EMPTY_INTAKE, ...known });
+  }, [known, setDraft]);
   const navigate = useNavigate();
   const change = (part: Partial<IntakeDraft>) => setDraft((now) => ({ ...now, ...part }));
   const open = useMutation<TicketView, Error, Next>({

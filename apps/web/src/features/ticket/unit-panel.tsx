@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import type { TicketView } from '../../../../../libs/contracts';
 import { EvidenceFields } from '../../components/evidence-fields';
 import { EvidencePicture } from '../../components/evidence-picture';
@@ -23,6 +24,11 @@ export function UnitPanel({ ticket }: { ticket: TicketView }) {
   return (
     <section aria-labelledby="the-unit" className={classes.panel}>
       <h2 id="the-unit">The unit</h2>
+      <p>
+        <Link to="/units/$id" params={{ id: unit.id }}>
+          Its visits, and its own tag
+        </Link>
+      </p>
       <p className={classes.answer}>{buildDates.sentence}</p>
       {unit.serialReading ? <p className="soft">{unit.serialReading}</p> : null}
       {buildDates.evidence.length > 0 ? <EvidencePicture buildDates={buildDates} boundaries={boundaries} /> : null}

@@ -1,0 +1,2 @@
+export * from './read-scan';
+export * from './view-visit';

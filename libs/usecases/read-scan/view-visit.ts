@@ -1,0 +1,31 @@
+import type { UnitVisit } from '../../contracts';
+import { unitTagCode } from '../../part-number';
+import { sightOf, type Actor } from '../actor';
+import { callbackView } from '../list-callbacks/list-callbacks';
+import { done, refused, type Outcome } from '../outcome';
+import type { Ports } from '../run';
+import { loadUnit, unitView } from '../view-unit/index';
+
+/** A unit that comes in again: its history, what was noted for this visit, an open callback, the evidence so far. */
+export async function viewVisit({ store, clock }: Ports, actor: Actor, id: number): Promise<Outcome<UnitVisit>> {
+  const sight = sightOf(actor);
+  if (sight !== null && !(await store.units.isAt(id, sight))) return noSuchUnit(id);
+  const whole = await loadUnit(store, clock, id);
+  if (!whole) return noSuchUnit(id);
+  const [openTicket, earlier, notes, callback] = await Promise.all([
+    store.units.openTicket(id),
+    store.tickets.earlier(id, 0),
+    store.units.notes(id),
+    store.callbacks.openOf(id),
+  ]);
+  return done({
+    unit: unitView(whole),
+    code: unitTagCode(id),
+    openTicket,
+    earlierTickets: earlier.filter((ticket) => ticket.id !== openTicket?.id),
+    notes: [...notes],
+    callback: callback && { id: callback.id, urgent: callback.urgent, say: callbackView(callback).say },
+  });
+}
+
+const noSuchUnit = (id: number) => refused('not-found', `There is no unit ${id} here.`);
