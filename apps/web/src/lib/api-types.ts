@@ -547,6 +547,46 @@ export interface paths {
         patch: operations["owners-change"];
         trace?: never;
     };
+    "/owners/{id}/erase": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Erases what is known of an owner; tickets, parts and verdicts stay.
+         * @description Needs the permission `manage-personal-data`.
+         */
+        post: operations["personal-data-erase"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/owners/{id}/personal-data": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Everything that is kept of one owner.
+         * @description Needs the permission `manage-personal-data`.
+         */
+        get: operations["personal-data-export"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/owners/{id}/units": {
         parameters: {
             query?: never;
@@ -815,6 +855,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/retention": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * After how many years an owner is forgotten, and who would be; also for years that are only asked about.
+         * @description Needs the permission `manage-personal-data`.
+         */
+        get: operations["personal-data-view"];
+        /**
+         * Settles after how many years without a ticket an owner is forgotten.
+         * @description Needs the permission `manage-personal-data`.
+         */
+        put: operations["personal-data-settle"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/rulebook": {
         parameters: {
             query?: never;
@@ -913,6 +977,26 @@ export interface paths {
          * @description Needs the permission `see-bulletins`.
          */
         get: operations["rulebook-wall-chart"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/scan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Reads the tag of a ticket or a unit, or a part's bag: a plain number or a GS1 element string.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["scan-read"];
         put?: never;
         post?: never;
         delete?: never;
@@ -2157,6 +2241,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/units/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A unit with its history, what was noted for its next visit, an open callback, and the evidence so far.
+         * @description Needs the permission `see-tickets`.
+         */
+        get: operations["scan-visit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/units/{id}/evidence": {
         parameters: {
             query?: never;
@@ -2531,6 +2635,9 @@ export interface components {
             caption?: string;
             onSheet?: boolean;
         };
+        ChangeRetention: {
+            years: number | null;
+        };
         ChangeSettingsInput: {
             lookBackMonths?: number;
             standing?: components["schemas"]["Standing"];
@@ -2590,6 +2697,9 @@ export interface components {
         };
         ElsewhereOffered: {
             name: string | null;
+        };
+        EraseOwner: {
+            reason: string;
         };
         EstimateLine: {
             /** @enum {string} */
@@ -3076,6 +3186,50 @@ export interface components {
             linkUntil: components["schemas"]["InstantText"] | null;
             version: number;
         };
+        PersonalData: {
+            owner: {
+                id: components["schemas"]["RowId"];
+                name: string;
+                phone: string;
+                email: string;
+                address: string;
+                consent: boolean;
+                location: string;
+                erasedAt: components["schemas"]["InstantText"] | null;
+                version: number;
+            };
+            units: {
+                id: components["schemas"]["RowId"];
+                name: string;
+                serial: string | null;
+            }[];
+            tickets: {
+                id: components["schemas"]["RowId"];
+                number: string;
+                unit: string;
+                openedOn: string;
+                closedOn: string | null;
+                complaint: string;
+                authorisation: {
+                    by: string;
+                    how: string;
+                } | null;
+            }[];
+            callbacks: {
+                id: components["schemas"]["RowId"];
+                unit: string;
+                state: string;
+                urgent: boolean;
+                openedOn: string;
+                closedOn: string | null;
+                attempts: {
+                    on: string;
+                    how: string;
+                    outcome: string;
+                    note: string;
+                }[];
+            }[];
+        };
         /** @enum {string} */
         PhotoStage: "intake" | "inspection" | "handover";
         PhotoView: {
@@ -3311,6 +3465,17 @@ export interface components {
         RemovePhotoInput: {
             reason: components["schemas"]["Reason"];
         };
+        Retention: {
+            years: number | null;
+            version: number;
+            due: {
+                id: components["schemas"]["RowId"];
+                name: string;
+                location: string;
+                lastSeenOn: string;
+            }[];
+            dueCount: number;
+        };
         /** @enum {string} */
         Role: "technician" | "counter" | "manager" | "administrator";
         RowId: number;
@@ -3511,6 +3676,31 @@ export interface components {
             version: number;
             saved: components["schemas"]["StandardEditionRow"];
             recheck: components["schemas"]["RecheckView"];
+        };
+        ScanAnswer: {
+            /** @constant */
+            kind: "ticket";
+            id: components["schemas"]["RowId"];
+        } | {
+            /** @constant */
+            kind: "unit";
+            id: components["schemas"]["RowId"];
+        } | {
+            /** @constant */
+            kind: "part";
+            part: components["schemas"]["PartRef"];
+            pack: number;
+            batch: string | null;
+        } | {
+            /** @constant */
+            kind: "unknown";
+            sentence: string;
+        } | {
+            /** @constant */
+            kind: "text";
+        };
+        Scanned: {
+            found: components["schemas"]["ScanAnswer"];
         };
         SearchHits: {
             id: components["schemas"]["RowId"];
@@ -4119,6 +4309,30 @@ export interface components {
             owner: components["schemas"]["Owner"];
             buildDates: components["schemas"]["BuildDates"];
             serialReading: string | null;
+        };
+        UnitVisit: {
+            unit: components["schemas"]["UnitView"];
+            code: string;
+            openTicket: {
+                id: components["schemas"]["RowId"];
+                number: string;
+            } | null;
+            earlierTickets: {
+                id: components["schemas"]["RowId"];
+                number: string;
+                closedOn: components["schemas"]["DayText"] | null;
+                complaint: string;
+            }[];
+            notes: {
+                sentence: string;
+                source: string;
+                on: components["schemas"]["DayText"];
+            }[];
+            callback: {
+                id: components["schemas"]["RowId"];
+                urgent: boolean;
+                say: string;
+            } | null;
         };
         UseLinkInput: {
             token: string;
@@ -5379,6 +5593,75 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "personal-data-erase": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EraseOwner"];
+            };
+        };
+        responses: {
+            /** @description Erases what is known of an owner; tickets, parts and verdicts stay. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonalData"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "personal-data-export": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Everything that is kept of one owner. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonalData"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "owners-units": {
         parameters: {
             query?: never;
@@ -5800,6 +6083,72 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "personal-data-view": {
+        parameters: {
+            query?: {
+                years?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description After how many years an owner is forgotten, and who would be; also for years that are only asked about. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Retention"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "personal-data-settle": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeRetention"];
+            };
+        };
+        responses: {
+            /** @description Settles after how many years without a ticket an owner is forgotten. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Retention"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "rulebook-overview": {
         parameters: {
             query?: never;
@@ -5970,6 +6319,33 @@ export interface operations {
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "scan-read": {
+        parameters: {
+            query: {
+                text: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Reads the tag of a ticket or a unit, or a part's bag: a plain number or a GS1 element string. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Scanned"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -8514,6 +8890,33 @@ export interface operations {
             412: components["responses"]["Refused412"];
             422: components["responses"]["Refused422"];
             428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "scan-visit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A unit with its history, what was noted for its next visit, an open callback, and the evidence so far. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UnitVisit"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
