@@ -1,6 +1,7 @@
 export * from './embedded';
 export * from './migrate';
 export { openStore, type OpenStore, type StoreOptions } from './open-store';
+export { loggable } from './log-error';
 export { actingAs, asProgram, type Acting, type Sight } from './audit/acting';
 export { verifyTrail, verifyTrailAt, type TrailFault, type TrailReport } from './audit/verify-trail';
 export { hashPassword, passwords, PasswordsBusyError } from './people/passwords';

@@ -14,7 +14,7 @@ export function isRetryable(error: unknown): boolean {
 }
 
 /** The client wraps the driver's error; its code sits a few levels down. */
-function codesOf(error: unknown, depth: number): string[] {
+export function codesOf(error: unknown, depth: number): string[] {
   if (typeof error !== 'object' || error === null || depth > 5) return [];
   const { code, originalCode, meta, cause, driverAdapterError } = error as Record<string, unknown>;
   const own = [code, originalCode].filter((one): one is string => typeof one === 'string');

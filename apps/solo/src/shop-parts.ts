@@ -4,7 +4,7 @@ import { dayOfInstant } from '../../../libs/day';
 import { makeDemoShop } from '../../../libs/demo';
 import { addDemoPhotos } from '../../../libs/pictures';
 import { RedisRefused } from '../../../libs/queue';
-import { asProgram, openStore, seedIfEmpty } from '../../../libs/store';
+import { loggable, asProgram, openStore, seedIfEmpty } from '../../../libs/store';
 import { startApi } from '../../api/src/start-api';
 import { StartRefused } from '../../api/src/start-refused';
 import { startWorker } from '../../worker/src/start-worker';

@@ -1,7 +1,7 @@
 import { hostname } from 'node:os';
 import { pino } from 'pino';
 import { readConfig } from '../../../libs/config';
-import { openStore } from '../../../libs/store';
+import { loggable, openStore } from '../../../libs/store';
 import { startWorker } from './start-worker';
 
 /** Longest wait for the work under way; who is not done by then is taken up by another worker. */
@@ -21,7 +21,11 @@ async function main(): Promise<void> {
     name: `worker ${hostname()}:${process.pid} x${config.workerConcurrency}`,
   });
   try {
-    const worker = await startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') });
+    const worker = await startWorker({
+      config,
+      store,
+      onError: (error) => log.warn({ error: loggable(error) }, 'worker'),
+    });
     const stop = () => {
       setTimeout(() => process.exit(1), LONGEST_STOP_MS).unref();
       void worker

@@ -2,7 +2,7 @@ import { Catch, HttpException, Inject, Logger, type ArgumentsHost, type Exceptio
 import type { FastifyReply } from 'fastify';
 import { ZodSerializationException } from 'nestjs-zod';
 import type { Problem } from '../../../../libs/contracts';
-import { PasswordsBusyError } from '../../../../libs/store';
+import { loggable, PasswordsBusyError } from '../../../../libs/store';
 import type { SecurityLog } from '../auth/security-log';
 import type { SignedInRequest } from '../auth/session.guard';
 import { ElsewhereAwayError } from '../session/open-id';
@@ -19,8 +19,10 @@ export class ProblemFilter implements ExceptionFilter {
   catch(error: unknown, host: ArgumentsHost): void {
     const http = host.switchToHttp();
     const problem = problemOf(error);
-    const { method, url, ip, person } = http.getRequest<SignedInRequest>();
-    if (problem.status >= 500) this.log.error(`${method} ${url}${issuesOf(error)}`, stackOf(error));
+    const { method, url: whole, ip, person } = http.getRequest<SignedInRequest>();
+    // What stands behind the question mark is what somebody looks for: a name, a phone number.
+    const url = whole.split('?')[0]!;
+    if (problem.status >= 500) this.log.error(`${method} ${url}${issuesOf(error)}`, loggable(error));
     if (problem.status === 403 || problem.type === 'not-signed-in')
       this.security.note({
         act: 'refused',
@@ -31,8 +33,6 @@ export class ProblemFilter implements ExceptionFilter {
     sendProblem(http.getResponse<FastifyReply>(), problem);
   }
 }
-
-const stackOf = (error: unknown): string | undefined => (error instanceof Error ? error.stack : String(error));
 
 /** An answer that breaks its own contract says in which field. */
 function issuesOf(error: unknown): string {
