@@ -1,6 +1,7 @@
 import { bad, shown, textOfCell, LONGEST_CELL, type Cell, type Reading } from './cell';
 
-const SCIENTIFIC = /^[+-]?\d+([.,]\d+)?E[+-]?\d+$/i;
+/** As spreadsheets write it: one digit, decimals, a sign. A serial such as 7E01234 has none and is whole. */
+const SCIENTIFIC = /^[+-]?\d([.,]\d+)?E[+-]\d{2,}$/i;
 /** Days as spreadsheets show what they took for one: 12-Mar, Mar-12, 03.Mai, 2012-03-01 00:00:00. */
 const DAYLIKE = [
   /^\d{1,2}[-./ ](jan|feb|mar|mär|mrz|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-zä]*\.?$/i,

@@ -21,6 +21,16 @@ export function withGuard(text: string): string {
   return /^[=+\-@\t\r\0]/.test(text) || /^'[=+\-@\t\r\0']/.test(text) ? `'${text}` : text;
 }
 
+/** The same for names, where the mark also says of what looks damaged that it is as it should be: `'1.5E+10`. */
+export function withoutNameGuard(text: string): string {
+  return /^'[0-9a-z]/i.test(text) ? text.slice(1) : withoutGuard(text);
+}
+
+/** A name that would be taken for damaged, or for marked, is marked as whole. */
+export function withNameGuard(text: string): string {
+  return brokenName(text) !== null || /^'[0-9a-z]/i.test(text) ? `'${text}` : withGuard(text);
+}
+
 const plain = (cell: Cell): string => withoutGuard(textOfCell(cell)).replace(/\r\n?/g, '\n').trim();
 
 /** Free text of at most so many characters. */
@@ -38,10 +48,10 @@ export const nameOf =
   (cell) => {
     // A guarded text is text for certain; nothing can have been done to it.
     const raw = typeof cell === 'string' ? cell.trim() : cell;
-    const guarded = typeof raw === 'string' && withoutGuard(raw) !== raw;
-    const broken = guarded ? null : brokenName(raw);
+    const bare = typeof raw === 'string' ? withoutNameGuard(raw) : textOfCell(raw);
+    const broken = typeof raw === 'string' && bare !== raw ? null : brokenName(raw);
     if (broken) return broken;
-    const text = plain(cell);
+    const text = bare.replace(/\r\n?/g, '\n').trim();
     if (/\n/.test(text)) return bad('not-accepted', `${shown(cell)} has several lines; give one.`);
     return text.length > most ? tooLong(text, most) : good(text);
   };

@@ -1,11 +1,12 @@
 import type { Kind } from './column';
-import { withGuard } from './readers';
+import { withGuard, withNameGuard } from './readers';
 
 /** The cells of a row for an export, in the order of the kind's columns, guarded against running as formulas. */
 export function writeRow(kind: Kind, values: Readonly<Record<string, unknown>>): readonly string[] {
   return Object.entries(kind.columns).map(([field, { write }]) => {
     const value = values[field];
-    return value === null || value === undefined ? '' : withGuard(write(value));
+    if (value === null || value === undefined) return '';
+    return kind.names.includes(field) ? withNameGuard(write(value)) : withGuard(write(value));
   });
 }
 

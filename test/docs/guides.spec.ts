@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { configTable, repoRoot } from '../../libs/config';
+import { columnsGuide } from '../../libs/sheets';
 
 const text = (file: string): string => readFileSync(join(repoRoot(), file), 'utf8');
 /** Tables are aligned by the formatter: only their cells count. */
@@ -20,6 +21,11 @@ describe('the guides', () => {
   it('the picture of the house is the import law', () => {
     const tool = join(repoRoot(), 'apps/tools/house-picture.mjs');
     expect(execFileSync(process.execPath, [tool, '--check'], { encoding: 'utf8' })).toContain('flowchart');
+  });
+
+  it('the guide to spreadsheets tells every column of every kind as the program reads it', () => {
+    const told = text('docs/spreadsheets.md').split('<!-- columns: begin -->')[1]!.split('<!-- columns: end -->')[0]!;
+    expect(cells(told)).toEqual(cells(columnsGuide()));
   });
 
   it('the README names every command that stays, and each is there', () => {

@@ -16,6 +16,11 @@ export class SheetDesk {
     return this.caller.upload<T>(`/sheets?kind=${kind}${more}`, { name, text });
   }
 
+  /** Sends one file to whichever route takes one. */
+  send<T>(path: string, text: string | Buffer, name: string): Promise<Answer<T>> {
+    return this.caller.upload<T>(path, { name, text });
+  }
+
   /** Brings a file and looks at it by the proposed columns. */
   async look(kind: SheetKind, content: string | Buffer, more: Look & { name?: string } = {}): Promise<SheetView> {
     const { name, ...choice } = more;

@@ -1,3 +1,4 @@
+import { fastenerSpecSchema, shearJointSchema } from '../../fastener';
 import { splitPartKey } from '../../part-number';
 import { cellsOfFastener, cellsOfJoint, type SheetKind } from '../../sheets';
 import type { Tables } from '../ports/index';
@@ -25,7 +26,7 @@ async function* partRows(store: Tables): AsyncGenerator<readonly Values[]> {
       number,
       name,
       price: priceMinor === null ? null : priceMinor / 100,
-      ...cellsOfFastener(fastener),
+      ...cellsOfFastener(fastener && fastenerSpecSchema.parse(fastener)),
     }));
     after = parts[parts.length - 1]!.id;
   }
@@ -62,7 +63,7 @@ const ROWS: Readonly<
       places: placeNames,
       sketchX,
       sketchY,
-      ...cellsOfJoint(joint),
+      ...cellsOfJoint(joint && shearJointSchema.parse(joint)),
     })),
   async supersessions({ bulk, catalogue }) {
     const all = await bulk.supersessions();

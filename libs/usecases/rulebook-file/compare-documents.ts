@@ -28,13 +28,13 @@ export function compareDocuments(kept: RulebookDocument, file: RulebookDocument)
     const differ = (file[list] as T[]).filter((one) => {
       const before = known.get(keyOf(one));
       if (before === undefined) count.added++;
-      else if (alike(before, one)) count.same++;
+      else if (alike(comparable(before), comparable(one))) count.same++;
       else if (record)
         conflicts.push(
           `${SAYS[list]} ${keyOf(one)} is on file and says otherwise; what is on record is not overwritten.`,
         );
       else count.changed++;
-      return before === undefined || (!record && !alike(before, one));
+      return before === undefined || (!record && !alike(comparable(before), comparable(one)));
     });
     counts[list] = count;
     return differ;
@@ -66,6 +66,13 @@ export function compareDocuments(kept: RulebookDocument, file: RulebookDocument)
     standing: alike(kept.standing, file.standing) ? null : file.standing,
   };
   return { counts, conflicts: [...conflicts, ...unread(kept, document), ...strangers(kept, file)], added, document };
+}
+
+/** Models of a line have no order that says anything. */
+function comparable<T>(one: T): T {
+  const { models } = one as { models?: readonly { readonly number: string }[] };
+  if (!Array.isArray(models) || typeof models[0] !== 'object') return one;
+  return { ...one, models: [...models].sort((a, b) => (a.number < b.number ? -1 : 1)) };
 }
 
 const SAYS: Readonly<Record<List, string>> = {

@@ -107,7 +107,8 @@ function weighPart(
     const says = `"${row.number}" is not on file, but ${eaten.number} is; if a spreadsheet ate its zeros, enter it anew as text.`;
     return { row: rejected(n, problem('number', 'leading-zeros', says)) };
   }
-  const fastener = fastenerFor(row, before?.fastener ?? null);
+  const kept = before?.fastener ? fastenerSpecSchema.parse(before.fastener) : null;
+  const fastener = fastenerFor(row, kept);
   if (!fastener.ok) return { row: rejected(n, fastener.problem) };
   const part: BulkPart = {
     key: number.key,
@@ -119,9 +120,9 @@ function weighPart(
     priceMinor: minorUnits(row.price, before?.priceMinor ?? null),
   };
   if (!before) return { row: added(n), write: part };
-  const kept = { number: before.number, name: before.name, fastener: before.fastener, priceMinor: before.priceMinor };
+  const was = { number: before.number, name: before.name, fastener: kept, priceMinor: before.priceMinor };
   const { key: _key, maker: _maker, canonical: _canonical, ...now } = part;
-  return before.listed && alike(kept, now) ? { row: same(n) } : { row: changed(n), write: part };
+  return before.listed && alike(was, now) ? { row: same(n) } : { row: changed(n), write: part };
 }
 
 function minorUnits(price: number | null | undefined, kept: number | null): number | null {

@@ -20,7 +20,10 @@ const keyOf = ({ line, code }: { line: string; code: string }): string => JSON.s
 /** Positions of lines, new ones after those that are there. */
 export const openPositions: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
   const lines = new Set((await tx.catalogue.lines()).map(({ code }) => code));
-  const all = await tx.bulk.positions();
+  const all = (await tx.bulk.positions()).map((one) => ({
+    ...one,
+    joint: one.joint && shearJointSchema.parse(one.joint),
+  }));
   const known = new Map(all.map((one) => [keyOf(one), one]));
   const last = new Map<string, number>();
   for (const { line, sortOrder } of all) last.set(line, Math.max(last.get(line) ?? 0, sortOrder));

@@ -49,7 +49,9 @@ class RulesRun implements KindRun {
   async open(): Promise<void> {
     const { tx } = this.context;
     this.parts = await TicketParts.of(tx);
-    this.byKey = new Map((await tx.bulletins.list()).map(({ key, id }) => [key, id]));
+    this.byKey = new Map(
+      (await tx.bulletins.list()).map(({ publisher, number, id }) => [paperName(publisher, number), id]),
+    );
   }
 
   async weigh(rows: readonly ReadSheetRow[]): Promise<readonly WeighedRow[]> {
@@ -87,8 +89,10 @@ class RulesRun implements KindRun {
       if ('says' in rule) problems.set(n, rejected(n, rule));
       else opens.push(rule);
     }
-    const key = bulletinKey({ publisher: first.row.publisher, number: first.row.paper });
-    const before = this.byKey.has(key) ? await this.context.tx.bulletins.find(this.byKey.get(key)!) : null;
+    const { publisher, paper } = first.row;
+    const onFile = this.byKey.get(paperName(publisher, paper));
+    const before = onFile === undefined ? null : await this.context.tx.bulletins.find(onFile);
+    const key = before?.key ?? bulletinKey({ publisher, number: paper });
     // A sheet has no column for the rules a paper ends: those of a draft on file stay.
     const input = this.inputOf(first.row, opens, before?.draft?.ends ?? []);
     if (problems.size > 0) return this.whole(group, problems);
@@ -170,7 +174,15 @@ class RulesRun implements KindRun {
   }
 }
 
+const paperName = (publisher: string, number: string): string =>
+  JSON.stringify([publisher.toLowerCase(), number.toLowerCase()]);
+
 const HEAD = ['title', 'paperKind', 'issued', 'effective', 'received', 'summary'] as const;
+
+/** What a draft's entry says; which version it is and where it stands, it only gets when it is published. */
+function saysOf({ version: _version, source: _source, known: _known, ...rule }: SaveBulletin['draft']['opens'][number]) {
+  return rule;
+}
 
 function sameDraft(before: BulletinRecord, input: SaveBulletin, draft: SaveBulletin['draft']): boolean {
   const { kind, title, summary, issued, effective, received } = before;
@@ -183,7 +195,7 @@ function sameDraft(before: BulletinRecord, input: SaveBulletin, draft: SaveBulle
     effective: input.effective,
     received: input.received,
   };
-  return alike(head, given) && alike(before.draft?.opens ?? [], draft.opens);
+  return alike(head, given) && alike((before.draft?.opens ?? []).map(saysOf), draft.opens.map(saysOf));
 }
 
 /** `opens[3]: ...` is said of the fourth row of the paper; what names no entry, of its first. */
