@@ -195,7 +195,7 @@ describe('any file at all', () => {
           });
         },
       ),
-      { numRuns: 25 },
+      { numRuns: 12 },
     );
   }, 120_000);
 });
