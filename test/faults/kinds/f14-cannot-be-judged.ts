@@ -1,8 +1,17 @@
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { Tally, type Fault } from '../fault';
 import { checkStillAlive, within } from '../nothing-lost';
-import { expectedPicture, look, pictureOf, publish, setScene } from '../scene';
+import { expectedPicture, look, partsOf, pictureOf, publish, setScene } from '../scene';
 import { SCENE_SEED } from '../disturb';
+
+/** Units of a scene that hold a part that will be outdated: only its grounds are held against those it had before. */
+function outdatedUnits(seed: number, count: number): readonly number[] {
+  const parts = partsOf(seed, count);
+  const places = parts.length / count;
+  return Array.from({ length: count }, (_, unit) => unit).filter((unit) =>
+    parts.slice(unit * places, (unit + 1) * places).includes(1),
+  );
+}
 
 /** F14: one unit among many cannot be judged. It is set aside with its reason after three tries; the rest go on. */
 export const cannotBeJudged: Fault = {
@@ -19,7 +28,7 @@ export const cannotBeJudged: Fault = {
     delay.enable();
     for (let round = 0; round < plan.dose; round++) {
       const scene = await setScene(house, count, SCENE_SEED);
-      const bad = draw.below(count);
+      const bad = draw.oneOf(outdatedUnits(SCENE_SEED, count));
       await house.pool.query(`UPDATE install SET verdict = 'outdated', judgement = '"spoilt"' WHERE unit_id = $1`, [
         scene.units[bad],
       ]);
