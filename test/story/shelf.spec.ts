@@ -31,7 +31,16 @@ describe.each(['desk', 'phone'] as const)('the shelf on a %s', (size) => {
     await page.keyboard.press('Enter');
     await page.getByText(/^Received 5 of 30-1127B: \d+ on hand in \w+, \d+ free\.$/).waitFor();
     expect(await part.inputValue()).toBe('');
+    expect(await over(page)).toBe(0);
     expect(await part.evaluate((field) => field === field.ownerDocument.activeElement)).toBe(true);
+  }, 60_000);
+
+  it('lists what to order no wider than what it is looked at on', async () => {
+    await page.getByRole('link', { name: 'What to order' }).click();
+    await page.getByRole('link', { name: 'The list as CSV' }).waitFor();
+    expect(await over(page)).toBe(0);
+    await page.goBack();
+    await page.getByRole('table').waitFor();
   }, 60_000);
 
   it('asks a count for its reason', async () => {
