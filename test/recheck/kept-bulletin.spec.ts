@@ -86,7 +86,8 @@ describe.each(['inside the process', 'through the queue'])('publishing the kept 
   /**
    * The calls the bulletin must bring, counted by hand as `unit position/place`: the newest record of each auger place
    * of a unit that is out, left within three years, with a pin that cannot be the new one, in a unit that was certainly
-   * built in the days the bulletin speaks of. And the units in the shop that must be flagged.
+   * built in the days the bulletin speaks of; and spares of such pins that went out with such a unit, as
+   * `unit position/-pick`. And the units in the shop that must be flagged.
    */
   async function countByHand(): Promise<{ calls: Set<string>; flagged: Set<number> }> {
     const rule = shop.sources.find(({ key }) => key === KEPT_BULLETIN)!.draft!.opens[0]!;
@@ -117,6 +118,20 @@ describe.each(['inside the process', 'through the queue'])('publishing the kept 
       if (low === null || high === null || low < first || high > end) continue;
       if (inShop.has(unit)) flagged.add(id);
       else if (closedAt! >= windowFrom) calls.add(`${id} ${record.position}/${record.place}`);
+    }
+    const spares = await db.pool.query<{ pick: number; unit: number; part: string; closed: Date }>(
+      `SELECT k.id AS pick, t.unit_id AS unit, a.key AS part, t.closed_at AS closed
+       FROM pick k JOIN ticket t ON t.id = k.ticket_id JOIN part a ON a.id = k.part_id
+       JOIN position p ON p.id = k.position_id JOIN product_line l ON l.id = p.line_id
+       WHERE k.purpose = 'spare' AND k.state = 'given' AND p.code = $1 AND l.code = $2`,
+      [rule.positions[0], rule.line],
+    );
+    for (const { pick, unit, part, closed } of spares.rows) {
+      const index = rows.findIndex(({ id }) => id === unit);
+      const { low, high } = rows[index]!;
+      if (part === rule.required || low === null || high === null || low < first || high > end) continue;
+      if (inShop.has(index)) flagged.add(unit);
+      else if (closed.getTime() >= windowFrom) calls.add(`${unit} ${rule.positions[0]}/${-pick}`);
     }
     return { calls, flagged };
   }
