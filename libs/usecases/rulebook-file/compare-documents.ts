@@ -70,9 +70,13 @@ export function compareDocuments(kept: RulebookDocument, file: RulebookDocument)
 
 /** Models of a line have no order that says anything. */
 function comparable<T>(one: T): T {
-  const { models } = one as { models?: readonly { readonly number: string }[] };
-  if (!Array.isArray(models) || typeof models[0] !== 'object') return one;
-  return { ...one, models: [...models].sort((a, b) => (a.number < b.number ? -1 : 1)) };
+  const { models } = one as { readonly models?: readonly (string | { readonly number: string })[] };
+  if (!models) return one;
+  const numberOf = (model: (typeof models)[number]) => (typeof model === 'string' ? '' : model.number);
+  return {
+    ...one,
+    models: [...models].sort((a, b) => (numberOf(a) < numberOf(b) ? -1 : numberOf(a) > numberOf(b) ? 1 : 0)),
+  };
 }
 
 const SAYS: Readonly<Record<List, string>> = {
