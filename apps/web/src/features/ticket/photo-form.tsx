@@ -13,6 +13,15 @@ const KINDS = 'image/jpeg,image/png,image/webp';
 const stageOf = ({ stage }: TicketView): PhotoView['stage'] =>
   stage === 'intake' || stage === 'handover' ? stage : 'inspection';
 
+/** What a photo can be of: the whole unit, or one of its places. */
+const subjects = (ticket: TicketView) => [
+  { value: '', label: 'The whole unit' },
+  ...ticket.places.map(({ position, place }) => ({
+    value: JSON.stringify([position, place]),
+    label: photoPlace(ticket, { position, place }),
+  })),
+];
+
 /** Take photos or drop them here: of the whole unit, or of a place. */
 export function PhotoForm({ ticket }: { ticket: TicketView }) {
   const [of, setOf] = useState('');
@@ -32,30 +41,20 @@ export function PhotoForm({ ticket }: { ticket: TicketView }) {
     act.mutate({ fields, files }, { onSuccess: () => setCaption('') });
     if (input.current) input.current.value = '';
   };
+  const hang = (event: DragEvent) => (event.preventDefault(), setOver(true));
   const drop = (event: DragEvent) => {
     event.preventDefault();
     setOver(false);
     send(event.dataTransfer.files);
   };
   return (
-    <div
-      className={classes.form}
-      data-over={over}
-      onDragOver={(event) => {
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={drop}
-    >
-      <NativeSelect label="Of" value={of} onChange={(event) => setOf(event.currentTarget.value)}>
-        <option value="">The whole unit</option>
-        {ticket.places.map(({ position, place }) => (
-          <option key={`${position}-${place}`} value={JSON.stringify([position, place])}>
-            {photoPlace(ticket, { position, place })}
-          </option>
-        ))}
-      </NativeSelect>
+    <div className={classes.form} data-over={over} onDragOver={hang} onDragLeave={() => setOver(false)} onDrop={drop}>
+      <NativeSelect
+        label="Of"
+        data={subjects(ticket)}
+        value={of}
+        onChange={(event) => setOf(event.currentTarget.value)}
+      />
       <TextInput
         label="What it shows"
         value={caption}
