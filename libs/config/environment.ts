@@ -101,6 +101,21 @@ export const VARIABLES = {
     fallback: 'that of the machine',
     meaning: "Time zone of the shop: it decides which day is 'today'.",
   },
+  SMTP_URL: {
+    schema: url(['smtp:', 'smtps:']).optional(),
+    fallback: 'not set: no e-mail is sent',
+    meaning: 'Address of the mail server that takes e-mails to owners, with name and password where it asks for them.',
+  },
+  MAIL_FROM: {
+    schema: z
+      .string()
+      .regex(/^(?:[^<>"\r\n]{1,100} )?<?[^\s@<>,;:"]{1,64}@[A-Za-z0-9.-]{1,190}>?$/, {
+        error: "an address such as shop@example.org or 'The shop <shop@example.org>'",
+      })
+      .optional(),
+    fallback: 'not set',
+    meaning: 'From whom e-mails to owners come; needed where SMTP_URL is set.',
+  },
   AUDIT_HEAD_FILE: {
     schema: z
       .string()

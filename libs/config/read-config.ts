@@ -32,6 +32,8 @@ export interface Config {
   readonly elsewhere: OpenIdConfig | undefined;
   /** Without a slash at its end. */
   readonly publicUrl: string | undefined;
+  /** Where e-mails are handed over, and from whom they come; undefined where none are sent. */
+  readonly mail: { readonly url: string; readonly from: string } | undefined;
   readonly trustedProxies: readonly string[];
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
 }
@@ -70,6 +72,8 @@ export function readConfig(env: Environment): ConfigResult {
     problems.push(
       sentence('MIGRATION_DATABASE_URL', env['MIGRATION_DATABASE_URL'] ?? '', 'left out where DATABASE_URL is not set'),
     );
+  if ((parsed.SMTP_URL === undefined) !== (parsed.MAIL_FROM === undefined))
+    problems.push('SMTP_URL and MAIL_FROM must be set both, or neither.');
   return problems.length > 0 ? { ok: false, problems } : { ok: true, config: toConfig(parsed as Parsed) };
 }
 
@@ -97,8 +101,13 @@ const toConfig = (parsed: Parsed): Config => ({
   elsewhere: openIdOf(parsed),
   publicUrl: parsed.PUBLIC_URL?.replace(/\/+$/, ''),
   trustedProxies: parsed.TRUSTED_PROXIES.split(/, */),
+  mail: mailOf(parsed),
   logLevel: parsed.LOG_LEVEL,
 });
+
+function mailOf({ SMTP_URL: url, MAIL_FROM: from }: Parsed): Config['mail'] {
+  return url === undefined || from === undefined ? undefined : { url, from };
+}
 
 function openIdOf(parsed: Parsed): OpenIdConfig | undefined {
   const { OIDC_ISSUER: issuer, OIDC_CLIENT_ID: clientId, OIDC_CLIENT_SECRET: clientSecret } = parsed;

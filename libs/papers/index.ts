@@ -4,3 +4,8 @@ export * from './sheet-lines';
 export * from './handover-sheet';
 export * from './label-sheets';
 export * from './cautions';
+export * from './may-write';
+export * from './callback-letter';
+export * from './callback-mail';
+export * from './callback-list';
+export * from './csv';

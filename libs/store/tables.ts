@@ -11,6 +11,7 @@ import { estimateStore } from './estimates/estimate-store';
 import { flagStore } from './flags/flag-store';
 import { installStore } from './installs/install-store';
 import { liveStore } from './live/live-store';
+import { mailStore } from './mails/mail-store';
 import { outboxStore } from './outbox/outbox-store';
 import { ownerStore } from './owners/owner-store';
 import { personalDataStore } from './owners/personal-data-store';
@@ -70,5 +71,6 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     figures: figureStore(db, zone),
     sheets: sheetStore(db),
     bulk: bulkStore(db, zone),
+    mails: mailStore(db),
   };
 }

@@ -68,3 +68,5 @@ export * from './print-papers';
 export * from './import-sheet';
 export * from './export-sheet';
 export * from './rulebook-file';
+export * from './write-to-owners';
+export * from './send-mails';

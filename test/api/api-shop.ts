@@ -127,6 +127,9 @@ export class ApiShop {
       PORT: '0',
       DATABASE_URL: db.url,
       LOG_LEVEL: 'error',
+      // The API keeps mails and sends none; a worker would.
+      SMTP_URL: 'smtp://127.0.0.1:1',
+      MAIL_FROM: 'The shop <shop@example.org>',
       REVRIGHT_DEMO: 'false',
       REVRIGHT_KEY: 'ab'.repeat(32),
       ...env,

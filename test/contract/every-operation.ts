@@ -211,9 +211,21 @@ async function callOwner(shop: ApiShop, walk: Walk): Promise<void> {
   }
   const call = await walk.call<CallbackView>('callbacks-view', { path });
   const attempt = { how: 'phone', outcome: 'no-answer', note: 'again in the evening' };
-  const tried = await walk.call<CallbackView>('callbacks-attempt', { path, version: call.version, body: attempt });
+  await walk.call('callbacks-attempt', { path, version: call.version, body: attempt });
+  await walk.call('letters-list', { query: { state: 'due' } });
+  await writeToOwner(shop, walk, path.id, owner.id);
+  const { version } = await walk.call<CallbackView>('callbacks-view', { path });
   const settled = { outcome: 'part-sent', reason: 'pin sent by post' };
-  await walk.call('callbacks-settle', { path, version: tried.version, body: settled });
+  await walk.call('callbacks-settle', { path, version, body: settled });
+}
+
+async function writeToOwner(shop: ApiShop, walk: Walk, callbackId: number, ownerId: number): Promise<void> {
+  await shop.pool.query(`UPDATE owner SET address = '1 Elm Road', email = 'ole@mail.example' WHERE id = $1`, [ownerId]);
+  const body = { ids: [callbackId], nextOn: null };
+  const { batch } = await walk.call<{ batch: string }>('letters-write', { body });
+  await walk.call('letters-letters', { path: { batch } });
+  await walk.call('letters-labels', { path: { batch } });
+  await walk.call('letters-mail', { body });
 }
 
 async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
@@ -292,6 +304,7 @@ async function runTheShop(walk: Walk): Promise<void> {
   const rules = await walk.call<object>('sign-in-rules-view', administrator);
   await walk.call('sign-in-rules-change', { ...administrator, body: rules });
   await walk.call('settings-change', { body: { lookBackMonths: 24 } });
+  await walk.call('print-settings-mail');
   for (const id of ['health-health', 'metrics-view', 'description-describe', 'description-reader']) {
     await walk.call(id, administrator);
   }

@@ -10,12 +10,14 @@ import {
   type Handler,
   type Running,
 } from '../../../libs/queue';
+import { openMailer } from '../../../libs/mail';
 import { asProgram } from '../../../libs/store';
-import { forgetDueOwners, sweepRechecks, type Clock, type Store } from '../../../libs/usecases';
+import { forgetDueOwners, sendNextMail, sweepRechecks, type Clock, type Store } from '../../../libs/usecases';
 import { handlersOn } from './handlers';
 
 export interface WorkerOptions {
-  readonly config: Pick<Config, 'redisUrl' | 'workerConcurrency' | 'timeZone'> & Partial<Pick<Config, 'chunkUnits'>>;
+  readonly config: Pick<Config, 'redisUrl' | 'workerConcurrency' | 'timeZone'> &
+    Partial<Pick<Config, 'chunkUnits' | 'mail'>>;
   readonly store: Store;
   /** The shop's clock; the machine's in the configured time zone when left out. */
   readonly clock?: Clock;
@@ -28,6 +30,7 @@ export interface WorkerOptions {
 const SWEEP_EVERY_MS = 5_000;
 /** Looked at each hour, done on the first look of a day. */
 const FORGET_EVERY_MS = 3_600_000;
+const MAIL_EVERY_MS = 2_000;
 
 /**
  * Starts the worker: through the queue when there is a Redis, inside this process otherwise; and the sweeper beside it.
@@ -43,6 +46,7 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
   const parts: readonly Running[] = [
     repeat(() => asProgram(() => sweepRechecks(ports)).then(() => false), { everyMs: sweepEveryMs, onError }),
     repeat(() => asProgram(() => forgetDueOwners(ports)).then(() => false), { everyMs: FORGET_EVERY_MS, onError }),
+    ...(config.mail ? [mailRounds(store, config.mail, onError)] : []),
     ...(redisUrl === undefined
       ? [startInProcess(store, handlers, { lanes: workerConcurrency, onError })]
       : [
@@ -56,6 +60,13 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
 /** A bulletin knows no location, so what follows from it is worked out for all of them. */
 function forEveryLocation(handler: Handler): Handler {
   return { ...handler, run: (payload: never) => asProgram(() => handler.run(payload)) };
+}
+
+/** Sends what waits, one mail after the other. */
+function mailRounds(store: Store, mail: NonNullable<Config['mail']>, onError: (error: unknown) => void): Running {
+  const mailer = openMailer(mail);
+  const rounds = repeat(() => asProgram(() => sendNextMail({ store }, mailer)), { everyMs: MAIL_EVERY_MS, onError });
+  return { close: () => rounds.close().then(() => mailer.close()) };
 }
 
 function machineClock(timeZone: string): Clock {

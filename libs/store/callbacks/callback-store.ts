@@ -2,7 +2,8 @@ import type { CallbackHead, CallbackStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { orderCallback } from './order-callback';
-import { readCallbackPage, readCallbacks } from './read-callbacks';
+import { addAttempt, addLetters, inBatch } from './attempts';
+import { atLocation, readCallbackPage, readCallbacks } from './read-callbacks';
 
 export function callbackStore(db: Db): CallbackStore {
   return {
@@ -10,6 +11,10 @@ export function callbackStore(db: Db): CallbackStore {
     find: async (id) => (await readCallbacks(db, Prisma.sql`c.id = ${id}::int`, 1))[0] ?? null,
     openOf: async (unitId) =>
       (await readCallbacks(db, Prisma.sql`c.unit_id = ${unitId}::int AND c.state IN ('open', 'booked')`, 1))[0] ?? null,
+    some: (ids, locationId) =>
+      readCallbacks(db, Prisma.sql`c.id = ANY(${[...ids]}::int[]) AND ${atLocation(locationId)}`, ids.length),
+    ofBatch: (batch, locationId) =>
+      readCallbacks(db, Prisma.sql`${inBatch(batch)} AND ${atLocation(locationId)}`, null),
     async isAt(id, locationId) {
       const rows = await db.$queryRaw<unknown[]>`
         SELECT 1 FROM callback c JOIN owner o ON o.id = c.owner_id
@@ -18,11 +23,15 @@ export function callbackStore(db: Db): CallbackStore {
     },
     lock: (id) => head(db, Prisma.sql`id = ${id}::int`),
     lockOfUnit: (unitId) => head(db, Prisma.sql`unit_id = ${unitId}::int AND state IN ('open', 'booked')`),
-    async addAttempt(id, { how, outcome, note }, personId) {
+    addAttempt: addAttempt(db),
+    addLetters: addLetters(db),
+    async tryAgainOn(ids, day) {
       await db.$executeRaw`
-        INSERT INTO callback_attempt (callback_id, person_id, how, outcome, note)
-        VALUES (${id}::int, ${personId}::int, ${how}, ${outcome}, ${note})`;
-      await db.$executeRaw`UPDATE callback SET version = version + 1 WHERE id = ${id}::int`;
+        UPDATE callback SET next_on = ${day}::date, version = version + 1 WHERE id = ANY(${[...ids]}::int[])`;
+    },
+    async addSentMail(id, personId) {
+      await db.$executeRaw`
+        INSERT INTO callback_attempt (callback_id, person_id, how, outcome) VALUES (${id}::int, ${personId}::int, 'email', 'sent')`;
     },
     async book(id, ticketId) {
       await db.$executeRaw`

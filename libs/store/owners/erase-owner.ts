@@ -5,7 +5,7 @@ export const ERASED = 'erased';
 
 /**
  * Takes out of the database what names or reaches the owner: the row's own fields, who authorised work, what was noted
- * about calls, and answers that are kept for repeats. The trail never held these. Machines, tickets, parts and verdicts stay.
+ * about calls, e-mails, and answers that are kept for repeats. The trail never held these. Machines, tickets, parts and verdicts stay.
  */
 export async function eraseOwner(db: Db, ownerId: number): Promise<void> {
   await forgetAnswers(db, ownerId);
@@ -18,6 +18,10 @@ export async function eraseOwner(db: Db, ownerId: number): Promise<void> {
   await db.$executeRaw`
     UPDATE callback_attempt a SET note = ${ERASED}
     FROM callback c WHERE c.id = a.callback_id AND c.owner_id = ${ownerId}::int AND a.note <> ''`;
+  await db.$executeRaw`
+    UPDATE callback_mail m SET recipient = ${ERASED}, subject = ${ERASED}, text = '', html = '', problem = NULL,
+           state = CASE WHEN m.state = 'queued' THEN 'cancelled' ELSE m.state END
+    FROM callback c WHERE c.id = m.callback_id AND c.owner_id = ${ownerId}::int`;
   await db.$executeRaw`
     UPDATE photo p SET caption = ${ERASED}
     FROM ticket t WHERE t.id = p.ticket_id AND t.owner_id = ${ownerId}::int AND p.caption <> ''`;

@@ -69,4 +69,10 @@ async function settleCallbacks(db: Db, counter: number): Promise<void> {
     INSERT INTO callback_attempt (callback_id, at, person_id, how, outcome, note)
     SELECT c.id, c.opened_at + interval '1 day', ${counter}::int, 'phone', 'no-answer', 'Try in the evening.'
     FROM callback c WHERE c.state = 'open' AND c.id % 2 = 0 AND c.opened_at + interval '1 day' < now()`;
+  // A few of the calls are for another day, and an owner here and there wants no letters or no e-mails.
+  await db.$executeRaw`
+    UPDATE callback SET next_on = current_date + 3 WHERE state = 'open' AND id = (SELECT max(c.id) FROM callback c JOIN owner o ON o.id = c.owner_id
+      WHERE c.state = 'open' AND o.location_id = (SELECT max(id) FROM location))`;
+  await db.$executeRaw`
+    UPDATE owner SET declined = CASE WHEN id % 2 = 0 THEN ARRAY['letter'] ELSE ARRAY['email'] END WHERE consent AND id % 9 = 4`;
 }

@@ -7,14 +7,16 @@ import type { Ports } from '../run';
 
 const PAGE = 100;
 
-/** Callbacks within the person's sight, urgent first, then oldest; a page of at most a hundred. */
+/** Callbacks within the person's sight: stop use first, then by the day of the next try, then oldest; at most a hundred. */
 export async function listCallbacks(
-  { store }: Ports,
+  { store, clock }: Ports,
   actor: Actor,
-  query: Omit<CallbackQuery, 'limit' | 'locationId'>,
+  query: Omit<CallbackQuery, 'limit' | 'locationId' | 'today'>,
 ): Promise<CallbackPage> {
   const locationId = sightOf(actor);
-  const { items, ...rest } = await store.transaction((tx) => tx.callbacks.page({ ...query, limit: PAGE, locationId }));
+  const { items, ...rest } = await store.transaction((tx) =>
+    tx.callbacks.page({ ...query, today: clock.today(), limit: PAGE, locationId }),
+  );
   return { ...rest, items: items.map(callbackView) };
 }
 

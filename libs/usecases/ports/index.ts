@@ -30,3 +30,4 @@ export * from './press';
 export * from './shelf-store';
 export * from './sheet-store';
 export * from './bulk-store';
+export * from './mail';

@@ -11,6 +11,7 @@ import type { InstallScans } from './install-scan';
 import type { InstallStore } from './install-store';
 import type { KeptAnswerStore } from './kept-answer-store';
 import type { LiveStore } from './live-store';
+import type { MailStore } from './mail';
 import type { OutboxStore } from './outbox-store';
 import type { PeopleStore } from './people-store';
 import type { PersonalDataStore } from './personal-data-store';
@@ -65,6 +66,7 @@ export interface Tables {
   readonly figures: FigureStore;
   readonly sheets: SheetStore;
   readonly bulk: BulkStore;
+  readonly mails: MailStore;
 }
 
 export interface Store extends Tables {

@@ -34,7 +34,9 @@ async function settleAtOnce(
   call: { readonly id: number; readonly version: number },
 ): Promise<void> {
   const { ports } = house.shop;
-  const tried = await value(attemptCallback(ports, manager, { ...call, how: 'phone', outcome: 'no-answer', note: '' }));
+  const tried = await value(
+    attemptCallback(ports, manager, { ...call, how: 'phone', outcome: 'no-answer', note: '', nextOn: null }),
+  );
   tally.check(tried.attempts.length === 1, `callback ${call.id} holds ${tried.attempts.length} tries`);
   const settle = { id: call.id, version: tried.version, outcome: 'part-sent' as const, reason: 'two pins by post' };
   const people = 2 + draw.below(15);

@@ -2,6 +2,7 @@ import { Body, Controller, Get, HttpCode, Inject, Post, Query } from '@nestjs/co
 import { createZodDto, ZodResponse } from 'nestjs-zod';
 import { z } from 'zod';
 import {
+  CALLBACK_LISTS,
   callbackPage,
   callbackView,
   newAttempt,
@@ -30,11 +31,11 @@ class NewAttemptDto extends createZodDto(newAttempt) {}
 class SettleCallbackDto extends createZodDto(settleCallbackSchema) {}
 class CallbacksQuery extends createZodDto(
   z.object({
-    state: z.enum(['open', 'booked', 'settled', 'withdrawn', 'closed', 'all']).default('open'),
+    state: z.enum(CALLBACK_LISTS).default('open'),
     urgent: z.enum(['yes']).optional(),
     after: z
       .string()
-      .regex(/^[01]\.\d{1,10}$/, { error: "expected the 'next' of the page before" })
+      .regex(/^[01]\.\d{4}-\d{2}-\d{2}\.\d{1,10}$/, { error: "expected the 'next' of the page before" })
       .optional(),
   }),
 ) {}
@@ -47,7 +48,7 @@ export class CallbacksController {
 
   @Get()
   @Permit('see-callbacks')
-  @Says('Callbacks, the urgent ones first, page by page.')
+  @Says('Callbacks, stop use first, then by the day of the next try, page by page.')
   @ZodResponse({ status: 200, type: CallbackPageDto })
   list(@Query() { state, urgent, after }: CallbacksQuery, @CurrentActor() actor: Actor) {
     return listCallbacks(this.ports, actor, { state, urgentOnly: urgent === 'yes', after: after ?? null });

@@ -12,13 +12,13 @@ class FiguresQueryDto extends createZodDto(figuresQuery) {}
 class FiguresDto extends createZodDto(figures) {}
 
 @Controller('figures')
-@Says('How the shop did in a span of days.')
+@Says('How benches, parts and callbacks did in a span of days.')
 export class FiguresController {
   constructor(@Inject(PORTS) private readonly ports: Ports) {}
 
   @Get()
   @Permit('see-figures')
-  @Says('The figures of a span of days, with their definitions.')
+  @Says('The figures of a span of days; the last twelve months where none is named.')
   @ZodResponse({ status: 200, type: FiguresDto })
   async view(@Query() query: FiguresQueryDto, @CurrentActor() actor: Actor) {
     return answer(await viewFigures(this.ports, actor, query));

@@ -1,32 +1,46 @@
 import { Body, Controller, Get, Inject, Put } from '@nestjs/common';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
-import { printSettings } from '../../../../libs/contracts';
+import type { Config } from '../../../../libs/config';
+import { mailSetUp, printSettings } from '../../../../libs/contracts';
 import { changePrintSettings, viewPrintSettings, type Actor, type Ports } from '../../../../libs/usecases';
 import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { Says } from '../open-api/says';
-import { PORTS } from '../tokens';
+import { CONFIG, PORTS } from '../tokens';
 
 class PrintSettingsDto extends createZodDto(printSettings) {}
+class MailSetUpDto extends createZodDto(mailSetUp) {}
 
-@Controller('settings/prints')
-@Says('Who the shop is on paper.')
+@Controller('settings')
+@Says('Who the shop is on paper, on which paper, and whether e-mails can be sent.')
 export class PrintSettingsController {
-  constructor(@Inject(PORTS) private readonly ports: Ports) {}
+  constructor(
+    @Inject(PORTS) private readonly ports: Ports,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
 
-  @Get()
+  @Get('prints')
   @Permit('see-catalogue')
-  @Says('What stands at the head of printed papers.')
+  @Says('How prints look, and in whose manner days and numbers are written.')
   @ZodResponse({ status: 200, type: PrintSettingsDto })
   view() {
     return viewPrintSettings(this.ports);
   }
 
-  @Put()
+  @Put('prints')
   @Permit('change-settings')
-  @Says('Changes what stands at the head of printed papers.')
+  @Says('Changes how prints look; nothing is judged again.')
   @ZodResponse({ status: 200, type: PrintSettingsDto })
   change(@Body() input: PrintSettingsDto, @CurrentActor() actor: Actor) {
     return changePrintSettings(this.ports, actor, input);
+  }
+
+  @Get('mail')
+  @Permit('work-callbacks')
+  @Says('Whether e-mails can be sent, through which server and from whom; the password is told to nobody.')
+  @ZodResponse({ status: 200, type: MailSetUpDto })
+  mail() {
+    const { mail } = this.config;
+    return { server: mail ? new URL(mail.url).host : null, from: mail?.from ?? null };
   }
 }

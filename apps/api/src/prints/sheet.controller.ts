@@ -9,13 +9,13 @@ import { PRINTING } from '../tokens';
 import { pdfFile } from './pdf-file';
 
 @Controller('tickets')
-@Says('Papers of a ticket.')
+@Says('What is printed of a ticket.')
 export class SheetController {
   constructor(@Inject(PRINTING) private readonly printing: Printing) {}
 
   @Get(':id/sheet.pdf')
   @Permit('see-tickets')
-  @Says('The handover sheet of a ticket as a PDF.', { answers: ['application/pdf'] })
+  @Says('The handover sheet as a PDF.', { answers: ['application/pdf'] })
   async sheet(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
     return pdfFile(answer(await printHandoverSheet(this.printing, actor, id)));
   }

@@ -217,12 +217,112 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Callbacks, the urgent ones first, page by page.
+         * Callbacks, stop use first, then by the day of the next try, page by page.
          * @description Needs the permission `see-callbacks`.
          */
         get: operations["callbacks-list"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks/letters": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Notes a letter to each owner and answers the batch under which they are printed.
+         * @description Needs the permission `work-callbacks`.
+         */
+        post: operations["letters-write"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks/letters/{batch}/labels.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The address labels of a batch, on sheets of labels as the shop has them.
+         * @description Needs the permission `work-callbacks`.
+         */
+        get: operations["letters-labels"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks/letters/{batch}/letters.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The letters of a batch in one file.
+         * @description Needs the permission `work-callbacks`.
+         */
+        get: operations["letters-letters"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks/list.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A list of callbacks as a table for another program.
+         * @description Needs the permission `work-callbacks`.
+         */
+        get: operations["letters-list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/callbacks/mails": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Keeps an e-mail to each owner, to be sent by a worker.
+         * @description Needs the permission `work-callbacks`.
+         */
+        post: operations["letters-mail"];
         delete?: never;
         options?: never;
         head?: never;
@@ -297,7 +397,7 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * The figures of a span of days, with their definitions.
+         * The figures of a span of days; the last twelve months where none is named.
          * @description Needs the permission `see-figures`.
          */
         get: operations["figures-view"];
@@ -1321,6 +1421,26 @@ export interface paths {
         patch: operations["settings-change"];
         trace?: never;
     };
+    "/settings/mail": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Whether e-mails can be sent, through which server and from whom; the password is told to nobody.
+         * @description Needs the permission `work-callbacks`.
+         */
+        get: operations["print-settings-mail"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/settings/money": {
         parameters: {
             query?: never;
@@ -1353,12 +1473,12 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * What stands at the head of printed papers.
+         * How prints look, and in whose manner days and numbers are written.
          * @description Needs the permission `see-catalogue`.
          */
         get: operations["print-settings-view"];
         /**
-         * Changes what stands at the head of printed papers.
+         * Changes how prints look; nothing is judged again.
          * @description Needs the permission `change-settings`.
          */
         put: operations["print-settings-change"];
@@ -2129,7 +2249,7 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * The handover sheet of a ticket as a PDF.
+         * The handover sheet as a PDF.
          * @description Needs the permission `see-tickets`.
          */
         get: operations["sheet-sheet"];
@@ -2541,8 +2661,14 @@ export interface components {
             /** @enum {string} */
             how: "phone" | "letter" | "email" | "in-person";
             /** @enum {string} */
-            outcome: "reached" | "no-answer" | "message-left" | "refused";
+            outcome: "reached" | "no-answer" | "message-left" | "refused" | "sent";
             note: string;
+        };
+        CallbackMailView: {
+            at: components["schemas"]["InstantText"];
+            /** @enum {string} */
+            state: "queued" | "sending" | "sent" | "failed" | "unclear" | "cancelled";
+            problem: string | null;
         };
         CallbackPage: {
             total: number;
@@ -2581,7 +2707,9 @@ export interface components {
                 name: string;
                 phone: string;
                 email: string;
+                address: string;
                 consent: boolean;
+                declined: ("phone" | "letter" | "email")[];
             };
             lastTicket: {
                 id: components["schemas"]["RowId"];
@@ -2593,6 +2721,8 @@ export interface components {
             closedWhy: string | null;
             reasons: components["schemas"]["CallbackReasonView"][];
             attempts: components["schemas"]["CallbackAttemptView"][];
+            mails: components["schemas"]["CallbackMailView"][];
+            nextOn: components["schemas"]["DayText"] | null;
             say: string;
             ticketId: components["schemas"]["RowId"] | null;
             version: number;
@@ -2972,6 +3102,10 @@ export interface components {
             })[];
             inForceOn?: components["schemas"]["DayText"];
         };
+        MailSetUp: {
+            server: string | null;
+            from: string | null;
+        };
         MarkPulledInput: {
             itemId: components["schemas"]["RowId"];
             /** @default  */
@@ -3057,9 +3191,12 @@ export interface components {
             /** @enum {string} */
             how: "phone" | "letter" | "email" | "in-person";
             /** @enum {string} */
-            outcome: "reached" | "no-answer" | "message-left" | "refused";
+            outcome: "reached" | "no-answer" | "message-left" | "refused" | "sent";
             /** @default  */
             note: string;
+            /** @default null */
+            nextOn: components["schemas"]["DayText"] | null;
+            declined?: ("phone" | "letter" | "email")[];
         };
         NewEvidenceInput: {
             evidence: {
@@ -4420,6 +4557,23 @@ export interface components {
         WithdrawBulletinInput: {
             reason: components["schemas"]["Reason"];
         };
+        WriteToOwnersInput: {
+            ids: components["schemas"]["RowId"][];
+            /** @default null */
+            nextOn: components["schemas"]["DayText"] | null;
+        };
+        WrittenToOwners: {
+            batch: string | null;
+            written: {
+                id: components["schemas"]["RowId"];
+                name: string;
+            }[];
+            leftOut: {
+                id: components["schemas"]["RowId"];
+                name: string;
+                why: string;
+            }[];
+        };
     };
     responses: {
         /** @description Not accepted. */
@@ -5040,7 +5194,7 @@ export interface operations {
     "callbacks-list": {
         parameters: {
             query?: {
-                state?: "open" | "booked" | "settled" | "withdrawn" | "closed" | "all";
+                state?: "due" | "later" | "open" | "booked" | "settled" | "withdrawn" | "closed" | "all";
                 urgent?: "yes";
                 after?: string;
             };
@@ -5050,7 +5204,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description Callbacks, the urgent ones first, page by page. */
+            /** @description Callbacks, stop use first, then by the day of the next try, page by page. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -5062,6 +5216,163 @@ export interface operations {
             400: components["responses"]["Refused400"];
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "letters-write": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteToOwnersInput"];
+            };
+        };
+        responses: {
+            /** @description Notes a letter to each owner and answers the batch under which they are printed. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenToOwners"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "letters-labels": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                batch: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The address labels of a batch, on sheets of labels as the shop has them. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": unknown;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "letters-letters": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                batch: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The letters of a batch in one file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": unknown;
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "letters-list": {
+        parameters: {
+            query?: {
+                state?: "due" | "later" | "open" | "booked" | "settled" | "withdrawn" | "closed" | "all";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A list of callbacks as a table for another program. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "letters-mail": {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Makes it safe to send the change again: under one key it is made once.
+                 * @example 7b1c9a4e20f34f1d
+                 */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteToOwnersInput"];
+            };
+        };
+        responses: {
+            /** @description Keeps an e-mail to each owner, to be sent by a worker. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenToOwners"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            422: components["responses"]["Refused422"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -5201,7 +5512,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description The figures of a span of days, with their definitions. */
+            /** @description The figures of a span of days; the last twelve months where none is named. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -6998,6 +7309,30 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "print-settings-mail": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Whether e-mails can be sent, through which server and from whom; the password is told to nobody. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MailSetUp"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "estimates-money": {
         parameters: {
             query?: never;
@@ -7069,7 +7404,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description What stands at the head of printed papers. */
+            /** @description How prints look, and in whose manner days and numbers are written. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -7097,7 +7432,7 @@ export interface operations {
             };
         };
         responses: {
-            /** @description Changes what stands at the head of printed papers. */
+            /** @description Changes how prints look; nothing is judged again. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -8653,7 +8988,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description The handover sheet of a ticket as a PDF. */
+            /** @description The handover sheet as a PDF. */
             200: {
                 headers: {
                     [name: string]: unknown;

@@ -9,7 +9,7 @@ const route = getRouteApi('/callbacks');
 /** Whom to call today, and what to say. */
 export function CallbacksPage() {
   const { state } = route.useSearch();
-  const shown = CALLBACK_STATES.find((one) => one === state) ?? 'open';
+  const shown = CALLBACK_STATES.find((one) => one === state) ?? 'due';
   return (
     <>
       <h1>Callbacks</h1>

@@ -1,12 +1,13 @@
-import { Button, NativeSelect, TextInput } from '@mantine/core';
+import { Button, Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import { useState, type FormEvent } from 'react';
-import type { CallbackView, NewAttempt } from '../../../../../libs/contracts';
+import { CONTACT_WAYS, type CallbackView, type ContactWay, type NewAttempt } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
+import { DayField } from '../../components/day-field';
 import { useCallbackAct } from './callbacks-query';
-import { HOW_WORDS, OUTCOME_WORDS } from './callback-words';
+import { HOW_WORDS, OUTCOME_WORDS, WAY_WORDS } from './callback-words';
 import classes from './callbacks.module.css';
 
-const FIRST: NewAttempt = { how: 'phone', outcome: 'reached', note: '' };
+const FIRST: NewAttempt = { how: 'phone', outcome: 'reached', note: '', nextOn: null };
 
 /** Writes down an attempt to reach the owner. */
 export function AttemptForm({ callback }: { callback: CallbackView }) {
@@ -35,10 +36,37 @@ export function AttemptForm({ callback }: { callback: CallbackView }) {
         value={attempt.note}
         onChange={(event) => setAttempt({ ...attempt, note: event.currentTarget.value })}
       />
+      <DayField
+        label="Try again on"
+        description="Today"
+        value={attempt.nextOn ?? ''}
+        onChange={(day) => setAttempt({ ...attempt, nextOn: day || null })}
+      />
+      <Declined
+        ways={attempt.declined ?? callback.owner.declined}
+        onChange={(declined) => setAttempt({ ...attempt, declined })}
+      />
       <Button type="submit" loading={act.isPending}>
         Write down the attempt
       </Button>
       <ActProblem error={act.error} />
     </form>
+  );
+}
+
+/** What the owner does not want, ticked as they say it; it counts for every later letter and e-mail. */
+function Declined({ ways, onChange }: { ways: readonly ContactWay[]; onChange: (ways: ContactWay[]) => void }) {
+  return (
+    <Checkbox.Group
+      label="The owner does not want"
+      value={[...ways]}
+      onChange={(chosen) => onChange(CONTACT_WAYS.filter((way) => chosen.includes(way)))}
+    >
+      <div className={classes.ways}>
+        {CONTACT_WAYS.map((way) => (
+          <Checkbox key={way} value={way} label={WAY_WORDS[way]} />
+        ))}
+      </div>
+    </Checkbox.Group>
   );
 }

@@ -1,4 +1,4 @@
-import { Button } from '@mantine/core';
+import { Button, Checkbox } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { CallbackView } from '../../../../../libs/contracts';
@@ -6,12 +6,21 @@ import { count, sayDayText, sayInstantDay } from '../../lib/say';
 import { useMay } from '../../lib/session';
 import { AttemptForm } from './attempt-form';
 import { AttemptList } from './attempt-list';
+import { WAY_WORDS } from './callback-words';
+import { MailList } from './mail-list';
 import { ReasonList } from './reason-list';
 import { SettleDialog } from './settle-dialog';
 import classes from './callbacks.module.css';
 
+interface CallbackCardProps {
+  callback: CallbackView;
+  /** Whether it is among those to be written to in one go. */
+  chosen: boolean;
+  onChoose: (chosen: boolean) => void;
+}
+
 /** One owner to call: whom, about what, what to say, what was tried. */
-export function CallbackCard({ callback }: { callback: CallbackView }) {
+export function CallbackCard({ callback, chosen, onChoose }: CallbackCardProps) {
   const [settling, setSettling] = useState(false);
   const mayWork = useMay('work-callbacks');
   const { owner, unit, lastTicket } = callback;
@@ -20,14 +29,21 @@ export function CallbackCard({ callback }: { callback: CallbackView }) {
     <li className={classes.card} data-callback={callback.id}>
       <div className={classes.who}>
         <h2>{owner.name}</h2>
+        {open && mayWork ? (
+          <Checkbox
+            label="Choose"
+            aria-label={`Choose ${owner.name}, ${unit.name}`}
+            checked={chosen}
+            onChange={(event) => onChoose(event.currentTarget.checked)}
+          />
+        ) : null}
         {callback.urgent ? <strong className={classes.urgent}>Urgent: stop use</strong> : null}
-        {owner.phone ? <a href={`tel:${owner.phone}`}>{owner.phone}</a> : <span className="soft">no phone</span>}
-        {owner.email ? <span>{owner.email}</span> : null}
-        {owner.consent ? null : <strong>Has not agreed to be called</strong>}
+        <WaysIn owner={owner} />
         <span>
           {unit.name} <span className="num">{unit.serial ?? ''}</span>
         </span>
         <span className="soft">Since {sayInstantDay(callback.openedAt)}</span>
+        {callback.nextOn ? <span>Next try {sayDayText(callback.nextOn)}</span> : null}
         {lastTicket ? (
           <Link to="/tickets/$id" params={{ id: lastTicket.id }}>
             {lastTicket.number}
@@ -48,6 +64,7 @@ export function CallbackCard({ callback }: { callback: CallbackView }) {
           <ReasonList reasons={callback.reasons} />
         </details>
         <AttemptList attempts={callback.attempts} />
+        <MailList mails={callback.mails} />
         {open && mayWork ? (
           <>
             <AttemptForm callback={callback} />
@@ -59,5 +76,20 @@ export function CallbackCard({ callback }: { callback: CallbackView }) {
       </div>
       {settling ? <SettleDialog callback={callback} onClose={() => setSettling(false)} /> : null}
     </li>
+  );
+}
+
+/** How the owner is reached, and what they do not want. */
+function WaysIn({ owner }: { owner: CallbackView['owner'] }) {
+  return (
+    <>
+      {owner.phone ? <a href={`tel:${owner.phone}`}>{owner.phone}</a> : <span className="soft">no phone</span>}
+      {owner.email ? <span>{owner.email}</span> : null}
+      {owner.address ? <span>{owner.address}</span> : null}
+      {owner.consent ? null : <strong>Has not agreed to be called</strong>}
+      {owner.declined.length > 0 ? (
+        <strong>Does not want {owner.declined.map((way) => WAY_WORDS[way]).join(', ')}</strong>
+      ) : null}
+    </>
   );
 }

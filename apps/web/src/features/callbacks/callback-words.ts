@@ -1,4 +1,4 @@
-import type { NewAttempt, SettleCallback } from '../../../../../libs/contracts';
+import type { CallbackView, ContactWay, NewAttempt, SettleCallback } from '../../../../../libs/contracts';
 
 export const HOW_WORDS: Record<NewAttempt['how'], string> = {
   phone: 'Phone',
@@ -12,6 +12,7 @@ export const OUTCOME_WORDS: Record<NewAttempt['outcome'], string> = {
   'no-answer': 'No answer',
   'message-left': 'Message left',
   refused: 'Would not talk',
+  sent: 'Sent',
 };
 
 export const SETTLE_WORDS: Record<SettleCallback['outcome'], string> = {
@@ -23,8 +24,21 @@ export const SETTLE_WORDS: Record<SettleCallback['outcome'], string> = {
 };
 
 export const STATE_WORDS = {
-  open: 'To call',
+  due: 'To call today',
+  later: 'Another day',
   booked: 'Booked in',
   settled: 'Settled',
   withdrawn: 'No longer needed',
 } as const;
+
+/** What the owner said they do not want. */
+export const WAY_WORDS: Record<ContactWay, string> = { phone: 'calls', letter: 'letters', email: 'e-mails' };
+
+export const MAIL_WORDS: Record<CallbackView['mails'][number]['state'], string> = {
+  queued: 'E-mail waits to be sent',
+  sending: 'E-mail is being sent',
+  sent: 'E-mail sent',
+  failed: 'E-mail not sent',
+  unclear: 'Not known whether the e-mail was sent',
+  cancelled: 'E-mail not sent any more',
+};

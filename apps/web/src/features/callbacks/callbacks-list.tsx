@@ -1,15 +1,19 @@
 import { Button } from '@mantine/core';
 import { useInfiniteQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { MOST_AT_ONCE } from '../../../../../libs/contracts';
 import { EmptyView } from '../../components/empty-view';
 import { FailedView } from '../../components/failed-view';
 import { LoadingView } from '../../components/loading-view';
 import { count } from '../../lib/say';
 import { CallbackCard } from './callback-card';
+import { WriteBar } from './write-bar';
 import { callbacksQuery, type CallbackState } from './callbacks-query';
 
 /** The callbacks of one state, more of them on demand. */
 export function CallbacksList({ state }: { state: CallbackState }) {
   const pages = useInfiniteQuery(callbacksQuery(state));
+  const [chosen, setChosen] = useState<ReadonlySet<number>>(new Set());
   if (pages.isPending) return <LoadingView what="the callbacks" />;
   if (pages.isError) {
     return <FailedView what="the callbacks" error={pages.error} retry={() => void pages.refetch()} />;
@@ -29,9 +33,20 @@ export function CallbacksList({ state }: { state: CallbackState }) {
         {count(first?.total ?? items.length, 'owner', 'owners')}
         {first && first.urgent > 0 ? `, ${first.urgent} urgent` : ''}
       </p>
+      <WriteBar
+        state={state}
+        chosen={items.filter(({ id }) => chosen.has(id)).map(({ id }) => id)}
+        onAll={() => setChosen(new Set(items.slice(0, MOST_AT_ONCE).map(({ id }) => id)))}
+        onDone={() => setChosen(new Set())}
+      />
       <ul>
         {items.map((callback) => (
-          <CallbackCard key={callback.id} callback={callback} />
+          <CallbackCard
+            key={callback.id}
+            callback={callback}
+            chosen={chosen.has(callback.id)}
+            onChoose={(on) => setChosen(on ? new Set([...chosen, callback.id]) : without(chosen, callback.id))}
+          />
         ))}
       </ul>
       {pages.hasNextPage ? (
@@ -42,3 +57,6 @@ export function CallbacksList({ state }: { state: CallbackState }) {
     </>
   );
 }
+
+const without = (ids: ReadonlySet<number>, id: number): ReadonlySet<number> =>
+  new Set([...ids].filter((one) => one !== id));

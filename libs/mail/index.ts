@@ -1,0 +1,1 @@
+export { openMailer, type MailerOptions } from './open-mailer';

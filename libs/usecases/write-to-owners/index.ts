@@ -1,0 +1,3 @@
+export * from './write-letters';
+export * from './print-letters';
+export * from './queue-mails';
