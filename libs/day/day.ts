@@ -100,8 +100,15 @@ export function sayMonth(value: Day): string {
   return `${MONTHS[month - 1]} ${year}`;
 }
 
+/** Making one takes a hundred times as long as using it, and every request asks for today. */
+const calendars = new Map<string, Intl.DateTimeFormat>();
+
 /** The civil day on which an instant falls in a time zone (IANA name), for "today" at the shop. */
 export function dayOfInstant(instant: Date, timeZone: string): Day {
-  const parts = new Intl.DateTimeFormat('en-CA', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' });
-  return day(parts.format(instant));
+  let calendar = calendars.get(timeZone);
+  if (calendar === undefined) {
+    calendar = new Intl.DateTimeFormat('en-CA', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' });
+    calendars.set(timeZone, calendar);
+  }
+  return day(calendar.format(instant));
 }
