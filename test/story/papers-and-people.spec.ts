@@ -121,4 +121,59 @@ describe('two people and a thin line', () => {
     await page.getByLabel('Promised').fill('2033-08-09');
     await seen(page, '9 Aug 2033');
   }, 90_000);
+
+  it('lose nothing that was scanned while the line was cut: it comes back after a reload, and is sent once', async () => {
+    const page = await manager();
+    await openTicket(page);
+    const ticket = Number(/tickets\/(\d+)/.exec(page.url())![1]);
+    const sent = () => page.waitForResponse((answer) => answer.url().endsWith('/places'));
+    const acts = async () =>
+      (await db.pool.query(`SELECT FROM ticket_event WHERE ticket_id = $1 AND kind = 'places'`, [ticket])).rows.length;
+    const before = await acts();
+    const empty = page.locator('input[data-place-field][value=""]:visible');
+    const first = page.getByLabel((await empty.nth(0).getAttribute('aria-label'))!, { exact: true });
+    const second = page.getByLabel((await empty.nth(1).getAttribute('aria-label'))!, { exact: true });
+
+    await page.route('**/places', (route) => route.abort());
+    await first.fill('30-1127');
+    await first.blur();
+    await seen(page, 'does not answer');
+    await page.unroute('**/places');
+    await page.reload();
+    expect(await first.inputValue()).toBe('30-1127');
+    const kept = sent();
+    await first.press('Enter');
+    expect((await kept).status()).toBe(200);
+    expect(await acts()).toBe(before + 1);
+
+    await page.context().setOffline(true);
+    await second.fill('30-1127');
+    await second.blur();
+    await seen(page, 'does not answer');
+    const caughtUp = sent();
+    await page.context().setOffline(false);
+    expect((await caughtUp).status()).toBe(200);
+    expect(await acts()).toBe(before + 2);
+  }, 90_000);
+
+  it('do a change once whose answer was lost on the way', async () => {
+    const page = await manager();
+    await openTicket(page);
+    const keys: (string | undefined)[] = [];
+    await page.route(/\/api\/tickets\/\d+$/, async (route) => {
+      if (route.request().method() !== 'PATCH') return route.continue();
+      keys.push(route.request().headers()['idempotency-key']);
+      await route.fetch();
+      await route.abort();
+    });
+    // What the page shows stays as it was, as when nothing at all comes through.
+    await page.route(/\/api\/live/, (route) => route.abort());
+    await page.getByLabel('Promised').fill('2034-04-04');
+    await seen(page, 'does not answer');
+    expect(keys).toHaveLength(2);
+    expect(new Set(keys).size).toBe(1);
+    await page.unroute(/\/api\/tickets\/\d+$/);
+    await page.reload();
+    await seen(page, '4 Apr 2034');
+  }, 90_000);
 });

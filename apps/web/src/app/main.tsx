@@ -12,8 +12,11 @@ import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { queryClient } from '../lib/query-client';
+import { dropOldKeys } from '../lib/unanswered';
 import { router } from './router';
 import { theme } from './theme';
+
+dropOldKeys();
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no element #root to draw in');

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { Address, Method, SentArguments } from './api-routes';
+import { answered, keyFor } from './unanswered';
 import { ApiProblem, NO_CONNECTION, OTHER_AGE, readProblem } from './problem';
 
 interface Loose {
@@ -45,7 +46,8 @@ export function readAs<T>(schema: z.ZodType<T>, answer: unknown): T {
 
 async function exchange(method: Method, path: string, options: Loose = {}): Promise<unknown> {
   const repeatable = method !== 'GET' && REPEATABLE.test(path);
-  const key: Record<string, string> = repeatable ? { 'idempotency-key': newKey() } : {};
+  const change = JSON.stringify([method, path, options]);
+  const key: Record<string, string> = repeatable ? { 'idempotency-key': keyFor(change) } : {};
   const ask = () =>
     fetch(address(path, options.query), {
       method,
@@ -63,9 +65,13 @@ async function exchange(method: Method, path: string, options: Loose = {}): Prom
     });
   const text = await response.text();
   const body = readJson(text);
+  if (repeatable && !ANSWER_UNKNOWN.has(response.status)) answered(change);
   if (!response.ok) throw new ApiProblem(readProblem(response.status, body));
   return body;
 }
+
+/** Whether it was done is not known: the way to the server broke. */
+const ANSWER_UNKNOWN: ReadonlySet<number> = new Set([502, 503, 504]);
 
 /** Sends one file as a form and checks the answer against the contract. */
 export async function sendFile<T>(
@@ -92,11 +98,6 @@ const AGAIN_AFTER_MS = 700;
 const REPEATABLE = /^\/(tickets|bulletins|callbacks|shelf)\b/;
 
 const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
-
-/** 128 random bits as text; works over plain http too, where a browser offers no ready-made ids. */
-function newKey(): string {
-  return [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-}
 
 function headersOf({ body, version }: Loose): Record<string, string> {
   return {

@@ -30,3 +30,28 @@ export function useDraft<T>(key: string, initial: T): [T, Dispatch<SetStateActio
   };
   return [value, setValue, forget];
 }
+
+interface Written<T> {
+  /** what stood on the server when it was written, as JSON */
+  readonly over: string;
+  readonly value: T;
+}
+
+/**
+ * As {@link useDraft} for what is on record already: what was typed over it comes back after a reload, unless somebody
+ * has changed the record meanwhile; then the record is shown. The third is to be called once the server has kept it.
+ */
+export function useDraftOver<T>(key: string, record: T): [T, (value: T) => void, () => void] {
+  const [over] = useState(() => JSON.stringify(record));
+  const [value, setValue] = useState<T>(() => {
+    const written = readDraft<Written<T> | null>(key, null);
+    if (written?.over === over) return written.value;
+    forgetDraft(key);
+    return record;
+  });
+  const write = (next: T) => {
+    setValue(next);
+    localStorage.setItem(PREFIX + key, JSON.stringify({ over, value: next } satisfies Written<T>));
+  };
+  return [value, write, () => forgetDraft(key)];
+}

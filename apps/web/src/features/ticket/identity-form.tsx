@@ -1,10 +1,11 @@
 import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import { useState, type FormEvent } from 'react';
+import type { FormEvent } from 'react';
 import type { TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { UnitIdentityFields } from '../../components/unit-identity-fields';
 import { linesQuery } from '../../lib/catalogue-queries';
+import { useDraftOver } from '../../lib/draft';
 import { useMay } from '../../lib/session';
 import { identityOf } from './identity-of';
 import { useUnitAct } from './ticket-query';
@@ -13,12 +14,12 @@ import classes from './unit-panel.module.css';
 /** Plate, line, model, serial and options; keeping them judges the unit's parts again. */
 export function IdentityForm({ ticket }: { ticket: TicketView }) {
   const lines = useQuery(linesQuery);
-  const [identity, setIdentity] = useState(() => identityOf(ticket.unit));
+  const [identity, setIdentity, forget] = useDraftOver(`ticket.${ticket.id}.identity`, identityOf(ticket.unit));
   const act = useUnitAct(ticket.id);
   const may = useMay('identify-unit') && ticket.closedAt === null;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    act.mutate({ method: 'PUT', path: '/identity', body: identity });
+    act.mutate({ method: 'PUT', path: '/identity', body: identity }, { onSuccess: forget });
   };
   return (
     <form onSubmit={submit}>

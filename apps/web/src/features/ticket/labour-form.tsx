@@ -1,7 +1,8 @@
 import { Button, NativeSelect, TextInput } from '@mantine/core';
-import { useState, type FormEvent } from 'react';
+import type { FormEvent } from 'react';
 import type { TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
+import { useDraftOver } from '../../lib/draft';
 import { readMoney } from '../../lib/say';
 import { emptyLine, readLines, typedLines, withMinutes, type TypedLine } from './labour-lines-typed';
 import { useTicketAct } from './ticket-query';
@@ -14,13 +15,13 @@ const KINDS = [
 
 /** Labour and whatever else is asked for besides parts, line by line. */
 export function LabourForm({ ticket }: { ticket: TicketView }) {
-  const [lines, setLines] = useState(() => typedLines(ticket.labour.lines));
+  const [lines, setLines, forget] = useDraftOver(`ticket.${ticket.id}.labour`, typedLines(ticket.labour.lines));
   const act = useTicketAct(ticket.id);
   const read = readLines(lines);
   const put = (index: number, line: TypedLine) => setLines(lines.map((one, at) => (at === index ? line : one)));
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (read) act.mutate({ method: 'PUT', path: '/labour', body: { lines: read } });
+    if (read) act.mutate({ method: 'PUT', path: '/labour', body: { lines: read } }, { onSuccess: forget });
   };
   return (
     <form onSubmit={submit}>

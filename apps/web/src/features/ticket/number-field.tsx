@@ -1,19 +1,32 @@
 import { TextInput } from '@mantine/core';
-import { useState, type KeyboardEvent } from 'react';
+import { useEffect, type KeyboardEvent } from 'react';
+import { useDraftOver } from '../../lib/draft';
 import classes from './place-entry.module.css';
 
 interface NumberFieldProps {
   label: string;
   /** the number that is on record */
   kept: string;
+  /** where it is kept on the device until the server has it */
+  draft: string;
   onKeep: (text: string) => void;
 }
 
-/** A field for a typed or scanned number: leaving it keeps it, Enter leaves it for the next one. */
-export function NumberField({ label, kept, onKeep }: NumberFieldProps) {
-  const [text, setText] = useState(kept);
+/**
+ * A field for a typed or scanned number: leaving it keeps it, Enter leaves it for the next one. What could not be sent
+ * stays on the device, also through a reload, and is sent when the line is back.
+ */
+export function NumberField({ label, kept, draft, onKeep }: NumberFieldProps) {
+  const [text, setText] = useDraftOver(draft, kept);
+  const unsent = text.trim() !== kept;
+  useEffect(() => {
+    if (!unsent) return;
+    const send = () => onKeep(text);
+    window.addEventListener('online', send);
+    return () => window.removeEventListener('online', send);
+  });
   const keep = () => {
-    if (text.trim() !== kept) onKeep(text);
+    if (unsent) onKeep(text);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key !== 'Enter') return;

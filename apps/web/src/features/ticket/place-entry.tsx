@@ -39,6 +39,7 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
           key={numberOf(record)}
           label={label}
           kept={numberOf(record)}
+          draft={`ticket.${ticket.id}.${place.position}.${place.place}.${side}`}
           onKeep={(text) => save(typedNumber(text))}
         />
         <ConditionField label={label} value={record?.condition ?? null} onPick={(condition) => save({ condition })} />
