@@ -1,6 +1,6 @@
 import type { FlagView, Problem, RecordPlaces, ShopSettings, TellAnswer, TicketView } from '../../libs/contracts';
 import { withDatabase } from '../../libs/testing';
-import { ApiShop, type Answer, type Caller } from './api-shop';
+import { ApiShop, rule, type Answer, type Caller } from './api-shop';
 
 const db = withDatabase();
 let shop: ApiShop;
@@ -164,10 +164,13 @@ describe('a part without a readable number', () => {
     const ticket = await inInspection();
     const said = await tell(ticket, { diameterMm: 8, headMarks: 'none' });
     const kept = (await found(ticket, { marks: marks({ diameterMm: 8, headMarks: 'none' }) })).body;
-    await db.pool.query(
-      `UPDATE fit_rule SET known = tstzrange(lower(known), NULL), closed_by = NULL WHERE key = 'PIN-LATE'`,
-    );
-    await shop.store.transaction((tx) => tx.rulebook.addRevision({ cause: 'correct', sourceId: null, personId: null }));
+    await shop.store.transaction(async (tx) => {
+      const { revision } = await tx.rulebook.addRevision({ cause: 'correct', sourceId: null, personId: null });
+      const known = { from: new Date().toISOString(), to: null };
+      const barred = [{ part: 'HOLM/70499', reason: 'breaks-later' as const, note: 'the gear case breaks first' }];
+      const built = { from: '2016-01-01', to: null };
+      await tx.rulebook.open([rule('PIN-LATE', { version: 2, known, built, required: 'HOLM/70412B', barred })], revision);
+    });
     expect(said.needless).toBe('All 3 get the same verdict here, undecided: there is no need to tell them apart.');
     expect(kept.places[0]!.found!.needless).toBe(said.needless);
   });

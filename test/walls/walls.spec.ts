@@ -16,7 +16,7 @@ const MAIN = 1;
 const FAR = 2;
 const WALLED = [
   ...['owner', 'unit', 'install', 'ticket', 'flag', 'callback', 'evidence', 'unit_note', 'place_record', 'pick'],
-  ...['ticket_event', 'verdict_change', 'callback_reason', 'callback_attempt'],
+  ...['ticket_event', 'verdict_change', 'callback_reason', 'callback_attempt', 'callback_mail'],
   ...['shelf_item', 'shelf_movement', 'shelf_order', 'shelf_pull', 'part_wait', 'estimate'],
   ...['photo', 'photo_file'],
 ];
@@ -68,6 +68,7 @@ async function oneOfEverything(location: number): Promise<void> {
     INSERT INTO callback_reason (callback_id, source_id, position_id, place, verdict, action, detail)
       SELECT ${callback}, id, 1, 1, 'wrong', 'call-back', '{}' FROM source LIMIT 1;
     INSERT INTO callback_attempt (callback_id, how, outcome) VALUES (${callback}, 'phone', 'no-answer');
+    INSERT INTO callback_mail (callback_id, wording, recipient, subject, text, html) VALUES (${callback}, 'w', 'a@b.example', 's', 't', 'h');
     INSERT INTO shelf_item (location_id, part_id) VALUES (${location}, 1);
     INSERT INTO shelf_movement (item_id, location_id, kind, pieces)
       SELECT id, location_id, 'opening', 3 FROM shelf_item WHERE location_id = ${location};
