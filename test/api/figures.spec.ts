@@ -23,14 +23,14 @@ async function fillBooks(): Promise<void> {
       (3, 1, 1, '{[${n('2014-01-01')},${n('2014-02-01')}),[${n('2018-01-01')},${n('2018-02-01')})}', ${n('2014-01-01')}, ${n('2018-02-01')}),
       (4, 1, NULL, '{}', 0, 0),
       (5, 2, 1, '{[${n('2016-03-01')},${n('2016-03-02')})}', ${n('2016-03-01')}, ${n('2016-03-02')});
-    INSERT INTO ticket (id, number, location_id, unit_id, owner_id, bench_id, opened_at, closed_at, cancel_reason) VALUES
-      (1, 'T1', 1, 1, 1, 1, '2026-10-01T00:00:00Z', '2026-10-05', NULL),
-      (2, 'T2', 1, 1, 1, 1, '2026-10-10T08:00:00Z', '2026-10-12', NULL),
-      (3, 'T3', 1, 2, 1, 1, '2026-10-31T23:59:59Z', NULL, NULL),
-      (4, 'T4', 1, 3, 1, NULL, '2026-10-20T08:00:00Z', NULL, NULL),
-      (5, 'T5', 1, 4, 1, 1, '2026-10-21T08:00:00Z', '2026-10-22', 'not ours'),
-      (6, 'T6', 2, 5, 2, 2, '2026-10-21T08:00:00Z', NULL, NULL),
-      (7, 'T7', 1, 4, 1, 1, '2026-09-30T23:59:59Z', NULL, NULL);
+    INSERT INTO ticket (id, number, location_id, unit_id, owner_id, bench_id, bench_rank, opened_at, closed_at, cancel_reason) VALUES
+      (1, 'T1', 1, 1, 1, 1, 1, '2026-10-01T00:00:00Z', '2026-10-05', NULL),
+      (2, 'T2', 1, 1, 1, 1, 2, '2026-10-10T08:00:00Z', '2026-10-12', NULL),
+      (3, 'T3', 1, 2, 1, 1, 3, '2026-10-31T23:59:59Z', NULL, NULL),
+      (4, 'T4', 1, 3, 1, NULL, NULL, '2026-10-20T08:00:00Z', NULL, NULL),
+      (5, 'T5', 1, 4, 1, 1, 5, '2026-10-21T08:00:00Z', '2026-10-22', 'not ours'),
+      (6, 'T6', 2, 5, 2, 2, 6, '2026-10-21T08:00:00Z', NULL, NULL),
+      (7, 'T7', 1, 4, 1, 1, 7, '2026-09-30T23:59:59Z', NULL, NULL);
     INSERT INTO place_record (ticket_id, unit_id, position_id, place, side, part_id) VALUES
       (1, 1, 1, 1, 'found', 3), (1, 1, 1, 1, 'left', 2), (1, 1, 1, 2, 'found', 3), (1, 1, 1, 2, 'left', 3),
       (2, 1, 1, 1, 'found', 2), (3, 2, 1, 1, 'found', 3), (3, 2, 2, 1, 'found', 4), (6, 5, 1, 1, 'found', 3);

@@ -169,7 +169,10 @@ describe('a part without a readable number', () => {
       const known = { from: new Date().toISOString(), to: null };
       const barred = [{ part: 'HOLM/70499', reason: 'breaks-later' as const, note: 'the gear case breaks first' }];
       const built = { from: '2016-01-01', to: null };
-      await tx.rulebook.open([rule('PIN-LATE', { version: 2, known, built, required: 'HOLM/70412B', barred })], revision);
+      await tx.rulebook.open(
+        [rule('PIN-LATE', { version: 2, known, built, required: 'HOLM/70412B', barred })],
+        revision,
+      );
     });
     expect(said.needless).toBe('All 3 get the same verdict here, undecided: there is no need to tell them apart.');
     expect(kept.places[0]!.found!.needless).toBe(said.needless);

@@ -128,7 +128,7 @@ describe('two people and a thin line', () => {
     const ticket = Number(/tickets\/(\d+)/.exec(page.url())![1]);
     const sent = () => page.waitForResponse((answer) => answer.url().endsWith('/places'));
     const acts = async () =>
-      (await db.pool.query(`SELECT FROM ticket_event WHERE ticket_id = $1 AND kind = 'places'`, [ticket])).rows.length;
+      (await db.pool.query(`SELECT FROM ticket_event WHERE ticket_id = $1 AND kind = 'found'`, [ticket])).rows.length;
     const before = await acts();
     const empty = page.locator('input[data-place-field][value=""]:visible');
     const first = page.getByLabel((await empty.nth(0).getAttribute('aria-label'))!, { exact: true });
