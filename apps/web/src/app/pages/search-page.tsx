@@ -20,7 +20,7 @@ export function SearchPage() {
   if (q !== '' && !isText)
     return (
       <QueryView query={scan} what="what was found">
-        {(found) => <Scanned found={found} />}
+        {(found) => <Scanned q={q} found={found} />}
       </QueryView>
     );
   return (
@@ -46,11 +46,16 @@ export function SearchPage() {
 }
 
 /** A code leads straight to what it is on; one that leads nowhere says why. */
-function Scanned({ found }: { found: ScanAnswer }) {
+function Scanned({ q, found }: { q: string; found: ScanAnswer }) {
   if (found.kind === 'ticket') return <Navigate to="/tickets/$id" params={{ id: found.id }} replace />;
   if (found.kind === 'unit') return <Navigate to="/units/$id" params={{ id: found.id }} replace />;
   if (found.kind === 'part') return <ScannedPart found={found} />;
-  return <EmptyView title={found.kind === 'unknown' ? found.sentence : 'Nothing found'} />;
+  return (
+    <>
+      <h1>Found for “{q}”</h1>
+      <EmptyView title={found.kind === 'unknown' ? found.sentence : 'Nothing found'} />
+    </>
+  );
 }
 
 /** A part by its bag: what it is, where it lies, and which tickets hold it. */
