@@ -20,7 +20,7 @@ function listen(): () => void {
     stream.write = ((piece: string | Uint8Array) => {
       lines.push(typeof piece === 'string' ? piece : Buffer.from(piece).toString('utf8'));
       return true;
-    }) as typeof stream.write;
+    });
   return () => streams.forEach((stream, at) => (stream.write = were[at]!));
 }
 

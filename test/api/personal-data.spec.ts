@@ -113,7 +113,7 @@ describe('an owner who is forgotten', () => {
     expect((await rowsThatHold('Quillfeather')).length).toBeGreaterThan(3);
     const counted = async () =>
       (
-        await db.pool.query(
+        await db.pool.query<{ t: string; u: string; o: string }>(
           'SELECT (SELECT count(*) FROM ticket) t, (SELECT count(*) FROM unit) u, (SELECT count(*) FROM owner) o',
         )
       ).rows;

@@ -4,7 +4,7 @@ import { dayOfInstant } from '../../../libs/day';
 import { makeDemoShop } from '../../../libs/demo';
 import { addDemoPhotos } from '../../../libs/pictures';
 import { RedisRefused } from '../../../libs/queue';
-import { loggable, asProgram, openStore, seedIfEmpty } from '../../../libs/store';
+import { asProgram, loggable, openStore, seedIfEmpty } from '../../../libs/store';
 import { startApi } from '../../api/src/start-api';
 import { StartRefused } from '../../api/src/start-refused';
 import { startWorker } from '../../worker/src/start-worker';
@@ -34,7 +34,8 @@ export function shopParts(config: RunningConfig, say: Say): SoloParts {
       const clock = { now: () => Date.now(), today: () => dayOfInstant(new Date(), config.timeZone) };
       if (seeded) await asProgram(() => addDemoPhotos({ store, clock }));
     },
-    startWorker: () => startWorker({ config, store, onError: (error) => log.warn({ err: error }, 'worker') }),
+    startWorker: () =>
+      startWorker({ config, store, onError: (error) => log.warn({ error: loggable(error) }, 'worker') }),
     startApi: async () => {
       const api = await startApi({ config, store });
       for (const notice of api.notices) say(notice);

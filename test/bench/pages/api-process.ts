@@ -16,10 +16,10 @@ export class ApiProcess {
     const main = join(repoRoot(), 'dist', 'apps', 'api', 'src', 'main.js');
     const stdio = ['ignore', 'ignore', 'pipe'] as const;
     const child = spawn(process.execPath, [main], { env: { ...process.env, ...more }, stdio: [...stdio] });
-    for await (const said of createInterface(child.stderr!)) {
+    for await (const said of createInterface(child.stderr)) {
       const url = /answers at (\S+)/.exec(said)?.[1];
       if (url !== undefined) {
-        child.stderr!.resume();
+        child.stderr.resume();
         return new ApiProcess(child, url);
       }
     }

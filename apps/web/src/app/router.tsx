@@ -1,31 +1,19 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '@tanstack/react-router';
-import {
-  FINDING_SEVERITIES,
-  promisedFilter,
-  type FindingsQuery,
-  type PromisedFilter,
-} from '../../../../libs/contracts';
+import { FINDING_SEVERITIES, type FindingsQuery } from '../../../../libs/contracts';
 import { LoadingView } from '../components/loading-view';
 import { FailedView } from '../components/failed-view';
 import { NotFoundPage } from './pages/not-found-page';
 import { StartPage } from './pages/start-page';
 import { RootLayout } from './root-layout';
-import { dayIn, daysOf, idParams, text } from './search-params';
+import { boardSearch, dayIn, daysOf, idParams, text } from './search-params';
 
 const root = createRootRoute({ component: RootLayout, notFoundComponent: NotFoundPage });
-
-type BoardSearch = { bench?: string; promised?: PromisedFilter; flagged?: 'yes'; q?: string };
 
 const start = createRoute({ getParentRoute: () => root, path: '/', component: StartPage });
 const board = createRoute({
   getParentRoute: () => root,
   path: '/board',
-  validateSearch: (search: Record<string, unknown>): BoardSearch => ({
-    bench: text(search['bench']),
-    promised: promisedFilter.options.find((one) => one === search['promised']),
-    flagged: search['flagged'] === 'yes' ? 'yes' : undefined,
-    q: text(search['q']),
-  }),
+  validateSearch: boardSearch,
   component: lazyRouteComponent(() => import('./pages/board-page'), 'BoardPage'),
 });
 const benches = createRoute({

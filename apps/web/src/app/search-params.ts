@@ -1,3 +1,4 @@
+import { promisedFilter, type PromisedFilter } from '../../../../libs/contracts';
 import { parseDay } from '../../../../libs/day';
 
 /** Numbers of the shop's rows stand in addresses; anything else is no page of ours. */
@@ -18,3 +19,13 @@ export const dayIn = (value: unknown): string | undefined =>
 export function daysOf(given: Record<string, unknown>): { inForceOn?: string; knownOn?: string } {
   return { inForceOn: dayIn(given['inForceOn']), knownOn: dayIn(given['knownOn']) };
 }
+
+type BoardSearch = { bench?: string; promised?: PromisedFilter; flagged?: 'yes'; q?: string };
+
+/** Which tickets the board shows; a filter that there is not is left out. */
+export const boardSearch = (search: Record<string, unknown>): BoardSearch => ({
+  bench: text(search['bench']),
+  promised: promisedFilter.options.find((one) => one === search['promised']),
+  flagged: search['flagged'] === 'yes' ? 'yes' : undefined,
+  q: text(search['q']),
+});

@@ -62,7 +62,7 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
           act="Withdraw it"
           busy={act.isPending}
           error={act.error}
-          onClose={() => setWithdrawing(false)}
+          onClose={stop}
           onReason={withdraw}
         >
           <p>Its rules end, what it replaced holds again, and every install it touched is judged anew.</p>
