@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { instantText } from './common';
+import { instantText, verdict } from './common';
 
 /** One change that touched a unit, as the trail keeps it. */
 export const trailEntry = z.object({
@@ -15,6 +15,12 @@ export const trailEntry = z.object({
   revision: z.int().nullable(),
   /** what the newest revision was made by, such as `publish of SB-12` */
   known: z.string().nullable(),
+  /** the place it speaks of, such as `Shear pin, left` */
+  where: z.string().nullable(),
+  /** the number of the part it speaks of */
+  part: z.string().nullable(),
+  /** the verdict that place has today, and the revision it was judged under; null where none is fitted or judged */
+  now: z.object({ verdict, revision: z.int().nullable() }).nullable(),
   change: z.record(z.string(), z.unknown()),
 });
 export type TrailEntry = z.infer<typeof trailEntry>;

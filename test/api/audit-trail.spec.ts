@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { Pool } from 'pg';
 import { startApi } from '../../apps/api/src/start-api';
 import { readConfig } from '../../libs/config';
-import type { UnitTrail } from '../../libs/contracts';
+import type { TicketView, UnitTrail } from '../../libs/contracts';
 import { asProgram, openStore, verifyTrail } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop } from './api-shop';
@@ -142,6 +142,40 @@ describe("an auditor's view of one unit", () => {
     expect((await technician.get(path)).status).toBe(403);
     expect((await manager.get('/units/2000000000/trail')).status).toBe(404);
     expect((await manager.get(`${path}?after=x`)).status).toBe(400);
+  });
+});
+
+describe("an auditor's view of a verdict", () => {
+  it('has the verdict of then beside the one of today, with its place and its part, from any location', async () => {
+    const technician = await shop.as('technician');
+    const ticket = await shop.newTicket('16050010');
+    const moved = await technician.change<TicketView>('POST', `/tickets/${ticket.id}/stage`, ticket.version, {
+      to: 'inspection',
+    });
+    const places = [{ position: 'AUG-PIN', place: 1, partText: '70-412B', condition: 'sound' }];
+    const put = { side: 'found', places };
+    const found = await technician.change('PUT', `/tickets/${ticket.id}/places`, moved.body.version, put);
+    expect(found.status).toBe(200);
+    await db.pool.query(
+      `INSERT INTO verdict_change (unit_id, position_id, place, ticket_id, part_id, from_verdict, to_verdict, revision)
+       SELECT unit_id, position_id, place, ticket_id, part_id, 'disputed', 'undecided', 1 FROM install WHERE unit_id = $1`,
+      [ticket.unit.id],
+    );
+    const { rows: held } = await db.pool.query<{ verdict: string }>('SELECT verdict FROM install WHERE unit_id = $1', [
+      ticket.unit.id,
+    ]);
+    await db.pool.query(`UPDATE owner SET location_id = (SELECT id FROM location WHERE code = 'FAR') WHERE id = $1`, [
+      ticket.owner.id,
+    ]);
+    const { status, body } = await (await shop.as('manager')).get<UnitTrail>(`/units/${ticket.unit.id}/trail`);
+    expect(status).toBe(200);
+    expect(body.items.findLast(({ noun }) => noun === 'verdict_change')).toMatchObject({
+      part: '70-412B',
+      where: 'Auger pin, left',
+      change: { from_verdict: 'disputed', to_verdict: 'undecided' },
+      now: { verdict: held[0]!.verdict },
+    });
+    expect(held[0]!.verdict).not.toBe('undecided');
   });
 });
 

@@ -290,7 +290,7 @@ async function forgetOwner(shop: ApiShop, walk: Walk): Promise<void> {
   const kept = await walk.call<PersonalData>('personal-data-export', at);
   const reason = { reason: 'asked for by letter' };
   await walk.call('personal-data-erase', { ...at, version: kept.owner.version, body: reason });
-  const settled = await walk.call<Retention>('personal-data-view', { query: { years: '5' } });
+  const settled = await walk.call<Retention>('personal-data-view', { query: { years: 5 } });
   await walk.call('personal-data-settle', { version: settled.version, body: { years: 10 } });
 }
 

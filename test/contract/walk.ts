@@ -6,7 +6,7 @@ import type { ApiShop, Caller } from '../api/api-shop';
 /** What is asked of one operation, by its id in the document. */
 export interface Asked {
   readonly path?: Readonly<Record<string, string | number>>;
-  readonly query?: Readonly<Record<string, string>>;
+  readonly query?: Readonly<Record<string, string | number>>;
   readonly body?: unknown;
   /** goes as the one file of a form */
   readonly file?: { readonly name: string; readonly text: string };
@@ -64,7 +64,9 @@ export class Walk {
     const place = this.places.get(id);
     if (!place) throw new Error(`The document knows no operation '${id}'.`);
     const caller = typeof asked.as === 'object' ? asked.as : await this.shop.as(asked.as ?? 'manager');
-    const query = asked.query ? `?${new URLSearchParams(asked.query).toString()}` : '';
+    const query = asked.query
+      ? `?${new URLSearchParams(Object.entries(asked.query).map(([name, value]) => [name, String(value)])).toString()}`
+      : '';
     const path = place.path.replace(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(asked.path![name]!)) + query;
     const headers: Record<string, string> = asked.version === undefined ? {} : { 'if-match': `"${asked.version}"` };
     const answer = asked.file

@@ -25,6 +25,8 @@ export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
     { name: 'sheet', path: `/tickets/${ticket}/sheet`, ready: 'What was found' },
     { name: 'new-ticket', path: '/new-ticket', ready: /owner/i },
     { name: 'unit', path: '/units/7', ready: 'Evidence so far' },
+    { name: 'trail', path: '/units/7/trail', ready: /of the trail|Nothing is written down yet/ },
+    { name: 'owner', path: '/owners/7', ready: 'Machines' },
     { name: 'search', path: '/search?q=pin', ready: 'pin' },
     { name: 'which-part', path: '/which-part', ready: /line/i },
     { name: 'wall-chart', path: `/wall-chart/${line}`, ready: /papers/i },

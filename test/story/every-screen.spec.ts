@@ -28,6 +28,8 @@ const SCREENS: readonly (readonly [string, string, (page: Page) => Promise<unkno
   ['my sign-in', '/my-sign-in', (page) => page.getByRole('button', { name: 'Set it up' }).waitFor()],
   ['in and out', '/shop/in-and-out', (page) => page.getByRole('heading', { name: 'Take spreadsheets out' }).waitFor()],
   ['a unit', '/units/7', (page) => page.getByRole('heading', { name: 'Evidence so far' }).waitFor()],
+  ["a unit's trail", '/units/7/trail', (page) => page.getByText(/entr(y|ies), oldest first/).waitFor()],
+  ['an owner', '/owners/7', (page) => page.getByRole('heading', { name: 'Machines' }).waitFor()],
   ['a scan that leads nowhere', '/search?q=U7-1', (page) => page.getByText(/check digit of U7-1 is wrong/).waitFor()],
   ['a search', '/search?q=26-06', (page) => page.getByRole('heading', { name: /Found for/ }).waitFor()],
 ];

@@ -32,12 +32,25 @@ export function trailStore(db: Db): TrailStore {
                LATERAL jsonb_array_elements(b.rows) WITH ORDINALITY AS r(one, part)
           WHERE b.units @> ARRAY[${unitId}::int] AND (r.one->>'unit')::int = ${unitId}::int
         )
-        SELECT t.place::text, to_char(t.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at, p.name AS by,
+        SELECT t.place::text AS place, to_char(t.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at, p.name AS by,
                t.act, t.noun, t.row_key AS key, t.revision, t.change, t.place || '.' || t.part AS cursor,
-               concat_ws(' of ', r.cause, s.number) AS known
+               concat_ws(' of ', r.cause, s.number) AS known, pa.number AS part,
+               nullif(concat_ws(', ', po.name, po.place_names[spot.place]), '') AS "where",
+               CASE WHEN i.verdict IS NOT NULL
+                    THEN jsonb_build_object('verdict', i.verdict, 'revision', i.judged_revision) END AS now
         FROM (SELECT * FROM own UNION ALL SELECT * FROM judged UNION ALL SELECT * FROM batched) t
         LEFT JOIN person p ON p.id = t.person_id
         LEFT JOIN rulebook_revision r ON r.id = t.revision LEFT JOIN source s ON s.id = r.source_id
+        LEFT JOIN place_record k ON k.id = CASE WHEN t.noun = 'place_record' THEN t.row_key::int END
+        CROSS JOIN LATERAL (
+          SELECT CASE jsonb_typeof(t.change->'position_id') WHEN 'number' THEN (t.change->>'position_id')::int
+                      ELSE k.position_id END AS position_id,
+                 CASE jsonb_typeof(t.change->'place') WHEN 'number' THEN (t.change->>'place')::int
+                      ELSE k.place END AS place,
+                 CASE jsonb_typeof(t.change->'part_id') WHEN 'number' THEN (t.change->>'part_id')::int END AS part_id
+        ) spot
+        LEFT JOIN position po ON po.id = spot.position_id LEFT JOIN part pa ON pa.id = spot.part_id
+        LEFT JOIN install i ON i.unit_id = ${unitId}::int AND i.position_id = spot.position_id AND i.place = spot.place
         WHERE (t.place, t.part) > (${place}::bigint, ${part}::int)
         ORDER BY t.place, t.part LIMIT ${limit}::int`;
     },

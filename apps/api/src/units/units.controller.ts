@@ -39,7 +39,7 @@ export class UnitsController {
 
   @Get(':id/trail')
   @Permit('see-trail')
-  @Says('Everything that was ever done about a unit, newest first.')
+  @Says('Everything that was ever done about a unit, oldest first.')
   @ZodResponse({ status: 200, type: UnitTrailDto })
   async trail(@RowIdParam('id') unitId: number, @Query() { after }: TrailQuery, @CurrentActor() actor: Actor) {
     return answer(await viewTrail(this.ports, actor, { unitId, after: after ?? null }));

@@ -1,13 +1,11 @@
-import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '@tanstack/react-router';
+import { createRoute, createRouter, lazyRouteComponent } from '@tanstack/react-router';
 import { FINDING_SEVERITIES, type FindingsQuery } from '../../../../libs/contracts';
 import { LoadingView } from '../components/loading-view';
 import { FailedView } from '../components/failed-view';
-import { NotFoundPage } from './pages/not-found-page';
 import { StartPage } from './pages/start-page';
-import { RootLayout } from './root-layout';
+import { root } from './root-route';
 import { boardSearch, dayIn, daysOf, idParams, text } from './search-params';
-
-const root = createRootRoute({ component: RootLayout, notFoundComponent: NotFoundPage });
+import { newTicket, owner, sheet, tag, ticket, trail, unit } from './unit-routes';
 
 const start = createRoute({ getParentRoute: () => root, path: '/', component: StartPage });
 const board = createRoute({
@@ -25,38 +23,6 @@ const myBench = createRoute({
   getParentRoute: () => root,
   path: '/my-bench',
   component: lazyRouteComponent(() => import('./pages/my-bench-page'), 'MyBenchPage'),
-});
-const ticket = createRoute({
-  getParentRoute: () => root,
-  path: '/tickets/$id',
-  params: idParams,
-  component: lazyRouteComponent(() => import('./pages/ticket-page'), 'TicketPage'),
-});
-const sheet = createRoute({
-  getParentRoute: () => root,
-  path: '/tickets/$id/sheet',
-  params: idParams,
-  component: lazyRouteComponent(() => import('./pages/handover-sheet-page'), 'HandoverSheetPage'),
-});
-const tag = createRoute({
-  getParentRoute: () => root,
-  path: '/tickets/$id/tag',
-  params: idParams,
-  component: lazyRouteComponent(() => import('./pages/tag-page'), 'TagPage'),
-});
-const newTicket = createRoute({
-  getParentRoute: () => root,
-  path: '/new-ticket',
-  validateSearch: (given: Record<string, unknown>): { unit?: number } => ({
-    unit: Number.isInteger(given['unit']) ? (given['unit'] as number) : undefined,
-  }),
-  component: lazyRouteComponent(() => import('./pages/new-ticket-page'), 'NewTicketPage'),
-});
-const unit = createRoute({
-  getParentRoute: () => root,
-  path: '/units/$id',
-  params: idParams,
-  component: lazyRouteComponent(() => import('./pages/unit-page'), 'UnitPage'),
 });
 const search = createRoute({
   getParentRoute: () => root,
@@ -219,6 +185,8 @@ export const router = createRouter({
     tag,
     newTicket,
     unit,
+    trail,
+    owner,
     search,
     lookUp,
     wallChart,

@@ -2449,7 +2449,7 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Everything that was ever done about a unit, newest first.
+         * Everything that was ever done about a unit, oldest first.
          * @description Needs the permission `see-trail`.
          */
         get: operations["units-trail"];
@@ -4371,6 +4371,12 @@ export interface components {
             key: string;
             revision: number | null;
             known: string | null;
+            where: string | null;
+            part: string | null;
+            now: {
+                verdict: components["schemas"]["Verdict"];
+                revision: number | null;
+            } | null;
             change: {
                 [key: string]: unknown;
             };
@@ -9396,7 +9402,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description Everything that was ever done about a unit, newest first. */
+            /** @description Everything that was ever done about a unit, oldest first. */
             200: {
                 headers: {
                     [name: string]: unknown;

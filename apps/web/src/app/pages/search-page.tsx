@@ -3,9 +3,11 @@ import { getRouteApi, Link, Navigate } from '@tanstack/react-router';
 import type { ScanAnswer } from '../../../../../libs/contracts';
 import { EmptyView } from '../../components/empty-view';
 import { QueryView } from '../../components/query-view';
+import { OwnerHits } from '../../features/search/owner-hits';
 import { SearchHitsList } from '../../features/search/search-hits-list';
 import { onlyByNumber } from '../../features/search/only-by-number';
 import { scanQuery, searchQuery } from '../../features/search/search-query';
+import { useMay } from '../../lib/session';
 
 const route = getRouteApi('/search');
 
@@ -13,6 +15,7 @@ const route = getRouteApi('/search');
 export function SearchPage() {
   const { q = '' } = route.useSearch();
   const scan = useQuery(scanQuery(q));
+  const maySeeOwners = useMay('manage-personal-data');
   const isText = scan.data?.kind === 'text';
   const hits = useQuery({ ...searchQuery(q), enabled: isText });
   const id = onlyByNumber(q, hits.data ?? []);
@@ -41,6 +44,7 @@ export function SearchPage() {
           }
         </QueryView>
       )}
+      {isText && maySeeOwners ? <OwnerHits q={q} /> : null}
     </>
   );
 }

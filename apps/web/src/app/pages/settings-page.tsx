@@ -6,6 +6,8 @@ import { PrintSettingsForm } from '../../features/settings/print-settings-form';
 import { BooksDownload } from '../../features/settings/books-download';
 import { MoneyForm } from '../../features/settings/money-form';
 import { moneyQuery } from '../../features/settings/money-query';
+import { RetentionForm } from '../../features/settings/retention-form';
+import { retentionQuery } from '../../features/settings/retention-query';
 import { SettingsForm } from '../../features/settings/settings-form';
 import { settingsQuery } from '../../features/settings/settings-query';
 import { printSettingsQuery } from '../../lib/print-settings-query';
@@ -34,6 +36,7 @@ function Settings() {
   const settings = useQuery(settingsQuery);
   const prints = useQuery(printSettingsQuery);
   const money = useQuery(moneyQuery);
+  const mayForget = useMay('manage-personal-data');
   const mayExport = useMay('export-bookkeeping');
   return (
     <>
@@ -50,6 +53,18 @@ function Settings() {
         {(data) => <MoneyForm money={data} />}
       </QueryView>
       {mayExport ? <BooksDownload /> : null}
+      {mayForget ? <KeptOwners /> : null}
     </>
+  );
+}
+
+function KeptOwners() {
+  const kept = useQuery(retentionQuery());
+  return (
+    <div style={{ marginTop: '2rem' }}>
+      <QueryView query={kept} what="how long owners are kept">
+        {(data) => <RetentionForm settled={data} />}
+      </QueryView>
+    </div>
   );
 }

@@ -6,6 +6,7 @@ import { QueryView } from '../../components/query-view';
 import { TagCode } from '../../features/tag/tag-code';
 import { unitQuery } from '../../features/unit/unit-query';
 import { VisitGreeting } from '../../features/unit/visit-greeting';
+import { useMay } from '../../lib/session';
 import classes from './unit-page.module.css';
 
 const route = getRouteApi('/units/$id');
@@ -14,12 +15,20 @@ const route = getRouteApi('/units/$id');
 export function UnitPage() {
   const { id } = route.useParams();
   const visit = useQuery(unitQuery(id));
+  const maySeeTrail = useMay('see-trail');
   return (
     <QueryView query={visit} what="the unit">
       {(data) => (
         <>
           <UnitHead visit={data} />
           <VisitGreeting visit={data} />
+          {maySeeTrail ? (
+            <p>
+              <Link to="/units/$id/trail" params={{ id }}>
+                Everything done about this unit
+              </Link>
+            </p>
+          ) : null}
           <h2>Its own tag</h2>
           <div className={classes.tag}>
             <TagCode number={data.code} />

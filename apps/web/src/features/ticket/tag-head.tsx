@@ -1,10 +1,12 @@
 import { NativeSelect } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import { ActProblem } from '../../components/act-problem';
 import { DayField } from '../../components/day-field';
 import type { ChangeTag, TicketView } from '../../../../../libs/contracts';
 import { benchesQuery } from '../../lib/catalogue-queries';
 import { sayInstantDay } from '../../lib/say';
+import { useMay } from '../../lib/session';
 import { TicketActs } from './ticket-acts';
 import { useTicketAct } from './ticket-query';
 import classes from './tag-head.module.css';
@@ -14,6 +16,7 @@ export function TagHead({ ticket }: { ticket: TicketView }) {
   const benches = useQuery(benchesQuery);
   const act = useTicketAct(ticket.id);
   const change = (body: ChangeTag) => act.mutate({ method: 'PATCH', path: '', body });
+  const mayOpenOwner = useMay('manage-personal-data');
   const closed = ticket.closedAt !== null;
   const { unit, owner } = ticket;
   return (
@@ -29,7 +32,15 @@ export function TagHead({ ticket }: { ticket: TicketView }) {
         <p className={classes.complaint}>{ticket.complaint || 'No complaint written down.'}</p>
       </div>
       <div>
-        <p className={classes.owner}>{owner.name}</p>
+        <p className={classes.owner}>
+          {mayOpenOwner ? (
+            <Link to="/owners/$id" params={{ id: owner.id }}>
+              {owner.name}
+            </Link>
+          ) : (
+            owner.name
+          )}
+        </p>
         <p>{owner.phone ? <a href={`tel:${owner.phone}`}>{owner.phone}</a> : <span className="soft">no phone</span>}</p>
         <p className="soft">Taken in {sayInstantDay(ticket.openedAt)}</p>
       </div>

@@ -1,13 +1,22 @@
 import { Link } from '@tanstack/react-router';
 import type { TicketView } from '../../../../../libs/contracts';
 import { sayDayText, sayInstant } from '../../lib/say';
+import { useMay } from '../../lib/session';
 import classes from './ticket-history.module.css';
 
 /** Who did what and when, newest first; then the unit's earlier tickets. */
 export function TicketHistory({ ticket }: { ticket: TicketView }) {
   const newestFirst = [...ticket.history].sort((a, b) => b.id - a.id);
+  const maySeeTrail = useMay('see-trail');
   return (
     <>
+      {maySeeTrail ? (
+        <p className="no-print">
+          <Link to="/units/$id/trail" params={{ id: ticket.unit.id }}>
+            Everything done about this unit
+          </Link>
+        </p>
+      ) : null}
       <ol className={classes.events}>
         {newestFirst.map((event) => (
           <li key={event.id}>

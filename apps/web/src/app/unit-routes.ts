@@ -1,0 +1,48 @@
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { root } from './root-route';
+import { idParams } from './search-params';
+
+export const ticket = createRoute({
+  getParentRoute: () => root,
+  path: '/tickets/$id',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/ticket-page'), 'TicketPage'),
+});
+export const sheet = createRoute({
+  getParentRoute: () => root,
+  path: '/tickets/$id/sheet',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/handover-sheet-page'), 'HandoverSheetPage'),
+});
+export const tag = createRoute({
+  getParentRoute: () => root,
+  path: '/tickets/$id/tag',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/tag-page'), 'TagPage'),
+});
+export const newTicket = createRoute({
+  getParentRoute: () => root,
+  path: '/new-ticket',
+  validateSearch: (given: Record<string, unknown>): { unit?: number } => ({
+    unit: Number.isInteger(given['unit']) ? (given['unit'] as number) : undefined,
+  }),
+  component: lazyRouteComponent(() => import('./pages/new-ticket-page'), 'NewTicketPage'),
+});
+export const unit = createRoute({
+  getParentRoute: () => root,
+  path: '/units/$id',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/unit-page'), 'UnitPage'),
+});
+export const trail = createRoute({
+  getParentRoute: () => root,
+  path: '/units/$id/trail',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/trail-page'), 'TrailPage'),
+});
+export const owner = createRoute({
+  getParentRoute: () => root,
+  path: '/owners/$id',
+  params: idParams,
+  component: lazyRouteComponent(() => import('./pages/owner-page'), 'OwnerPage'),
+});

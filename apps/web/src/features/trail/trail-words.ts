@@ -1,0 +1,74 @@
+import type { TrailEntry } from '../../../../../libs/contracts';
+import { sayInstant } from '../../lib/say';
+
+const NOUNS: Record<string, string> = {
+  unit: 'the unit',
+  evidence: 'evidence of when it was built',
+  ticket: 'the ticket',
+  place_record: 'what was found or left at a place',
+  pick: 'a picked part',
+  flag: 'a flag',
+  callback: 'a call to the owner',
+  callback_reason: 'the reason of a call',
+  callback_attempt: 'a try to reach the owner',
+  verdict_change: 'the verdict',
+  estimate: 'an estimate',
+  photo: 'a photo',
+};
+const ACTS: Record<string, string> = { insert: 'Wrote down', update: 'Changed', delete: 'Removed' };
+
+/** Columns that only the program itself reads. */
+const UNSAID =
+  /^(id|version|name|width|height|sha256|sent_sha256|place|candidates|built_from|built_to)$|_(id|ids|by|key|search)$/;
+
+const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d/;
+
+/** What was done, in a few words: `Changed the ticket`. */
+export function sayAct({ act, noun, change }: TrailEntry): string {
+  if (noun === 'verdict_change') return change['from_verdict'] === null ? 'Judged' : 'The verdict changed';
+  return `${ACTS[act] ?? sayName(act)} ${NOUNS[noun] ?? sayName(noun).toLowerCase()}`;
+}
+
+/** What a change holds, as `name: value` or `name: before, then after`; empty for a verdict, which is shown as one. */
+export function sayChange({ act, noun, change }: TrailEntry): readonly { name: string; value: string }[] {
+  if (noun === 'verdict_change') return [];
+  return Object.entries(change)
+    .filter(([name, value]) => !UNSAID.test(name) && !isEmpty(value))
+    .map(([name, value]) => ({ name: sayName(name), value: act === 'update' ? saySides(value) : sayValue(value) }));
+}
+
+function saySides(value: unknown): string {
+  if (!Array.isArray(value) || value.length !== 2) return sayValue(value);
+  return `${sayValue(value[0])} \u2192 ${sayValue(value[1])}`;
+}
+
+function sayValue(value: unknown): string {
+  if (isEmpty(value)) return 'nothing';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (Array.isArray(value)) return value.map(sayValue).join(', ');
+  if (typeof value === 'string' && INSTANT.test(value)) return sayInstant(value);
+  if (typeof value !== 'object') return typeof value === 'string' ? value : JSON.stringify(value);
+  return Object.entries(value as object)
+    .filter(([, part]) => !isEmpty(part))
+    .map(([name, part]) => `${sayName(name).toLowerCase()} ${sayValue(part)}`)
+    .join(', ');
+}
+
+/** What was known at that moment: the newest revision of the rulebook, and what made it. */
+export function sayKnown({ revision, known }: TrailEntry): string {
+  if (revision === null) return 'There was no rulebook yet';
+  const made = known === 'seed' ? ', as the shop began' : known ? `, made by ${known}` : '';
+  return `Known then: rulebook revision ${revision}${made}`;
+}
+
+const isEmpty = (value: unknown): boolean =>
+  value === null ||
+  value === '' ||
+  (Array.isArray(value) && value.length === 0) ||
+  (typeof value === 'object' && Object.keys(value).length === 0);
+
+/** `left_out_why` and `leftOutWhy` as `Left out why`. */
+function sayName(name: string): string {
+  const words = name.replace(/([a-z])([A-Z])/g, '$1 $2').replace(/[_-]/g, ' ');
+  return words.charAt(0).toUpperCase() + words.slice(1).toLowerCase();
+}
