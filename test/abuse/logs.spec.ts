@@ -17,10 +17,10 @@ function listen(): () => void {
   const streams = [process.stdout, process.stderr] as const;
   const were = streams.map((stream) => stream.write.bind(stream));
   for (const stream of streams)
-    stream.write = ((piece: string | Uint8Array) => {
+    stream.write = (piece: string | Uint8Array) => {
       lines.push(typeof piece === 'string' ? piece : Buffer.from(piece).toString('utf8'));
       return true;
-    });
+    };
   return () => streams.forEach((stream, at) => (stream.write = were[at]!));
 }
 

@@ -22,7 +22,10 @@ function asNow<T>(content: AsyncIterable<T>): AsyncIterable<T> {
   return {
     [Symbol.asyncIterator]: () => {
       const rows = content[Symbol.asyncIterator]();
-      return { next: () => asPerson(() => rows.next()), return: async () => ({ done: true, value: await rows.return?.() }) };
+      return {
+        next: () => asPerson(() => rows.next()),
+        return: async () => ({ done: true, value: await rows.return?.() }),
+      };
     },
   };
 }

@@ -180,7 +180,12 @@ const paperName = (publisher: string, number: string): string =>
 const HEAD = ['title', 'paperKind', 'issued', 'effective', 'received', 'summary'] as const;
 
 /** What a draft's entry says; which version it is and where it stands, it only gets when it is published. */
-function saysOf({ version: _version, source: _source, known: _known, ...rule }: SaveBulletin['draft']['opens'][number]) {
+function saysOf({
+  version: _version,
+  source: _source,
+  known: _known,
+  ...rule
+}: SaveBulletin['draft']['opens'][number]) {
   return rule;
 }
 

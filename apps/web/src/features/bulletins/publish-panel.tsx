@@ -63,7 +63,7 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
           busy={act.isPending}
           error={act.error}
           onClose={stop}
-          onReason={withdraw}
+          onReason={(reason) => act.mutate({ path: 'withdraw', body: { reason } }, { onSuccess: stop })}
         >
           <p>Its rules end, what it replaced holds again, and every install it touched is judged anew.</p>
         </ReasonDialog>
