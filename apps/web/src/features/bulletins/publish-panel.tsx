@@ -18,8 +18,9 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
   const mayEdit = useMay('edit-bulletins');
   const mayWithdraw = useMay('withdraw-bulletins');
   const draft = bulletin.state === 'draft';
+  const stop = () => setWithdrawing(false);
   const withdraw = (reason: string) =>
-    act.mutate({ method: 'POST', path: '/withdraw', body: { reason } }, { onSuccess: () => setWithdrawing(false) });
+    act.mutate({ method: 'POST', path: '/withdraw', body: { reason } }, { onSuccess: stop });
   const publish = (whatIfRevision: number) =>
     act.mutate({ method: 'POST', path: '/publish', body: { whatIfRevision } });
   return (
@@ -30,22 +31,7 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
             Change it
           </Button>
         ) : null}
-        {draft && mayPublish ? (
-          <>
-            <Button loading={whatIf.isPending} onClick={() => whatIf.mutate()}>
-              What if it were published?
-            </Button>
-            <Button
-              variant="filled"
-              disabled={!whatIf.data || whatIf.isPending}
-              loading={act.isPending}
-              onClick={() => publish(whatIf.data!.revision)}
-            >
-              Publish
-            </Button>
-            {whatIf.data ? null : <span className="soft">Look at what it would do first.</span>}
-          </>
-        ) : null}
+        {draft && mayPublish ? <SeeThenPublish whatIf={whatIf} publishing={act.isPending} onPublish={publish} /> : null}
         {bulletin.state === 'published' && mayWithdraw ? (
           <Button color="danger" onClick={() => setWithdrawing(true)}>
             Withdraw
@@ -63,11 +49,39 @@ export function PublishPanel({ bulletin }: { bulletin: BulletinDetail }) {
           busy={act.isPending}
           error={act.error}
           onClose={stop}
-          onReason={(reason) => act.mutate({ path: 'withdraw', body: { reason } }, { onSuccess: stop })}
+          onReason={withdraw}
         >
           <p>Its rules end, what it replaced holds again, and every install it touched is judged anew.</p>
         </ReasonDialog>
       ) : null}
+    </>
+  );
+}
+
+interface SeeThenPublishProps {
+  whatIf: ReturnType<typeof useWhatIf>;
+  publishing: boolean;
+  /** takes the revision of the rulebook that was looked at */
+  onPublish: (whatIfRevision: number) => void;
+}
+
+/** Nobody publishes unseen: the second button waits for the answer to the first. */
+function SeeThenPublish({ whatIf, publishing, onPublish }: SeeThenPublishProps) {
+  const { data, isPending } = whatIf;
+  return (
+    <>
+      <Button loading={isPending} onClick={() => whatIf.mutate()}>
+        What if it were published?
+      </Button>
+      <Button
+        variant="filled"
+        disabled={!data || isPending}
+        loading={publishing}
+        onClick={() => (data ? onPublish(data.revision) : undefined)}
+      >
+        Publish
+      </Button>
+      {data ? null : <span className="soft">Look at what it would do first.</span>}
     </>
   );
 }
