@@ -1,3 +1,4 @@
+import sharp from 'sharp';
 import type { PersonalData, Problem, Retention, TicketView } from '../../libs/contracts';
 import { asProgram, verifyTrail } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
@@ -13,6 +14,11 @@ const EMAIL = 'yrsa.quill@post.example';
 const ADDRESS = '7 Thistledown Steps';
 const SAID = 'her sister Maud Quillfeather answered';
 const MARKS = [NAME, PHONE, EMAIL, ADDRESS, SAID, 'Quillfeather'];
+
+const picture = (): Promise<Buffer> =>
+  sharp({ create: { width: 40, height: 30, channels: 3, background: '#884422' } })
+    .jpeg()
+    .toBuffer();
 
 /** Every row of every table as text, with the table's name: what a copy of the database would give away. */
 async function rowsThatHold(mark: string): Promise<string[]> {
@@ -39,10 +45,12 @@ async function ticketOf(serial: string, closed: string | null): Promise<TicketVi
     complaint: 'Auger does not turn',
   });
   const { id, version } = opened.body;
-  await db.pool.query(
-    `INSERT INTO photo (name, ticket_id, stage, width, height, sha256, sent_sha256, caption) VALUES ($1, $2, 'intake', 1, 1, '', '', $3)`,
-    [`photo-${serial}`, id, SAID],
-  );
+  // Taken over HTTP, so that everything a photo leaves behind (the ticket's history too) holds what was written under it.
+  const form = new FormData();
+  form.append('stage', 'intake');
+  form.append('caption', SAID);
+  form.append('photo', new Blob([new Uint8Array(await picture())]), 'intake.jpg');
+  expect((await counter.send(`/tickets/${id}/photos`, form)).status).toBe(200);
   const word = { by: NAME, how: 'phone', amountMinor: 5_000 };
   const said = await counter.ask('POST', `/tickets/${id}/authorisation`, word, {
     'if-match': `"${version}"`,

@@ -5,7 +5,8 @@ export const ERASED = 'erased';
 
 /**
  * Takes out of the database what names or reaches the owner: the row's own fields, who authorised work, what was noted
- * about calls, e-mails, and answers that are kept for repeats. The trail never held these. Machines, tickets, parts and verdicts stay.
+ * about calls, e-mails, captions of photos (in the ticket's history too), and answers that are kept for repeats. The trail never held
+ * these. Machines, tickets, parts, verdicts and the pictures themselves stay.
  */
 export async function eraseOwner(db: Db, ownerId: number): Promise<void> {
   await forgetAnswers(db, ownerId);
@@ -25,6 +26,9 @@ export async function eraseOwner(db: Db, ownerId: number): Promise<void> {
   await db.$executeRaw`
     UPDATE photo p SET caption = ${ERASED}
     FROM ticket t WHERE t.id = p.ticket_id AND t.owner_id = ${ownerId}::int AND p.caption <> ''`;
+  await db.$executeRaw`
+    UPDATE ticket_event e SET data = e.data || jsonb_build_object('caption', ${ERASED}::text)
+    FROM ticket t WHERE t.id = e.ticket_id AND t.owner_id = ${ownerId}::int AND e.kind = 'photo' AND e.data ? 'caption'`;
   await db.$executeRaw`
     UPDATE callback SET state = 'withdrawn', closed_at = now(), closed_why = 'The owner''s data were erased.',
            version = version + 1
