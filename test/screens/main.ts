@@ -65,16 +65,20 @@ async function main(): Promise<void> {
   mkdirSync(FOLDER, { recursive: true });
   const config = readConfig({ REVRIGHT_DATA: join(folderInRun('screens'), 'data'), PORT: '0', LOG_LEVEL: 'error' });
   if (!config.ok) throw new Error(config.problems.join(' '));
-  let databaseUrl = '';
+  // The tables' owner sees past the walls between locations.
+  let ownersUrl = '';
   const started = await runSolo(
     config.config,
-    (running, say) => shopParts({ ...running, databaseUrl: (databaseUrl = running.databaseUrl) }, say),
+    (running, say) => {
+      ownersUrl = running.migrationDatabaseUrl ?? running.databaseUrl;
+      return shopParts(running, say);
+    },
     (sentence) => console.log(sentence),
   );
   if (!started.ok) throw new Error(started.problem);
   const browser = await chromium.launch({ executablePath: await chromiumPath(), args: ['--no-sandbox'] });
   try {
-    await takePictures(browser, started.solo.address, screens(await rowsOf(databaseUrl)));
+    await takePictures(browser, started.solo.address, screens(await rowsOf(ownersUrl)));
     if (process.argv.includes('--readme')) {
       mkdirSync(join(repoRoot(), 'docs', 'pictures'), { recursive: true });
       for (const name of README_PICTURES) {
