@@ -20,6 +20,9 @@ export class WalledPool extends Pool {
     private readonly otherwise: Sight | 'nothing',
   ) {
     super(config);
+    // While it is lent, the pool does not listen to a connection. One that breaks between two questions would end the
+    // program; as it is, the next question is refused, and the pool drops it when it is given back.
+    this.on('connect', (client) => client.on('error', () => undefined));
   }
 
   override connect(): Promise<PoolClient>;
