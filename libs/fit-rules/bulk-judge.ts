@@ -80,26 +80,7 @@ export class BulkJudge {
     return this.partNumbers.get(part) ?? -1;
   }
 
-  /** The number of a line and position, for those who ask for many slots there. */
-  placeOf(line: string, position: string): number {
-    const book = this.history.book(line, position);
-    let place = this.placeByBook.get(book);
-    if (place === undefined) {
-      const { classes, inForceCuts } = book;
-      const block = this.byClass.block(inForceCuts.length, classes.count);
-      place = this.places.push({ book, classes, today: lastAtOrBefore(inForceCuts, this.today), block }) - 1;
-      this.then.addPlace(inForceCuts);
-      this.placeByBook.set(book, place);
-    }
-    return place;
-  }
-
-  /** The slot of a unit in a place, by today's papers. Facts that the rules never ask for make no other slot. */
-  slotIn(place: number, facts: SlotFacts): number {
-    return this.slotBy(place, facts, this.places[place]!.today);
-  }
-
-  /** The same for a place named by its line and position. */
+  /** The slot of a unit in a position, by today's papers. Facts that the rules never ask for make no other slot. */
   slotOf(facts: SlotFacts, position: string): number {
     return this.slotIn(this.placeOf(facts.line, position), facts);
   }
@@ -128,13 +109,6 @@ export class BulkJudge {
     return this.unitSlots.slotAt(start, order);
   }
 
-  /** One verdict. `part` is a part index; the build dates run from `builtFrom` up to, not including, `builtTo`. */
-  verdictCode(slot: number, part: number, builtFrom: number, builtTo: number, fittedOn: number): number {
-    const bits = this.columns.bits(slot, part, builtFrom, builtTo);
-    if (bits !== NO) return CODE_OF_BITS[bits]!;
-    return this.late(this.thenBits(slot, part, builtFrom, builtTo, fittedOn));
-  }
-
   /** The verdict for a set of possible build dates and one or more candidate parts; none at all is undecided. */
   verdictCodeOfSet(slot: number, parts: readonly number[], built: DaySet, fittedOn: number): number {
     let joint = -1;
@@ -146,7 +120,7 @@ export class BulkJudge {
     return joint === -1 ? UNDECIDED_CODE : joint;
   }
 
-  /** Judges rows 0 up to `count` into `codes`. */
+  /** Judges rows 0 up to `count` into `codes`. A row with an empty span of build dates is undecided. */
   judgeColumns(rows: InstallColumns, count: number, codes: Uint8Array): void {
     const { slot, part, builtFrom, builtTo, fittedOn } = rows;
     this.columns.bitsOfColumns(rows, count, codes);
@@ -157,6 +131,23 @@ export class BulkJudge {
           ? CODE_OF_BITS[bits]!
           : this.late(this.thenBits(slot[i]!, part[i]!, builtFrom[i]!, builtTo[i]!, fittedOn[i]!));
     }
+  }
+
+  private placeOf(line: string, position: string): number {
+    const book = this.history.book(line, position);
+    let place = this.placeByBook.get(book);
+    if (place === undefined) {
+      const { classes, inForceCuts } = book;
+      const block = this.byClass.block(inForceCuts.length, classes.count);
+      place = this.places.push({ book, classes, today: lastAtOrBefore(inForceCuts, this.today), block }) - 1;
+      this.then.addPlace(inForceCuts);
+      this.placeByBook.set(book, place);
+    }
+    return place;
+  }
+
+  private slotIn(place: number, facts: SlotFacts): number {
+    return this.slotBy(place, facts, this.places[place]!.today);
   }
 
   private codeOverSet(slot: number, part: number, built: DaySet, fittedOn: number): number {

@@ -10,7 +10,7 @@ export { compileRulebook, rulingFor, type CompiledRulebook } from './ruling-for'
 export * from './judge';
 export { jointVerdict, strongestAction } from './judge-fully';
 export { BulkJudge, type InstallColumns } from './bulk-judge';
-export { CAME_WITH_UNIT, OPEN_END, OPEN_START } from './bulk-columns';
+export { CAME_WITH_UNIT, columnDay, OPEN_END, OPEN_START } from './bulk-columns';
 export * from './naming';
 export * from './say-ruling';
 export * from './say-verdict';

@@ -5,9 +5,10 @@ import type { LoadedRulebook } from '../rulebook';
 /** A position as the bulk judge knows it. */
 export interface NumberedPlace {
   readonly line: string;
-  readonly place: number;
-  /** The slot that all units share; -1 where the rules tell units apart. */
-  readonly plainSlot: number;
+  /** The line with its positions, as the bulk judge numbers them together. */
+  readonly lineNumber: number;
+  /** Which of those positions it is. */
+  readonly order: number;
 }
 
 const NOT_ASKED = -2;
@@ -15,6 +16,8 @@ const NOT_ASKED = -2;
 /** What the ids of a scan mean to one rulebook. Learnt when first met, kept for as long as the rulebook is. */
 export class ScanNumbers {
   private readonly places: NumberedPlace[] = [];
+  /** Positions met so far, line by line. */
+  private readonly lines = new Map<string, { readonly id: number; readonly position: string }[]>();
   /** Index of a part in the bulk judge by part id. */
   private parts = new Int32Array(1_024).fill(NOT_ASKED);
 
@@ -49,11 +52,24 @@ export class ScanNumbers {
   }
 
   private async learnPlaces(wanted: ReadonlySet<number>, scans: InstallScans): Promise<void> {
+    const grown = new Set<string>();
     for (const [id, { line, position }] of await scans.positions()) {
       if (!wanted.has(id)) continue;
-      const { bulk } = this;
-      this.places[id] = { line, place: bulk.placeOf(line, position), plainSlot: bulk.plainSlotOf(line, position) };
+      if (!this.lines.has(line)) this.lines.set(line, []);
+      this.lines.get(line)!.push({ id, position });
+      grown.add(line);
     }
+    for (const line of grown) this.numberLine(line);
+  }
+
+  /** A line that has grown gets another number, and with it all its positions. */
+  private numberLine(line: string): void {
+    const positions = this.lines.get(line)!;
+    const lineNumber = this.bulk.lineOf(
+      line,
+      positions.map(({ position }) => position),
+    );
+    for (const [order, { id }] of positions.entries()) this.places[id] = { line, lineNumber, order };
   }
 
   private async learnParts(ids: readonly number[], scans: InstallScans): Promise<void> {

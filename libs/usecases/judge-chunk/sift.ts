@@ -1,4 +1,4 @@
-import { verdicts, type SlotFacts } from '../../fit-rules';
+import { columnDay, verdicts, type BulkJudge, type InstallColumns, type SlotFacts } from '../../fit-rules';
 import type { PlaceOfUnit } from '../judge-installs';
 import {
   NOT_THERE,
@@ -12,8 +12,6 @@ import type { LoadedRulebook } from '../rulebook';
 import { ScanNumbers, type NumberedPlace } from './scan-numbers';
 
 const [RIGHT, ALLOWED] = [verdicts.indexOf('right'), verdicts.indexOf('allowed')];
-/** Only judging with reasons can tell. */
-const CANNOT_TELL = -1;
 
 /**
  * Judges a scan by numbers alone and answers what is left: what is good and stays as it is, with nothing standing about
@@ -22,59 +20,80 @@ const CANNOT_TELL = -1;
 export async function sift(scan: InstallScan, rulebook: LoadedRulebook, scans: InstallScans): Promise<PlaceOfUnit[]> {
   const numbers = ScanNumbers.of(rulebook);
   await numbers.learn(scan, scans);
-  const standing = byUnit(scan.standing);
-  const suspects: PlaceOfUnit[] = [];
-  const { rows, count } = scan;
-  let unit: UnitAtHand = new UnitAtHand(NOT_THERE, undefined, undefined);
-  for (let at = 0; at < count * SCANNED_COLUMNS; at += SCANNED_COLUMNS) {
-    const unitId = rows[at + SCANNED.unit]!;
-    if (unit.id !== unitId) unit = new UnitAtHand(unitId, scan.units.get(unitId), standing.get(unitId));
-    const code = codeOf(rows, at, unit, numbers, rulebook);
-    const isGood = code === RIGHT || code === ALLOWED;
-    const settled = isGood && code === rows[at + SCANNED.verdict];
-    if (settled && unit.standing === undefined) continue;
-    const here = { unitId, positionId: rows[at + SCANNED.position]!, place: rows[at + SCANNED.place]! };
-    if (!settled || unit.standsAt(here)) suspects.push(here);
-  }
-  return suspects.sort((a, b) => a.unitId - b.unitId);
+  const { bulk } = rulebook.judge;
+  const codes = new Uint8Array(scan.count);
+  bulk.judgeColumns(columnsOf(scan, numbers, bulk), scan.count, codes);
+  return left(scan, codes).sort((a, b) => a.unitId - b.unitId);
 }
+
+/**
+ * The scan as the bulk judge takes it. A row that only judging with reasons can settle (a part told by its marks, build
+ * dates in several stretches) keeps the empty span of build dates it begins with: it is judged undecided, so it is left.
+ */
+function columnsOf({ rows, count, units }: InstallScan, numbers: ScanNumbers, bulk: BulkJudge): InstallColumns {
+  const [slot, part, builtFrom, builtTo, fittedOn] = Array.from({ length: 5 }, () => new Int32Array(count)) as [
+    Int32Array,
+    Int32Array,
+    Int32Array,
+    Int32Array,
+    Int32Array,
+  ];
+  let unit = new UnitAtHand(NOT_THERE, undefined);
+  for (let i = 0, at = 0; i < count; i++, at += SCANNED_COLUMNS) {
+    const unitId = rows[at + SCANNED.unit]!;
+    if (unit.id !== unitId) unit = new UnitAtHand(unitId, units.get(unitId));
+    const place = numbers.place(rows[at + SCANNED.position]!);
+    const partId = rows[at + SCANNED.part]!;
+    const built = unit.unit?.built;
+    if (partId === NOT_THERE || place === undefined || built?.length !== 1) continue;
+    slot[i] = bulk.slotOfUnit(unit.slotsAt(place, bulk), place.order);
+    part[i] = numbers.part(partId);
+    builtFrom[i] = columnDay(built[0]!.from);
+    builtTo[i] = columnDay(built[0]!.to);
+    fittedOn[i] = rows[at + SCANNED.fittedOn]!;
+  }
+  return { slot, part, builtFrom, builtTo, fittedOn };
+}
+
+/** The rows that are not good, not as they were, or have something standing about them. */
+function left({ rows, count, standing }: InstallScan, codes: Uint8Array): PlaceOfUnit[] {
+  const standingOf = byUnit(standing);
+  const suspects: PlaceOfUnit[] = [];
+  for (let i = 0, at = 0; i < count; i++, at += SCANNED_COLUMNS) {
+    const code = codes[i]!;
+    const settled = (code === RIGHT || code === ALLOWED) && code === rows[at + SCANNED.verdict];
+    const unitId = rows[at + SCANNED.unit]!;
+    const about = standingOf.get(unitId);
+    if (settled && about === undefined) continue;
+    const here = { unitId, positionId: rows[at + SCANNED.position]!, place: rows[at + SCANNED.place]! };
+    if (!settled || about!.some(isAt(here))) suspects.push(here);
+  }
+  return suspects;
+}
+
+const isAt = (here: PlaceOfUnit) => (one: PlaceOfUnit) =>
+  one.positionId === here.positionId && one.place === here.place;
 
 /** The unit of the rows being read: they stand together, so it is looked up once for all of them. */
 class UnitAtHand {
-  private slotFacts: SlotFacts | null = null;
+  private line = -1;
+  private start = -1;
 
   constructor(
     readonly id: number,
     readonly unit: ScannedUnit | undefined,
-    readonly standing: readonly PlaceOfUnit[] | undefined,
   ) {}
 
-  standsAt({ positionId, place }: PlaceOfUnit): boolean {
-    return this.standing?.some((one) => one.positionId === positionId && one.place === place) ?? false;
+  /** Where the slots of the unit begin on the line of the place: looked for once, as a unit is of one line. */
+  slotsAt({ line, lineNumber }: NumberedPlace, bulk: BulkJudge): number {
+    if (this.line !== lineNumber) {
+      const { model, options, serial } = this.unit!;
+      const facts: SlotFacts = { line, model, options, serial };
+      this.line = lineNumber;
+      this.start = bulk.slotsOfUnit(lineNumber, facts);
+    }
+    return this.start;
   }
-
-  /** A unit is of one line, so its places ask with the same facts. */
-  facts(line: string): SlotFacts {
-    const { model, options, serial } = this.unit!;
-    return (this.slotFacts ??= { line, model, options, serial });
-  }
-}
-
-function codeOf(
-  rows: Int32Array,
-  at: number,
-  unit: UnitAtHand,
-  numbers: ScanNumbers,
-  { judge: { bulk } }: LoadedRulebook,
-): number {
-  const part = rows[at + SCANNED.part]!;
-  const placed: NumberedPlace | undefined = numbers.place(rows[at + SCANNED.position]!);
-  const built = unit.unit?.built;
-  if (part === NOT_THERE || placed === undefined || built?.length !== 1) return CANNOT_TELL;
-  const { plainSlot, place, line } = placed;
-  const slot = plainSlot >= 0 ? plainSlot : bulk.slotIn(place, unit.facts(line));
-  const { from, to } = built[0]!;
-  return bulk.verdictCode(slot, numbers.part(part), from, to, rows[at + SCANNED.fittedOn]!);
 }
 
 function byUnit(places: readonly PlaceOfUnit[]): ReadonlyMap<number, readonly PlaceOfUnit[]> {
