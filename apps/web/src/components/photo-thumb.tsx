@@ -5,7 +5,7 @@ import { sayInstant } from '../lib/say';
 import classes from './photo-thumb.module.css';
 
 /** What a photo shows, for those who cannot see it. */
-export function photoWords({ caption, stage }: Pick<PhotoView, 'caption' | 'stage'>, where: string): string {
+function photoWords({ caption, stage }: Pick<PhotoView, 'caption' | 'stage'>, where: string): string {
   return `${caption === '' ? 'Photo' : caption}: ${where}, at ${stage}`;
 }
 

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { Address, Method, SentArguments } from './api-routes';
-import { answered, keyFor } from './unanswered';
+import { answered, keyFor, stillWorkedOn } from './unanswered';
 import { ApiProblem, NO_CONNECTION, OTHER_AGE, readProblem } from './problem';
 
 interface Loose {
@@ -65,8 +65,10 @@ async function exchange(method: Method, path: string, options: Loose = {}): Prom
     });
   const text = await response.text();
   const body = readJson(text);
-  if (repeatable && !ANSWER_UNKNOWN.has(response.status)) answered(change);
-  if (!response.ok) throw new ApiProblem(readProblem(response.status, body));
+  const problem = response.ok ? null : readProblem(response.status, body);
+  if (repeatable && problem?.type === 'still-running') stillWorkedOn(change);
+  else if (repeatable && !ANSWER_UNKNOWN.has(response.status)) answered(change);
+  if (problem !== null) throw new ApiProblem(problem);
   return body;
 }
 
@@ -74,7 +76,7 @@ async function exchange(method: Method, path: string, options: Loose = {}): Prom
 const ANSWER_UNKNOWN: ReadonlySet<number> = new Set([502, 503, 504]);
 
 /** Sends one file as a form and checks the answer against the contract. */
-export async function sendFile<T>(
+export function sendFile<T>(
   schema: z.ZodType<T>,
   path: Address<'POST'>,
   file: File,
@@ -82,6 +84,23 @@ export async function sendFile<T>(
 ): Promise<T> {
   const form = new FormData();
   form.append('file', file, file.name);
+  return sendForm(schema, path, form, query);
+}
+
+/** Sends a photo with its fields; the fields go first, as the server reads them before the file. */
+export function sendPhoto<T>(
+  schema: z.ZodType<T>,
+  path: Address<'POST'>,
+  fields: Record<string, string>,
+  photo: File,
+): Promise<T> {
+  const form = new FormData();
+  for (const [name, value] of Object.entries(fields)) form.set(name, value);
+  form.set('photo', photo);
+  return sendForm(schema, path, form);
+}
+
+async function sendForm<T>(schema: z.ZodType<T>, path: string, form: FormData, query?: Loose['query']): Promise<T> {
   const response = await fetch(address(path, query), { method: 'POST', credentials: 'same-origin', body: form }).catch(
     () => {
       throw new ApiProblem(NO_CONNECTION);

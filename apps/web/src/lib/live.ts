@@ -5,16 +5,16 @@ import { liveEvent } from '../../../../libs/contracts';
 
 /** Which cached answers an event of that kind makes old. A kind that is not known makes everything old. */
 const TOUCHES: Record<string, readonly string[]> = {
-  ticket: ['board', 'benches', 'ticket', 'search', 'flags', 'shelf'],
+  ticket: ['board', 'bench-lists', 'ticket', 'search', 'flags', 'shelf'],
   unit: ['board', 'ticket', 'flags'],
-  flag: ['board', 'benches', 'ticket', 'flags'],
+  flag: ['board', 'bench-lists', 'ticket', 'flags'],
   bulletin: ['shelf', 'bulletins', 'bulletin', 'look-up', 'flags', 'rulebook'],
   recheck: ['bulletin', 'bulletins', 'callbacks', 'flags', 'board', 'ticket', 'rechecks'],
   callback: ['callbacks'],
   shelf: ['shelf', 'ticket', 'board', 'bulletin'],
   sheet: ['sheet'],
   // the server's own call to look, in case a hint was lost
-  look: ['board', 'benches', 'ticket', 'flags', 'bulletin', 'bulletins', 'callbacks', 'shelf'],
+  look: ['board', 'bench-lists', 'ticket', 'flags', 'bulletin', 'bulletins', 'callbacks', 'shelf'],
 };
 
 /** The first words of the query keys that are old after an event of that kind. */

@@ -7,6 +7,9 @@ import { ApiProblem } from './problem';
 export const sessionQuery = queryOptions({
   queryKey: ['session'],
   staleTime: 5 * 60_000,
+  // Who must add a second factor is shown recovery codes once; asking anew would end that view before they are kept.
+  refetchOnWindowFocus: ({ state }) => state.data?.secondFactor !== 'missing',
+  refetchOnReconnect: ({ state }) => state.data?.secondFactor !== 'missing',
   queryFn: async (): Promise<Me | null> => {
     try {
       return await request(me, 'GET', '/session');

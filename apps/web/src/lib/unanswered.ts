@@ -1,6 +1,8 @@
 const PREFIX = 'revright.unanswered.';
 /** The server keeps answers for a day; a little less, so that a key is never used after its answer was dropped. */
 const KEPT_MS = 23 * 3_600_000;
+/** No change is worked on for longer; a key that still stands for one then belongs to a server that went down with it. */
+const LONGEST_WORK_MS = 2 * 60_000;
 
 interface Unanswered {
   readonly key: string;
@@ -23,6 +25,12 @@ export function keyFor(change: string, now = Date.now()): string {
 /** The server has answered: the next change is another one, even if it says the same. */
 export function answered(change: string): void {
   localStorage.removeItem(PREFIX + change);
+}
+
+/** The first sending has not been answered yet: this is the same change, until it must have ended one way or other. */
+export function stillWorkedOn(change: string, now = Date.now()): void {
+  const kept = read(PREFIX + change);
+  if (kept !== null && now - kept.since >= LONGEST_WORK_MS) answered(change);
 }
 
 /** Drops what nobody will ask for again, so that a device does not fill up. */

@@ -23,8 +23,8 @@ export function BenchColumn({ lists, bench, onMove }: BenchColumnProps) {
   const over = useDrop(column, 'bench-ticket', onMove ? dropAtEnd : null);
   const heading = `bench-${bench.id ?? 'none'}`;
   const mayChange = useMay('change-benches');
-  const rows = bench.tickets.map((ticket, index) => (
-    <BenchRow key={ticket.id} lists={lists} column={bench} ticket={ticket} place={index + 1} onMove={onMove} />
+  const rows = bench.tickets.map((ticket) => (
+    <BenchRow key={ticket.id} lists={lists} column={bench} ticket={ticket} onMove={onMove} />
   ));
   return (
     <section ref={column} aria-labelledby={heading} className={classes.column} data-over={over !== null}>

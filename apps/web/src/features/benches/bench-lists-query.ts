@@ -5,7 +5,7 @@ import { isStale } from '../../lib/problem';
 
 /** Every bench with its list; live events mark it old. */
 export const benchListsQuery = queryOptions({
-  queryKey: ['benches', 'lists'],
+  queryKey: ['bench-lists', 'all'],
   queryFn: () => request(benchLists, 'GET', '/bench-lists'),
   refetchInterval: 30_000,
 });

@@ -13,12 +13,11 @@ interface BenchRowProps {
   lists: BenchLists;
   column: Column;
   ticket: BenchTicket;
-  place: number;
   onMove: ((move: BenchMove) => void) | null;
 }
 
 /** A ticket on a bench: dragged, or moved by its buttons; what falls on its upper half comes before it. */
-export function BenchRow({ lists, column, ticket, place, onMove }: BenchRowProps) {
+export function BenchRow({ lists, column, ticket, onMove }: BenchRowProps) {
   const row = useDrag<HTMLLIElement>('bench-ticket', ticket.id, onMove !== null);
   const drop = (id: number, half: 'upper' | 'lower') => {
     if (id === ticket.id) return;
@@ -47,7 +46,7 @@ export function BenchRow({ lists, column, ticket, place, onMove }: BenchRowProps
         </p>
         {ticket.onHold !== null ? <p className={classes.hold}>On hold: {ticket.onHold}</p> : null}
       </div>
-      {onMove ? <Moves lists={lists} column={column} ticket={ticket} place={place} onMove={onMove} /> : null}
+      {onMove ? <Moves lists={lists} column={column} ticket={ticket} onMove={onMove} /> : null}
     </li>
   );
 }

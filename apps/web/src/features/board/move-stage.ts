@@ -16,7 +16,7 @@ export function useStageMove() {
       request(ticketView, 'POST', `/tickets/${id}/stage`, { body: { to, reason }, version }),
     onSettled: (_done, _error, { card: { id } }) => {
       void client.invalidateQueries({ queryKey: ['board'] });
-      void client.invalidateQueries({ queryKey: ['benches'] });
+      void client.invalidateQueries({ queryKey: ['bench-lists'] });
       void client.invalidateQueries({ queryKey: ['ticket', id] });
     },
   });

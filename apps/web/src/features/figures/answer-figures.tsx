@@ -7,7 +7,6 @@ import { sayBucket } from './say-bucket';
 
 /** How the callbacks of each part of the span stand. */
 export function CallbacksOverTime({ rows }: { rows: Figures['callbacks'] }) {
-  const opened = rows.some((row) => row.opened > 0);
   return (
     <Figure
       title="Callbacks done"
@@ -20,7 +19,7 @@ export function CallbacksOverTime({ rows }: { rows: Figures['callbacks'] }) {
         rows: rows.map((row) => ({ label: sayBucket(row), values: [row.done, row.notNeeded, row.waiting] })),
       }}
       heads={['Opened', 'How many', 'Done', 'No longer needed', 'To be done', 'Middle days until done']}
-      rows={(opened ? rows : [])
+      rows={rows
         .filter((row) => row.opened > 0)
         .map((row) => ({
           key: row.from,

@@ -102,7 +102,7 @@ function HowRead({ sheet, onEncoding }: { sheet: SheetView; onEncoding: (encodin
           ? ''
           : ' How its letters are written is a guess: look whether ä, é, ø and the like are right below.'}
       </p>
-      {sheet.encodingCertain && sheet.encoding === 'utf-8' ? null : sheet.encoding === null ? null : (
+      {sheet.encoding === null || (sheet.encodingCertain && sheet.encoding === 'utf-8') ? null : (
         <NativeSelect
           label="Letters are written as"
           value={sheet.encoding}

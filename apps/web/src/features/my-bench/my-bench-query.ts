@@ -3,7 +3,7 @@ import { myBench, type MyBench } from '../../../../../libs/contracts';
 import { request } from '../../lib/api-client';
 
 export const myBenchQuery = queryOptions({
-  queryKey: ['benches', 'mine'],
+  queryKey: ['bench-lists', 'mine'],
   queryFn: () => request(myBench, 'GET', '/my-bench'),
   refetchInterval: 30_000,
 });

@@ -1,7 +1,7 @@
 import { Button, NativeSelect, Textarea } from '@mantine/core';
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
-import { useEffect, type FormEvent } from 'react';
+import { useEffect, useRef, type FormEvent } from 'react';
 import { DayField } from '../../components/day-field';
 import { ticketView, type TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
@@ -23,8 +23,12 @@ type Next = '/tickets/$id' | '/tickets/$id/tag';
 export function NewTicketForm({ known }: { known: Partial<IntakeDraft> | null }) {
   const [draft, setDraft, forget] = useDraft<IntakeDraft>('intake', EMPTY_INTAKE);
   const lines = useQuery(linesQuery);
+  // Once: the unit is read again while the form is open, and what is typed by then must stay.
+  const begunWith = useRef<number | null | undefined>(undefined);
   useEffect(() => {
-    if (known) setDraft({ ...EMPTY_INTAKE, ...known });
+    if (!known || begunWith.current === known.unitId) return;
+    begunWith.current = known.unitId;
+    setDraft({ ...EMPTY_INTAKE, ...known });
   }, [known, setDraft]);
   const navigate = useNavigate();
   const change = (part: Partial<IntakeDraft>) => setDraft((now) => ({ ...now, ...part }));

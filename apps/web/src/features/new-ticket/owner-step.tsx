@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { NewOwner } from '../../../../../libs/contracts';
 import type { IntakeDraft } from './intake-draft';
 import { EMPTY_UNIT } from './intake-draft';
-import { ownersQuery } from './owner-queries';
+import { ownersQuery } from '../../lib/owners-query';
 import classes from './new-ticket.module.css';
 
 interface StepProps {

@@ -1,6 +1,5 @@
 import { queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
 import {
-  elsewhereOffered,
   invited,
   peopleList,
   personView,
@@ -67,12 +66,6 @@ export function useChangeSignInRules() {
     onSuccess: (rules) => client.setQueryData(signInRulesQuery.queryKey, rules),
   });
 }
-
-/** What the other way of signing in is called; null when the shop has none. */
-export const elsewhereQuery = queryOptions({
-  queryKey: ['elsewhere'],
-  queryFn: () => request(elsewhereOffered, 'GET', '/session/elsewhere'),
-});
 
 export function useSetElsewhere({ id }: PersonView) {
   return useMutation({

@@ -6,7 +6,8 @@ import { sayInstant } from '../../lib/say';
 import { sessionQuery } from '../../lib/session';
 import { OneTimeLink } from './one-time-link';
 import { ElsewhereField } from './elsewhere-field';
-import { elsewhereQuery, useChangePerson, useNewLink, useResetSecondFactor } from './people-query';
+import { elsewhereQuery } from '../../lib/elsewhere-query';
+import { useChangePerson, useNewLink, useResetSecondFactor } from './people-query';
 import classes from './people.module.css';
 
 interface PersonRowProps {

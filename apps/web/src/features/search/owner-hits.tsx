@@ -1,19 +1,11 @@
-import { useQuery, queryOptions } from '@tanstack/react-query';
+import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { owners } from '../../../../../libs/contracts';
-import { request } from '../../lib/api-client';
+import { ownersQuery } from '../../lib/owners-query';
 import classes from './search-hits-list.module.css';
-
-const ownersFound = (q: string) =>
-  queryOptions({
-    queryKey: ['owners', q.trim()],
-    enabled: q.trim().length >= 2,
-    queryFn: () => request(owners, 'GET', '/owners', { query: { q: q.trim() } }),
-  });
 
 /** The owners a search found, each leading to what is kept of the person; nothing where there are none. */
 export function OwnerHits({ q }: { q: string }) {
-  const found = useQuery(ownersFound(q)).data ?? [];
+  const found = useQuery(ownersQuery(q)).data ?? [];
   if (found.length === 0) return null;
   return (
     <>

@@ -1,15 +1,13 @@
 import { Button } from '@mantine/core';
 import { useMutation, useQuery } from '@tanstack/react-query';
-import { elsewhereBegun, elsewhereOffered } from '../../../../../libs/contracts';
+import { elsewhereBegun } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
+import { elsewhereQuery } from '../../lib/elsewhere-query';
 
 /** The way to another provider, where the shop has one. */
 export function ElsewhereButton() {
-  const offered = useQuery({
-    queryKey: ['elsewhere'],
-    queryFn: () => request(elsewhereOffered, 'GET', '/session/elsewhere'),
-  });
+  const offered = useQuery(elsewhereQuery);
   const leave = useMutation({
     mutationFn: () => request(elsewhereBegun, 'POST', '/session/elsewhere'),
     onSuccess: ({ address }) => window.location.assign(address),

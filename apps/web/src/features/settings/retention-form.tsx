@@ -64,7 +64,7 @@ function WouldGo({ years }: { years: number }) {
               : `${count(dueCount, 'owner')} would be forgotten with the next day.`}
           </p>
           {dueCount > 0 ? (
-            <details className={classes.due}>
+            <details>
               <summary>{dueCount > due.length ? `Who: the first ${due.length}` : 'Who'}</summary>
               <ul>
                 {due.map(({ id, name, location, lastSeenOn }) => (

@@ -3,6 +3,7 @@ import { useState, type FormEvent } from 'react';
 import { setShelfItem, type ShelfItemDetail } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { useSetShelfItem } from './shelf-query';
+import { numberOrNull } from './typed-number';
 import classes from './shelf.module.css';
 
 /** Where it lies, when it is ordered, how many at once and from whom. */
@@ -51,10 +52,4 @@ export function ItemForm({ item }: { item: ShelfItemDetail }) {
       <ActProblem error={keep.error} />
     </form>
   );
-}
-
-/** NaN, which no field takes, for what is no whole number. */
-function numberOrNull(text: string): number | null {
-  if (text.trim() === '') return null;
-  return /^\s*\d+\s*$/.test(text) ? Number(text) : NaN;
 }

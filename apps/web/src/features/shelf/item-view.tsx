@@ -1,8 +1,9 @@
 import { Link } from '@tanstack/react-router';
 import type { ShelfItemDetail } from '../../../../../libs/contracts';
-import { count, sayDayText, sayInstant, sayInstantDay } from '../../lib/say';
+import { count, sayInstant, sayInstantDay } from '../../lib/say';
 import { useMay } from '../../lib/session';
 import { ItemForm } from './item-form';
+import { sayOnTheWay } from './say-on-the-way';
 import classes from './shelf.module.css';
 
 /** One part on the shelf: how many there are and why, who holds them, who waits, what is coming. */
@@ -94,12 +95,8 @@ function Orders({ orders }: { orders: ShelfItemDetail['orders'] }) {
     <>
       <h2>On the way</h2>
       <ul>
-        {orders.map(({ id, supplier, pieces, received, expectedOn }) => (
-          <li key={id}>
-            {pieces - received} of {pieces}
-            {supplier === '' ? '' : ` from ${supplier}`}
-            {expectedOn ? `, expected ${sayDayText(expectedOn)}` : ''}
-          </li>
+        {orders.map((order) => (
+          <li key={order.id}>{sayOnTheWay(order)}</li>
         ))}
       </ul>
     </>

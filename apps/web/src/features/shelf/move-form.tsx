@@ -2,6 +2,7 @@ import { Button, TextInput } from '@mantine/core';
 import { useRef, useState, type FormEvent } from 'react';
 import { ActProblem } from '../../components/act-problem';
 import { useMoveStock, type Movement } from './shelf-query';
+import { numberOrNull } from './typed-number';
 import classes from './shelf.module.css';
 
 type Mode = Movement['act'];
@@ -105,8 +106,8 @@ function OtherFields({ mode, typed, set }: OtherFieldsProps) {
 
 function movementOf(mode: Mode, { part, many, pack, bin, reason }: typeof EMPTY): Movement {
   const common = { partText: part.trim(), bin: bin.trim() === '' ? null : bin.trim() };
-  const number = (text: string) => (/^\s*\d+\s*$/.test(text) ? Number(text) : NaN);
-  if (mode === 'count') return { act: 'count', body: { ...common, pieces: number(many), reason: reason.trim() } };
-  const packSize = pack.trim() === '' ? null : number(pack);
-  return { act: 'receive', body: { ...common, quantity: number(many), packSize, orderId: null, note: '' } };
+  const howMany = numberOrNull(many) ?? NaN;
+  if (mode === 'count') return { act: 'count', body: { ...common, pieces: howMany, reason: reason.trim() } };
+  const received = { quantity: howMany, packSize: numberOrNull(pack), orderId: null, note: '' };
+  return { act: 'receive', body: { ...common, ...received } };
 }

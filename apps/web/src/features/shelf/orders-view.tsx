@@ -6,8 +6,8 @@ import { DayField } from '../../components/day-field';
 import { EmptyView } from '../../components/empty-view';
 import { PartNumber } from '../../components/part-number';
 import { address } from '../../lib/api-client';
-import { sayDayText } from '../../lib/say';
 import { useMay } from '../../lib/session';
+import { sayOnTheWay } from './say-on-the-way';
 import { useOrderAct } from './shelf-query';
 import classes from './shelf.module.css';
 
@@ -111,16 +111,12 @@ function OnTheWay({ open }: Pick<OrderList, 'open'>) {
     <section>
       <h2>On the way</h2>
       <ul>
-        {open.map(({ id, part, supplier, pieces, received, expectedOn, version }) => (
+        {open.map(({ id, part, version, ...order }) => (
           <li key={id} className={classes.line}>
             <span className={classes.part}>
               <PartNumber number={part.number} name={part.name} />
             </span>
-            <span>
-              {pieces - received} of {pieces}
-              {supplier === '' ? '' : ` from ${supplier}`}
-              {expectedOn ? `, expected ${sayDayText(expectedOn)}` : ''}
-            </span>
+            <span>{sayOnTheWay(order)}</span>
             {mayOrder ? (
               <Button
                 variant="subtle"

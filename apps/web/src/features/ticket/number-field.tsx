@@ -1,5 +1,5 @@
 import { TextInput } from '@mantine/core';
-import { useEffect, type KeyboardEvent } from 'react';
+import { useEffect, useRef, type KeyboardEvent } from 'react';
 import { useDraftOver } from '../../lib/draft';
 import classes from './place-entry.module.css';
 
@@ -18,10 +18,14 @@ interface NumberFieldProps {
  */
 export function NumberField({ label, kept, draft, onKeep }: NumberFieldProps) {
   const [text, setText] = useDraftOver(draft, kept);
+  const field = useRef<HTMLInputElement>(null);
   const unsent = text.trim() !== kept;
   useEffect(() => {
     if (!unsent) return;
-    const send = () => onKeep(text);
+    // Whoever still types in the field sends it by leaving it.
+    const send = () => {
+      if (document.activeElement !== field.current) onKeep(text);
+    };
     window.addEventListener('online', send);
     return () => window.removeEventListener('online', send);
   });
@@ -35,6 +39,7 @@ export function NumberField({ label, kept, draft, onKeep }: NumberFieldProps) {
   };
   return (
     <TextInput
+      ref={field}
       aria-label={label}
       placeholder="Part number"
       data-place-field

@@ -1,15 +1,16 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { ticketView, type ChangePhoto, type TicketView } from '../../../../../libs/contracts';
-import { request } from '../../lib/api-client';
-import { upload } from '../../lib/upload';
+import { request, sendPhoto } from '../../lib/api-client';
 import { ticketQuery } from './ticket-query';
 
 /** Sends photos one after the other, so that a slow line is not asked for all of them at once. */
 export function useTakePhotos(ticketId: number) {
   const client = useQueryClient();
   return useMutation<void, Error, { fields: Record<string, string>; files: readonly File[] }>({
+    // What is dropped while others are on their way waits for them.
+    scope: { id: `photos-${ticketId}` },
     mutationFn: async ({ fields, files }) => {
-      for (const file of files) keep(await upload(ticketView, `/tickets/${ticketId}/photos`, fields, file));
+      for (const file of files) keep(await sendPhoto(ticketView, `/tickets/${ticketId}/photos`, fields, file));
     },
   });
   function keep(ticket: TicketView) {
