@@ -1,13 +1,24 @@
 import type { PrintSettings, TicketView } from '../contracts';
 import { OWNERS_CAUTION } from './cautions';
-import type { Block, Line, Paper } from './paper';
-import { consentWords, sheetLines } from './sheet-lines';
+import type { Block, Line, Paper, Picture } from './paper';
+import { consentWords, photoWords, placeOfPhoto, sheetLines, sheetPhotos } from './sheet-lines';
 import type { Saying } from './saying';
 
 const number = (text: string): Line => ({ text, number: true });
 
-/** The sheet that goes to the owner with the unit: found, fitted, why, spares, cautions, and the word on being called. */
-export function handoverSheet(ticket: TicketView, settings: PrintSettings, say: Saying): Paper {
+/** The photos that were chosen for the sheet, by their names, as they are printed. */
+export type SheetPictures = ReadonlyMap<string, Omit<Picture, 'words'>>;
+
+/**
+ * The sheet that goes to the owner with the unit: found, fitted, why, spares, cautions, and the word on being called. A
+ * photo that was chosen for it stands under the place it belongs to.
+ */
+export function handoverSheet(
+  ticket: TicketView,
+  settings: PrintSettings,
+  say: Saying,
+  pictures: SheetPictures = new Map(),
+): Paper {
   return {
     title: `Handover sheet ${ticket.number}`,
     size: settings.paper,
@@ -17,7 +28,7 @@ export function handoverSheet(ticket: TicketView, settings: PrintSettings, say: 
         head(ticket, settings, say),
         ...unitBlocks(ticket),
         { kind: 'heading', text: 'What was found and what was fitted' },
-        foundAndFitted(ticket),
+        ...foundAndFitted(ticket, pictures),
         { kind: 'heading', text: 'Spares handed to you' },
         spares(ticket),
         ...accepted(ticket),
@@ -58,16 +69,31 @@ function unitBlocks({ unit, complaint }: TicketView): Block[] {
   return [{ kind: 'text', line }, ...(complaint ? [{ kind: 'text' as const, line: `You told us: ${complaint}` }] : [])];
 }
 
-function foundAndFitted(ticket: TicketView): Block {
+function foundAndFitted(ticket: TicketView, pictures: SheetPictures): Block[] {
   const lines = sheetLines(ticket);
-  if (lines.length === 0)
-    return { kind: 'text', line: 'Every place that was looked at holds the right part; nothing was changed.' };
-  return {
-    kind: 'table',
-    heads: ['Place', 'Found', 'Fitted', 'Why'],
-    widths: [22, 19, 17, 42],
-    rows: lines.map(({ place, found, fitted, why }) => [place, number(found), number(fitted), why]),
-  };
+  const places = new Set(lines.map(({ key }) => key));
+  const beside = (key: string) => printed(ticket, pictures, (photo) => placeOfPhoto(photo) === key);
+  const elsewhere = printed(ticket, pictures, (photo) => !places.has(placeOfPhoto(photo)));
+  const rows = lines.flatMap(({ key, place, found, fitted, why }) => {
+    const here = beside(key);
+    return [[place, number(found), number(fitted), why], ...(here.length > 0 ? [{ pictures: here }] : [])];
+  });
+  const table: Block =
+    lines.length === 0
+      ? { kind: 'text', line: 'Every place that was looked at holds the right part; nothing was changed.' }
+      : { kind: 'table', heads: ['Place', 'Found', 'Fitted', 'Why'], widths: [22, 19, 17, 42], rows };
+  return elsewhere.length > 0 ? [table, { kind: 'pictures', pictures: elsewhere }] : [table];
+}
+
+function printed(
+  ticket: TicketView,
+  pictures: SheetPictures,
+  wanted: (photo: TicketView['photos'][number]) => boolean,
+): Picture[] {
+  return sheetPhotos(ticket).flatMap((photo) => {
+    const picture = wanted(photo) ? pictures.get(photo.name) : undefined;
+    return picture ? [{ ...picture, words: photoWords(ticket, photo) }] : [];
+  });
 }
 
 function spares({ picks }: TicketView): Block {

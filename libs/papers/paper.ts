@@ -4,6 +4,14 @@ import type { PaperSize } from '../contracts';
 export type Piece = string | { readonly text: string; readonly number?: boolean; readonly strong?: boolean };
 export type Line = Piece | readonly Piece[];
 
+/** A picture with the words under it. `jpeg` is what is printed; `width` and `height` in points tell its shape. */
+export interface Picture {
+  readonly jpeg: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+  readonly words: string;
+}
+
 /** What stands on a page, from top to bottom. */
 export type Block =
   | { readonly kind: 'title'; readonly left: readonly Line[]; readonly right: readonly Line[] }
@@ -14,8 +22,10 @@ export type Block =
       readonly kind: 'table';
       readonly heads: readonly string[];
       readonly widths: readonly number[];
-      readonly rows: readonly (readonly Line[])[];
+      /** cells of a row, or pictures that belong to the row above them */
+      readonly rows: readonly (readonly Line[] | { readonly pictures: readonly Picture[] })[];
     }
+  | { readonly kind: 'pictures'; readonly pictures: readonly Picture[] }
   | { readonly kind: 'caution'; readonly text: string }
   | { readonly kind: 'sign'; readonly text: string }
   /** Where the window of an envelope is. */

@@ -16,16 +16,44 @@ function foundWords({ found }: PlaceView): string {
   return [part, found.condition].filter(Boolean).join(', ') || 'nothing';
 }
 
+const placeKey = (position: string, place: number): string => `${position} ${place}`;
+
+/** A place with its position, which is left out where the place is named after it. */
+export function placeWords(
+  positions: TicketView['positions'],
+  { position: code, placeName }: Pick<PlaceView, 'position' | 'placeName'>,
+): string {
+  const name = positions.find((position) => position.code === code)?.name ?? code;
+  return placeName.includes(name) ? placeName : `${name}, ${placeName}`;
+}
+
+type SheetPhoto = TicketView['photos'][number];
+
+/** The photos that were chosen for the owner. */
+export function sheetPhotos({ photos }: Pick<TicketView, 'photos'>): SheetPhoto[] {
+  return photos.filter(({ onSheet }) => onSheet);
+}
+
+/** The key of the {@link SheetLine} that a photo stands beside: of a position without a place, its first. */
+export function placeOfPhoto({ position, place }: SheetPhoto): string {
+  return position === null ? '' : placeKey(position, place ?? 1);
+}
+
+/** What stands under a photo: the place it shows, when it was taken, and what was written beside it. */
+export function photoWords({ places, positions }: Pick<TicketView, 'places' | 'positions'>, photo: SheetPhoto): string {
+  const { position, place, stage, caption } = photo;
+  const at = places.find((one) => one.position === position && one.place === place);
+  const named = at ? placeWords(positions, at) : positions.find(({ code }) => code === position)?.name;
+  return `${named ?? 'The unit'}, at ${stage}${caption === '' ? '' : `: ${caption}`}`;
+}
+
 /** What was done, place by place; places that were left alone and right are not on it. */
 export function sheetLines({ places, positions }: Pick<TicketView, 'places' | 'positions'>): SheetLine[] {
-  const nameOf = (code: string) => positions.find((position) => position.code === code)?.name ?? code;
   return places
     .filter(({ found, left }) => left !== null || (found?.verdict && found.verdict.verdict !== 'right'))
     .map((place) => ({
-      key: `${place.position} ${place.place}`,
-      place: place.placeName.includes(nameOf(place.position))
-        ? place.placeName
-        : `${nameOf(place.position)}, ${place.placeName}`,
+      key: placeKey(place.position, place.place),
+      place: placeWords(positions, place),
       found: foundWords(place),
       fitted: place.left?.part?.number ?? place.left?.partText ?? 'as it was',
       why: place.found?.verdict?.ownerSentence ?? place.left?.verdict?.ownerSentence ?? '',

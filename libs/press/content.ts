@@ -1,5 +1,5 @@
-import type { Content, TableCell } from 'pdfmake/interfaces';
-import type { Block, Line, Piece } from '../papers';
+import type { Content, ContentStack, TableCell } from 'pdfmake/interfaces';
+import type { Block, Line, Picture, Piece } from '../papers';
 import { runsOf } from './runs';
 
 const MM = 72 / 25.4;
@@ -35,6 +35,8 @@ export function contentOf(block: Block): Content {
       return { ul: block.items.map(inline), margin: [0, 0, 0, 6] };
     case 'table':
       return tableOf(block);
+    case 'pictures':
+      return { ...picturesOf(block.pictures), margin: [0, 0, 0, 8] };
     case 'caution':
       return cautionOf(block.text);
     case 'sign':
@@ -66,11 +68,50 @@ function tableOf({ heads, widths, rows }: Of<'table'>): Content {
       headerRows: 1,
       dontBreakRows: true,
       widths: widths.map((one) => `${(one / whole) * 100}%`),
-      body: [head, ...rows.map((row) => row.map((cell) => inline(cell) as TableCell))],
+      body: [head, ...rows.map((row) => rowOf(row, heads.length))],
     },
     layout: 'lightHorizontalLines',
     fontSize: 10,
     margin: [0, 0, 0, 8],
+  };
+}
+
+type Row = Of<'table'>['rows'][number];
+
+function rowOf(row: Row, columns: number): TableCell[] {
+  if (!('pictures' in row)) return row.map((cell) => inline(cell) as TableCell);
+  const whole = { ...picturesOf(row.pictures), colSpan: columns } as TableCell;
+  return [whole, ...Array.from({ length: columns - 1 }, (): TableCell => ({ text: '' }))];
+}
+
+/** The room a picture has: two beside each other on the narrower paper, and no more of the page than a third. */
+const PICTURE = { width: 80 * MM, height: 70 * MM };
+
+/** Pictures two and two beside each other, each whole, with its words under it, and never cut by the end of a page. */
+function picturesOf(pictures: readonly Picture[]): { stack: Content[] } {
+  const pairs = Array.from({ length: Math.ceil(pictures.length / 2) }, (_, at) => pictures.slice(at * 2, at * 2 + 2));
+  return {
+    stack: pairs.map((pair) => ({
+      columns: pair.map(pictureOf),
+      columnGap: 5 * MM,
+      unbreakable: true,
+      margin: [0, 2, 0, 6],
+    })),
+  };
+}
+
+function pictureOf({ jpeg, width, height, words }: Picture): ContentStack & { width: number } {
+  const scale = Math.min(PICTURE.width / width, PICTURE.height / height);
+  return {
+    width: PICTURE.width,
+    stack: [
+      {
+        image: `data:image/jpeg;base64,${Buffer.from(jpeg).toString('base64')}`,
+        width: width * scale,
+        height: height * scale,
+      },
+      { stack: [inline(words)], fontSize: 9, margin: [0, 2, 0, 0] },
+    ],
   };
 }
 

@@ -33,6 +33,9 @@ function sheets({ title, size, foot, pages }: Paper): TDocumentDefinitions {
       stack: blocks.map(contentOf),
       ...(at === 0 ? {} : { pageBreak: 'before' as const }),
     })),
+    // A heading goes to the next page with what it heads.
+    pageBreakBefore: ({ headlineLevel }, about) =>
+      headlineLevel === 1 && about.getFollowingNodesOnPage().every((node) => node.pageNumbers.length === 0),
     footer: (page, count) => ({
       columns: [
         inline(foot),

@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import sharp from 'sharp';
 import type { PrintSettings, TicketView } from '../../libs/contracts';
 import { SAFETY_POINTS } from '../../libs/ticket';
 import { withDatabase } from '../../libs/testing';
@@ -109,6 +110,52 @@ describe('the handover sheet as a file', () => {
     expect((await pdf()).response.status).toBe(404);
     expect((await pdf(ticket.id, 'manager')).response.status).toBe(200);
     await db.pool.query('UPDATE ticket SET location_id = 1 WHERE id = $1', [ticket.id]);
+  });
+});
+
+describe('photos on the sheet', () => {
+  /** A photo of so many points, taken as somebody at the bench does. */
+  async function taken(words: { position?: string; place?: string; caption: string }, width: number, height: number) {
+    const form = new FormData();
+    for (const [name, value] of Object.entries({ ...words, stage: 'inspection' })) form.set(name, value);
+    const file = await sharp({ create: { width, height, channels: 3, background: '#a23f00' } }).jpeg().toBuffer();
+    form.set('photo', new Blob([new Uint8Array(file)], { type: 'image/jpeg' }), 'a.jpg');
+    const sent = await (await shop.as('technician')).send(`/tickets/${ticket.id}/photos`, form);
+    expect(sent.status).toBe(200);
+    return sent.body.photos.at(-1)!;
+  }
+
+  const choose = async (photoId: number, onSheet: boolean) =>
+    expect(
+      (await (await shop.as('technician')).ask('PATCH', `/tickets/${ticket.id}/photos/${photoId}`, { onSheet })).status,
+    ).toBe(200);
+
+  it('are those that were chosen, whole and scaled, under the place they belong to', async () => {
+    await (await shop.as('manager')).ask('PUT', '/settings/prints', PRINTS);
+    const pin = await taken({ position: 'AUG-PIN', place: '1', caption: 'sheared through' }, 1_600, 1_000);
+    const unit = await taken({ caption: 'hood dented' }, 600, 900);
+    await taken({ position: 'BELT', place: '1', caption: 'not for the owner' }, 400, 300);
+    const images = async () => readPdf((await pdf()).bytes).pages.flatMap((page) => page.images);
+    expect(await images()).toEqual([]);
+    await choose(pin.id, true);
+    await choose(unit.id, true);
+    const { bytes } = await pdf();
+    if (process.env['KEEP_PRINTS']) writeFileSync(`${process.env['KEEP_PRINTS']}/sheet-photos.pdf`, bytes);
+    const [page] = readPdf(bytes).pages;
+    expect(page!.text).toContain('Auger pin, left, at inspection: sheared through');
+    expect(page!.text).toContain('The unit, at inspection: hood dented');
+    expect(page!.text).not.toContain('not for the owner');
+    const [first, second, ...more] = page!.images;
+    expect(more).toEqual([]);
+    expect([first!.width, first!.height]).toEqual([expect.closeTo(80, 0), expect.closeTo(50, 0)]);
+    expect([second!.width, second!.height]).toEqual([expect.closeTo(46.7, 0), expect.closeTo(70, 0)]);
+    const y = (words: string) => page!.items.find(({ text }) => text.includes(words))!.y;
+    expect(first!.y).toBeGreaterThan(y('70-499'));
+    expect(first!.y + first!.height).toBeLessThan(y('through'));
+    expect(y('through')).toBeLessThan(y('Spares'));
+    await choose(pin.id, false);
+    expect(await images()).toHaveLength(1);
+    await choose(unit.id, false);
   });
 });
 

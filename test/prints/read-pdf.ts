@@ -9,6 +9,13 @@ export interface ReadPage {
   readonly text: string;
   /** Each stretch of text with the left end of its base line, in millimetres from the page's upper left corner. */
   readonly items: readonly { readonly text: string; readonly x: number; readonly y: number }[];
+  /** Each picture with its upper left corner, in millimetres from the page's own. */
+  readonly images: readonly {
+    readonly width: number;
+    readonly height: number;
+    readonly x: number;
+    readonly y: number;
+  }[];
 }
 
 /** Opens a PDF with a reader that knows nothing of how it was made. */

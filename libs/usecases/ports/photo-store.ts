@@ -14,6 +14,8 @@ export type PictureProblem = 'no-picture' | 'two-files-in-one' | 'too-many-point
 /** Reads a picture that somebody sent and makes it anew from its points alone. */
 export interface Pictures {
   remake(sent: Uint8Array): Promise<{ ok: true; picture: KeptPicture } | { ok: false; problem: PictureProblem }>;
+  /** A kept picture as JPEG, no larger than paper can show it; its sides in points. */
+  forPrint(kept: Uint8Array): Promise<{ jpeg: Uint8Array; width: number; height: number }>;
 }
 
 export interface NewPhotoRow extends KeptPicture {

@@ -3,5 +3,9 @@ import { pictures } from '../../../../libs/pictures';
 import { PICTURES } from '../tokens';
 import { PhotosController } from './photos.controller';
 
-@Module({ controllers: [PhotosController], providers: [{ provide: PICTURES, useValue: pictures }] })
+@Module({
+  controllers: [PhotosController],
+  providers: [{ provide: PICTURES, useValue: pictures }],
+  exports: [PICTURES],
+})
 export class PhotosModule {}

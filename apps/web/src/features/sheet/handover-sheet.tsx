@@ -1,7 +1,7 @@
 import type { TicketView } from '../../../../../libs/contracts';
 import { Caution } from '../../components/caution';
 import { sayInstantDay, sayMoney } from '../../lib/say';
-import { consentWords, OWNERS_CAUTION, sheetLines } from '../../../../../libs/papers';
+import { consentWords, OWNERS_CAUTION, photoWords, sheetLines, sheetPhotos } from '../../../../../libs/papers';
 import classes from './handover-sheet.module.css';
 
 /** The sheet for the owner: found, fitted, why, spares, cautions, and the word on being called. */
@@ -55,10 +55,9 @@ export function HandoverSheet({ ticket }: { ticket: TicketView }) {
 
 /** The photos that were chosen for the owner; what each shows stands under it. */
 function SheetPhotos({ ticket }: { ticket: TicketView }) {
-  const chosen = ticket.photos.filter(({ onSheet }) => onSheet);
+  const chosen = sheetPhotos(ticket);
   if (chosen.length === 0) return null;
-  const words = ({ caption, position, stage }: TicketView['photos'][number]) =>
-    caption || `${ticket.positions.find(({ code }) => code === position)?.name ?? 'The unit'}, at ${stage}`;
+  const words = (photo: TicketView['photos'][number]) => photoWords(ticket, photo);
   return (
     <div className={classes.photos}>
       {chosen.map((photo) => (
