@@ -24,10 +24,14 @@ export const POLICY = {
   'identify-unit': DESK,
   'add-evidence': DESK,
   'set-aside-evidence': BENCH,
+  /** What was noted for the next visit is done, or is not to be done. */
+  'settle-notes': DESK,
   'record-places': BENCH,
   'pick-parts': DESK,
   /** A part that is neither right nor allowed, fitted on a manager's word. */
   'except-part': MANAGER,
+  /** Which trade numbers the bags of a part carry. */
+  'number-bags': DESK,
   'see-shelf': ALL,
   /** Receive, count, and mark what a bulletin had pulled. */
   'move-stock': DESK,

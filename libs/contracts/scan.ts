@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { dayText, rowId } from './common';
 import { partRef } from './ruling';
-import { unitView } from './unit';
+import { settledNote, unitNote, unitView } from './unit';
 
 /** GET /api/scan?text= : what a scanner read, or a person typed, with whatever marks the scanner puts in it. */
 export const scanQuery = z.object({ text: z.string().min(1).max(300) });
@@ -28,7 +28,9 @@ export const unitVisit = z.object({
     z.object({ id: rowId, number: z.string(), closedOn: dayText.nullable(), complaint: z.string() }),
   ),
   /** notes that waited for this visit */
-  notes: z.array(z.object({ sentence: z.string(), source: z.string(), on: dayText })),
+  notes: z.array(unitNote),
+  /** newest first, at most 20 */
+  settledNotes: z.array(settledNote),
   callback: z.object({ id: rowId, urgent: z.boolean(), say: z.string() }).nullable(),
 });
 export type UnitVisit = z.infer<typeof unitVisit>;

@@ -6,7 +6,7 @@ import { marks } from './marks';
 import { photoView } from './photo';
 import { fitView, partRef, rulingView, strengthView, verdictView } from './ruling';
 import { cameFrom, partWait, shelfWord } from './shelf';
-import { newOwner, owner, unitIdentity, unitView } from './unit';
+import { newOwner, owner, unitIdentity, unitNote, unitView } from './unit';
 
 /** A ticket as the board shows it. */
 export const ticketCard = z.object({
@@ -259,7 +259,7 @@ export const ticketView = z.object({
   photos: z.array(photoView),
   /** per stage, what its gate still asks for; empty means the gate is open */
   missing: z.array(z.object({ stage, points: z.array(missingPoint) })),
-  notes: z.array(z.object({ sentence: z.string(), source: z.string(), on: dayText })),
+  notes: z.array(unitNote),
   earlierTickets: z.array(
     z.object({ id: rowId, number: z.string(), closedOn: dayText.nullable(), complaint: z.string() }),
   ),

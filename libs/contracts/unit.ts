@@ -82,6 +82,23 @@ export const unitView = unitIdentity.extend({
 });
 export type UnitView = z.infer<typeof unitView>;
 
+/** A note that waits for the unit's next visit: what a paper asks to be done then. */
+export const unitNote = z.object({
+  id: rowId,
+  sentence: z.string(),
+  source: z.string(),
+  on: dayText,
+});
+export type UnitNoteView = z.infer<typeof unitNote>;
+
+/** A note that a person settled: what was done about it, by whom, when. */
+export const settledNote = unitNote.extend({ why: z.string(), by: z.string().nullable(), at: instantText });
+export type SettledNoteView = z.infer<typeof settledNote>;
+
+/** POST /api/units/:id/notes/:noteId/settle (If-Match of the unit): what was done about it. */
+export const settleNote = z.object({ reason });
+export type SettleNote = z.infer<typeof settleNote>;
+
 /** GET /api/owners/:id/units: the units of one owner, as the counter tells them apart. */
 export const unitRow = z.object({
   id: rowId,

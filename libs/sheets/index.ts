@@ -13,7 +13,7 @@ export { cellsOfFastener, fastenerOfCells, type FastenerCells } from './kinds/fa
 export { cellsOfJoint, jointOfCells, type JointCells } from './kinds/joint-columns';
 export { cellsOfEvidence, evidenceOfCells, hasValue, ownerKey, type OwnerSheetRow } from './kinds/owners';
 export type { MakerRow as MakerSheetRow } from './kinds/makers';
-export type { PartSheetRow, SupersessionRow as SupersessionSheetRow } from './kinds/parts';
+export type { PartSheetRow, SupersessionRow as SupersessionSheetRow, TradeNumberCell } from './kinds/parts';
 export type { LineSheetRow, PositionSheetRow } from './kinds/lines';
 export type { SchemeSheetRow } from './kinds/schemes';
 export type { RuleSheetRow, BarCell } from './kinds/rules';

@@ -38,6 +38,8 @@ export * from './view-unit/index';
 export * from './change-ticket/index';
 export * from './identify-unit/index';
 export * from './record-evidence/index';
+export * from './settle-note/settle-note';
+export * from './number-bags/number-bags';
 export * from './open-ticket/index';
 export * from './work-on-ticket/index';
 export * from './estimate-work/index';

@@ -1,4 +1,4 @@
-import type { Scanned, TicketView, UnitVisit } from '../../libs/contracts';
+import type { Part, Problem, Scanned, ShelfMoved, TicketView, UnitVisit } from '../../libs/contracts';
 import { unitTagCode } from '../../libs/part-number';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, type Caller } from './api-shop';
@@ -48,7 +48,11 @@ describe('the one field for every scan', () => {
 
   it.each([
     ['(01)06291041500214(240)70-412B', 'The check digit of 06291041500214 is wrong: scan it again, or type it.'],
-    ['(01)06291041500213', "The code names no maker's number; scan or type the number printed on the bag."],
+    [
+      '(01)06291041500213',
+      "No part is known here by the trade number 6291041500213; scan or type the maker's number on the bag.",
+    ],
+    ['(10)L7', "The code names no maker's number; scan or type the number printed on the bag."],
     ['(240)99-NONE', 'The bag names the part 99-NONE, which is in no catalogue here.'],
     [
       '6291041500213',
@@ -56,6 +60,40 @@ describe('the one field for every scan', () => {
     ],
   ])('says plainly that %s leads nowhere', async (text, sentence) => {
     expect(await scan(text)).toEqual({ kind: 'unknown', sentence });
+  });
+
+  it('leads from the trade number of a bag to its part, once somebody has written it down', async () => {
+    const [pin] = (await counter.get<Part[]>('/parts?q=70-412B')).body;
+    const path = `/parts/${pin!.id}/trade-numbers`;
+    const [bare, ten] = ['6291041500213', '16291041500210'];
+    const wrong = await counter.ask<Problem>('POST', path, { number: '6291041500214' });
+    expect([wrong.status, wrong.body.field]).toEqual([400, 'number']);
+    expect(wrong.body.detail).toBe(
+      '“6291041500214” cannot be kept: its last digit should be 3 by the digits before it; read it again.',
+    );
+    await counter.ask('POST', path, { number: '629 1041 500213' });
+    const kept = await counter.ask<Part>('POST', path, { number: ten, pack: 10 });
+    expect(kept.body.tradeNumbers).toEqual([
+      { number: bare, pack: 1 },
+      { number: ten, pack: 10 },
+    ]);
+    const [belt] = (await counter.get<Part[]>('/parts?q=80-001')).body;
+    const taken = await counter.ask<Problem>('POST', `/parts/${belt!.id}/trade-numbers`, { number: bare });
+    expect([taken.status, taken.body.detail]).toEqual([409, `${bare} is the number of 70-412B of Holmgard already.`]);
+
+    expect(await scan(bare)).toEqual({ kind: 'part', part: PIN, pack: 1, batch: null });
+    expect(await scan(`]C101${ten}10L7`)).toEqual({ kind: 'part', part: PIN, pack: 10, batch: 'L7' });
+    // What the bag says in letters comes first.
+    expect(await scan(`(01)0${bare}(240)80-001`)).toMatchObject({ part: { number: '80-001' } });
+    expect((await counter.get<Part[]>(`/parts?q=${ten}`)).body.map(({ number }) => number)).toEqual(['70-412B']);
+    const moved = await counter.ask<ShelfMoved>('POST', '/shelf/receive', { partText: `(01)${ten}`, quantity: 2 });
+    expect([moved.status, moved.body.item?.onHand]).toEqual([200, 20]);
+
+    expect((await counter.ask('DELETE', `${path}/${bare}`)).status).toBe(200);
+    expect((await counter.ask('DELETE', `${path}/${bare}`)).status).toBe(404);
+    expect(await scan(bare)).toMatchObject({ kind: 'unknown' });
+    const { rows } = await db.pool.query(`SELECT act FROM audit_entry WHERE noun = 'part_trade_number' ORDER BY id`);
+    expect(rows.map(({ act }: { act: string }) => act)).toEqual(['insert', 'insert', 'delete']);
   });
 
   it('leaves words to the search', async () => {
@@ -94,6 +132,7 @@ describe('a unit that comes in again', () => {
     });
     expect(body.unit.buildDates.evidence.map(({ kind }) => kind)).toContain('first-seen');
 
+    expect((await counter.get<UnitVisit>(`/units/${id}`)).body.settledNotes).toEqual([]);
     await (await shop.as('manager')).change('POST', `/tickets/${ticket.id}/cancel`, ticket.version, { reason: 'sold' });
     const later = (await counter.get<UnitVisit>(`/units/${id}`)).body;
     expect(later.openTicket).toBeNull();

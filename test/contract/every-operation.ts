@@ -80,7 +80,10 @@ async function takePhotos(walk: Walk, id: number): Promise<void> {
 async function readCatalogue(walk: Walk): Promise<void> {
   for (const id of ['catalogue-benches', 'catalogue-lines', 'rulebook-overview']) await walk.call(id);
   await walk.call('catalogue-line', { path: { code: 'SNOW-2' } });
-  await walk.call('catalogue-parts', { query: { q: '70-4' } });
+  const [pin] = await walk.call<{ id: number }[]>('catalogue-parts', { query: { q: '70-4' } });
+  const number = '16291041500210';
+  await walk.call('catalogue-add-trade-number', { path: { id: pin!.id }, body: { number, pack: 10 } });
+  await walk.call('catalogue-remove-trade-number', { path: { id: pin!.id, number } });
   await walk.call('rulebook-rules', { query: { line: 'SNOW-2' } });
   await walk.call('rulebook-findings', { query: { knownOn: '2009-12-31' } });
   await walk.call('rulebook-wall-chart', { path: { line: 'SNOW-2' } });
@@ -148,8 +151,19 @@ async function dateUnits(shop: ApiShop, walk: Walk): Promise<void> {
     body: { reason: 'that plate is from another unit' },
   });
   const identity = { lineCode: 'SNOW-2', modelNumber: 'S2W', serial: '16110007', serialAbsent: null };
-  await walk.call('units-identify', { ...at, version: without.version, body: identity });
+  const identified = await walk.call<UnitView>('units-identify', { ...at, version: without.version, body: identity });
   await walk.call('units-trail', at);
+  const noted = await shop.pool.query<{ id: number }>(
+    `INSERT INTO unit_note (unit_id, source_id, position_id, place, detail)
+     VALUES ($1, 1, 1, 1, '{"sentence":"Change the pin at the next service."}') RETURNING id`,
+    [unit.id],
+  );
+  await walk.call('units-settle-note', {
+    path: { id: unit.id, noteId: noted.rows[0]!.id },
+    version: identified.version,
+    body: { reason: 'new pin fitted by the owner' },
+  });
+
   await walk.call('serial-schemes-list');
   const fields = [{ kind: 'year-digit' }, { kind: 'month-number' }, { kind: 'sequence', length: 3 }];
   const scheme = {

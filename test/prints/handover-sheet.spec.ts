@@ -118,7 +118,9 @@ describe('photos on the sheet', () => {
   async function taken(words: { position?: string; place?: string; caption: string }, width: number, height: number) {
     const form = new FormData();
     for (const [name, value] of Object.entries({ ...words, stage: 'inspection' })) form.set(name, value);
-    const file = await sharp({ create: { width, height, channels: 3, background: '#a23f00' } }).jpeg().toBuffer();
+    const file = await sharp({ create: { width, height, channels: 3, background: '#a23f00' } })
+      .jpeg()
+      .toBuffer();
     form.set('photo', new Blob([new Uint8Array(file)], { type: 'image/jpeg' }), 'a.jpg');
     const sent = await (await shop.as('technician')).send(`/tickets/${ticket.id}/photos`, form);
     expect(sent.status).toBe(200);

@@ -69,6 +69,42 @@ describe('a spreadsheet of parts', () => {
     expect((await desk.import<Problem>(await desk.look('parts', PARTS))).body.detail).toContain('in the shop already');
   });
 
+  it('brings the bar codes of bags in, says whose a number is that stands in two rows, and keeps them where no column is', async () => {
+    const numbers = async () =>
+      table(`SELECT p.number, t.gtin, t.pack FROM part_trade_number t JOIN part p ON p.id = t.part_id ORDER BY t.gtin`);
+    const bags = (rows: Readonly<Record<string, string>>[]) => csvFor('parts', rows);
+    const pin = { maker: 'HOLM', number: '90-101', tradeNumbers: '6291041500213; 1629 1041 50021 0 x10' };
+    const belt = { maker: 'HOLM', number: '90-100', tradeNumbers: '036000241457' };
+    await desk.take('parts', bags([pin, belt]));
+    const kept = [
+      { number: '90-100', gtin: '00036000241457', pack: 1 },
+      { number: '90-101', gtin: '06291041500213', pack: 1 },
+      { number: '90-101', gtin: '16291041500210', pack: 10 },
+    ];
+    expect(await numbers()).toEqual(kept);
+    expect(counts(await desk.look('parts', bags([pin, belt])))).toMatchObject({ same: 2, change: 0 });
+    const file = (await desk.export('parts')).toString();
+    expect(file).toContain('6291041500213; 16291041500210 x10');
+    expect(counts(await desk.look('parts', file))).toMatchObject({ change: 0, rejected: 0 });
+
+    const bad = await desk.look(
+      'parts',
+      bags([
+        { maker: 'HOLM', number: '90-100', tradeNumbers: '6291041500214' },
+        { maker: 'HOLM', number: '70-499', tradeNumbers: '6291041500213' },
+      ]),
+    );
+    expect(bad.rejected.flatMap(({ problems }) => problems.map(({ says }) => says))).toEqual([
+      '"6291041500214" is not accepted: its last digit should be 3 by the digits before it; read it again.',
+      '6291041500213 is the number of 90-101 already; a number is of one part.',
+    ]);
+    await desk.take('parts', PARTS.replace('12.50', '12.75'));
+    expect(await numbers()).toEqual(kept);
+    await desk.take('parts', bags([{ ...belt, tradeNumbers: '' }]));
+    expect(await numbers()).toEqual(kept.slice(1));
+    await desk.take('parts', PARTS);
+  });
+
   it('names every damage by row and column, and one bad row keeps everything out until it is left out', async () => {
     const file = [
       'Maker;Part No;Description;Price',

@@ -1,5 +1,7 @@
 import { column, kind, mustHave, type RowOf } from '../column';
-import { nameOf, numberIn, oneOf, words } from '../readers';
+import { readTradeNumber, writeTradeNumber } from '../../part-number';
+import { bad, good, shown } from '../cell';
+import { listOf, nameOf, numberIn, oneOf, words, type Reader } from '../readers';
 import { fastenerColumns } from './fastener-columns';
 import { makerCode } from './makers';
 
@@ -13,6 +15,32 @@ const makerColumn = mustHave('Maker', makerCode, {
   says: "The maker's code, as under makers.",
   example: 'HOLM',
 });
+
+/** A number in a bag's bar code, fourteen digits, and the pieces in that bag. */
+export interface TradeNumberCell {
+  readonly gtin: string;
+  readonly pack: number;
+}
+
+const digitsAndPack = nameOf(40);
+/** The most pieces a bag may hold. */
+const MOST_IN_BAG = 10_000;
+
+/** A trade number, and after an x how many are in the bag: `6291041500213 x10`. */
+const tradeNumber: Reader<TradeNumberCell> = (cell, how) => {
+  const text = digitsAndPack(typeof cell === 'number' ? String(cell) : cell, how);
+  if (!text.ok) return text;
+  const [, digits = '', many = '1'] = /^([\d\s-]+?)(?:\s*[x×*]\s*(\d{1,6}))?$/i.exec(text.value) ?? [];
+  const read = readTradeNumber(digits === '' ? text.value : digits);
+  if (!read.ok) return bad('not-accepted', `${shown(cell)} is not accepted: ${read.problem}.`);
+  const pack = Number(many);
+  if (pack < 1 || pack > MOST_IN_BAG)
+    return bad('not-accepted', `${shown(cell)} names a bag of ${many}; it may hold 1 to ${MOST_IN_BAG}.`);
+  return good({ gtin: read.gtin, pack });
+};
+
+const writeTradeNumbers = (numbers: readonly TradeNumberCell[]): string =>
+  numbers.map(({ gtin, pack }) => `${writeTradeNumber(gtin)}${pack === 1 ? '' : ` x${pack}`}`).join('; ');
 
 const columns = {
   maker: makerColumn,
@@ -43,6 +71,12 @@ const columns = {
     says: "Price of one in the shop's currency, with a point or a comma for the decimals.",
     example: '2.50',
     write: (value) => value.toFixed(2),
+  }),
+  tradeNumbers: column('Trade numbers', listOf(tradeNumber, 50), {
+    also: ['gtin', 'gtins', 'ean', 'ean code', 'upc', 'upc code', 'barcode', 'bar code', 'trade number', 'strichcode'],
+    says: 'The digits under the bar codes of its bags (GTIN), semicolons between them; after an x how many are in the bag. Keep the column as text.',
+    example: '6291041500213; 16291041500210 x10',
+    write: writeTradeNumbers,
   }),
   ...fastenerColumns,
 };

@@ -33,6 +33,7 @@ export function catalogueActions(db: Db): Actions {
         JOIN maker m ON m.code = r.maker
         ON CONFLICT (key) DO UPDATE SET number = EXCLUDED.number, name = EXCLUDED.name, listed = TRUE,
           fastener = EXCLUDED.fastener, price_minor = EXCLUDED.price_minor`;
+      await saveTradeNumbers(db, rows);
     },
     async addUnlisted(rows) {
       await db.$executeRaw`
@@ -57,8 +58,30 @@ export function catalogueActions(db: Db): Actions {
     supersessions: () => db.$queryRaw<NewSupersession[]>`
       SELECT from_key AS "from", to_key AS "to", direction FROM supersession WHERE known_to IS NULL ORDER BY from_key, id`,
     pageOfParts: (afterId, limit) => db.$queryRaw<(BulkPart & { id: number })[]>`
-      SELECT p.id, p.key, m.code AS maker, p.number, p.canonical, p.name, p.fastener, p.price_minor AS "priceMinor"
+      SELECT p.id, p.key, m.code AS maker, p.number, p.canonical, p.name, p.fastener, p.price_minor AS "priceMinor",
+             coalesce((SELECT jsonb_agg(jsonb_build_object('gtin', t.gtin, 'pack', t.pack) ORDER BY t.gtin)
+                       FROM part_trade_number t WHERE t.part_id = p.id), '[]'::jsonb) AS "tradeNumbers"
       FROM part p JOIN maker m ON m.id = p.maker_id WHERE p.listed AND p.id > ${afterId}::int ORDER BY p.id
       LIMIT ${limit}::int`,
   };
+}
+
+/** The trade numbers of parts that name theirs: those take the place of the ones before. */
+async function saveTradeNumbers(db: Db, rows: readonly BulkPart[]): Promise<void> {
+  const naming = rows.filter(({ tradeNumbers }) => tradeNumbers !== undefined);
+  if (naming.length === 0) return;
+  const wanted = JSON.stringify(
+    naming.flatMap(({ key, tradeNumbers }) => (tradeNumbers ?? []).map((one) => ({ key, ...one }))),
+  );
+  await db.$executeRaw`
+    DELETE FROM part_trade_number t USING part p
+    WHERE p.id = t.part_id AND p.key = ANY(${naming.map(({ key }) => key)}::text[])
+      AND NOT EXISTS (SELECT FROM jsonb_to_recordset(${wanted}::jsonb) AS w(key text, gtin text)
+                      WHERE w.key = p.key AND w.gtin = t.gtin)`;
+  await db.$executeRaw`
+    INSERT INTO part_trade_number (gtin, part_id, pack)
+    SELECT w.gtin, p.id, w.pack FROM jsonb_to_recordset(${wanted}::jsonb) AS w(key text, gtin text, pack int)
+    JOIN part p ON p.key = w.key
+    ON CONFLICT (gtin) DO UPDATE SET part_id = EXCLUDED.part_id, pack = EXCLUDED.pack
+      WHERE (part_trade_number.part_id, part_trade_number.pack) <> (EXCLUDED.part_id, EXCLUDED.pack)`;
 }

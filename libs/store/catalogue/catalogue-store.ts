@@ -1,4 +1,4 @@
-import type { BenchRow, CatalogueStore, LineRow, MakerRow, PartRow, PositionRow } from '../../usecases';
+import type { BenchRow, CatalogueStore, LineRow, MakerRow, PartRow, PositionRow, TradeNumberRow } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { readShapes } from './read-shapes';
@@ -38,8 +38,37 @@ export function catalogueStore(db: Db): CatalogueStore {
       const rows = await db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.key = ${key}`;
       return rows[0]!;
     },
+    ...tradeNumbers(db),
     shopData: () => readShopData(db),
     shapes: () => readShapes(db),
+  };
+}
+
+function tradeNumbers(
+  db: Db,
+): Pick<CatalogueStore, 'partsByTradeNumbers' | 'tradeNumbersOf' | 'addTradeNumber' | 'removeTradeNumber'> {
+  return {
+    async partsByTradeNumbers(gtins) {
+      const found = await db.$queryRaw<TradeNumberRow[]>`
+        SELECT gtin, part_id AS "partId", pack FROM part_trade_number WHERE gtin = ANY(${[...gtins]}::text[])`;
+      const ids = found.map(({ partId }) => partId);
+      const parts = await db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.id = ANY(${ids}::int[])`;
+      return found.map(({ gtin, partId, pack }) => ({ gtin, pack, part: parts.find(({ id }) => id === partId)! }));
+    },
+    tradeNumbersOf: (partIds) => db.$queryRaw<TradeNumberRow[]>`
+      SELECT gtin, part_id AS "partId", pack FROM part_trade_number
+      WHERE part_id = ANY(${[...partIds]}::int[]) ORDER BY part_id, gtin`,
+    async addTradeNumber({ partId, gtin, pack }) {
+      const count = await db.$executeRaw`
+        INSERT INTO part_trade_number (gtin, part_id, pack) VALUES (${gtin}, ${partId}::int, ${pack}::int)
+        ON CONFLICT (gtin) DO NOTHING`;
+      return count === 1;
+    },
+    async removeTradeNumber(partId, gtin) {
+      const count = await db.$executeRaw`
+        DELETE FROM part_trade_number WHERE part_id = ${partId}::int AND gtin = ${gtin}`;
+      return count === 1;
+    },
   };
 }
 

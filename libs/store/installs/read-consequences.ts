@@ -15,10 +15,13 @@ export async function readConsequences(db: Db, unitIds: readonly number[]): Prom
            r.part_id AS "partId", s.key AS source
     FROM callback c JOIN callback_reason r ON r.callback_id = c.id JOIN source s ON s.id = r.source_id
     WHERE c.unit_id = ANY(${ids}::int[]) ORDER BY r.id`;
-  const notes = await db.$queryRaw<StandingNote[]>`
+  const noteRows = await db.$queryRaw<(StandingNote & { settled: boolean; settledPart: number | null })[]>`
     SELECT n.id, n.unit_id AS "unitId", n.position_id AS "positionId", n.place, s.key AS source,
-           n.closed_at IS NULL AS open
+           n.closed_at IS NULL AS open, n.closed_by IS NOT NULL AS settled, n.settled_part_id AS "settledPart"
     FROM unit_note n JOIN source s ON s.id = n.source_id
     WHERE n.unit_id = ANY(${ids}::int[]) ORDER BY n.id`;
+  const notes = noteRows.map(({ settled, settledPart, ...note }) =>
+    settled && !note.open ? { ...note, settledAbout: settledPart } : note,
+  );
   return { flags, reasons, notes };
 }

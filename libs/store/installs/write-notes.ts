@@ -11,7 +11,8 @@ export async function addNotes(db: Db, notes: readonly NoteAdd[]): Promise<void>
       AS n("unitId" int, source text, "positionId" int, place int, detail jsonb)
     JOIN source s ON s.key = n.source
     ON CONFLICT (unit_id, source_id, position_id, place) DO UPDATE
-      SET detail = EXCLUDED.detail, opened_at = now(), closed_at = NULL, closed_why = NULL`;
+      SET detail = EXCLUDED.detail, opened_at = now(), closed_at = NULL, closed_why = NULL, closed_by = NULL,
+          settled_part_id = NULL`;
 }
 
 export async function closeNotes(db: Db, closings: readonly Closing[]): Promise<void> {

@@ -1,5 +1,7 @@
+import type { SettledNoteView, UnitNoteView } from '../../contracts';
 import type { EvidenceRow, UnitStore } from '../../usecases';
 import type { Db } from '../db';
+import { iso } from '../tickets/iso';
 import { envelopeColumns, writeDaySet } from './day-set-text';
 import { readUnit } from './read-unit';
 import { recomputeActions } from './recompute-many';
@@ -82,7 +84,9 @@ function evidenceActions(db: Db): Pick<UnitStore, 'evidence' | 'insertEvidence' 
   };
 }
 
-function questions(db: Db): Pick<UnitStore, 'isAt' | 'setOwner' | 'hasRecords' | 'notes' | 'openTicket'> {
+function questions(
+  db: Db,
+): Pick<UnitStore, 'isAt' | 'setOwner' | 'hasRecords' | 'notes' | 'settledNotes' | 'settleNote' | 'openTicket'> {
   return {
     async isAt(id, locationId) {
       const rows = await db.$queryRaw<unknown[]>`
@@ -96,10 +100,26 @@ function questions(db: Db): Pick<UnitStore, 'isAt' | 'setOwner' | 'hasRecords' |
       const rows = await db.$queryRaw<unknown[]>`SELECT 1 FROM place_record WHERE unit_id = ${id} LIMIT 1`;
       return rows.length > 0;
     },
-    notes: (id) => db.$queryRaw<{ sentence: string; source: string; on: string }[]>`
-      SELECT coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source, n.opened_at::date::text AS "on"
+    notes: (id) => db.$queryRaw<UnitNoteView[]>`
+      SELECT n.id, coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source, n.opened_at::date::text AS "on"
       FROM unit_note n JOIN source s ON s.id = n.source_id
       WHERE n.unit_id = ${id} AND n.closed_at IS NULL ORDER BY n.id`,
+    settledNotes: (id, most) => db.$queryRaw<SettledNoteView[]>`
+      SELECT n.id, coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source,
+             n.opened_at::date::text AS "on", n.closed_why AS why, w.name AS "by", ${iso('n.closed_at')} AS at
+      FROM unit_note n JOIN source s ON s.id = n.source_id LEFT JOIN person w ON w.id = n.closed_by
+      WHERE n.unit_id = ${id} AND n.closed_by IS NOT NULL ORDER BY n.closed_at DESC, n.id LIMIT ${most}::int`,
+    async settleNote(id, noteId, why, personId) {
+      const rows = await db.$queryRaw<{ sentence: string }[]>`
+        UPDATE unit_note n
+        SET closed_at = now(), closed_why = ${why}, closed_by = ${personId}::int,
+            settled_part_id = (SELECT i.part_id FROM install i
+                               WHERE i.unit_id = n.unit_id AND i.position_id = n.position_id AND i.place = n.place)
+        FROM source s
+        WHERE s.id = n.source_id AND n.id = ${noteId} AND n.unit_id = ${id} AND n.closed_at IS NULL
+        RETURNING coalesce(n.detail->>'sentence', s.title) AS sentence`;
+      return rows[0] ?? null;
+    },
     async openTicket(id) {
       const rows = await db.$queryRaw<{ id: number; number: string }[]>`
         SELECT id, number FROM ticket WHERE unit_id = ${id} AND closed_at IS NULL`;

@@ -1,5 +1,5 @@
 import type { Bench, LineDetail, LineSummary, Owner, Part } from '../../contracts';
-import { readPartNumber } from '../../part-number';
+import { readPartNumber, tradeNumbersIn } from '../../part-number';
 import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
@@ -25,7 +25,7 @@ export async function findLine({ store }: Reading, code: string): Promise<Outcom
 
 const MOST_PARTS = 30;
 
-/** Listed parts by the beginning of a number in any writing, or by a word of the name; at most thirty. */
+/** Listed parts by the beginning of a number in any writing, a trade number, or a word of the name; at most thirty. */
 export async function searchParts({ store }: Reading, text: string): Promise<Part[]> {
   if (text.trim().length < 2) return [];
   const makers = await store.catalogue.makers();
@@ -33,7 +33,11 @@ export async function searchParts({ store }: Reading, text: string): Promise<Par
     const reading = readPartNumber(text, numberRules);
     return reading.ok ? [reading.number.canonical] : [];
   });
-  return (await store.catalogue.searchParts([...new Set(canonicals)], text.trim(), MOST_PARTS)).map(toPart);
+  const carried = await store.catalogue.partsByTradeNumbers(tradeNumbersIn(text));
+  const named = await store.catalogue.searchParts([...new Set(canonicals)], text.trim(), MOST_PARTS);
+  const parts = [...new Map([...carried.map(({ part }) => part), ...named].map((part) => [part.id, part])).values()];
+  const numbers = await store.catalogue.tradeNumbersOf(parts.map(({ id }) => id));
+  return parts.slice(0, MOST_PARTS).map((part) => toPart(part, numbers));
 }
 
 const MOST_OWNERS = 30;

@@ -1,5 +1,6 @@
+import { writeTradeNumber } from '../../part-number';
 import type { LineSummary, Part, PartRef, Position } from '../../contracts';
-import type { LineRow, PartRow, PositionRow } from '../ports/index';
+import type { LineRow, PartRow, PositionRow, TradeNumberRow } from '../ports/index';
 
 export function toPosition(row: PositionRow): Position {
   const { id, code, name, assembly, places, placeNames, sketchX, sketchY } = row;
@@ -20,8 +21,14 @@ export function toLineSummary({ id, code, name, kind, maker, models, options, pr
   } satisfies LineSummary;
 }
 
-export function toPart({ id, key, number, name, maker, listed, priceMinor }: PartRow): Part {
-  return { id, key, number, name, maker, listed, priceMinor };
+export function toPart(
+  { id, key, number, name, maker, listed, priceMinor }: PartRow,
+  all: readonly TradeNumberRow[],
+): Part {
+  const tradeNumbers = all
+    .filter(({ partId }) => partId === id)
+    .map(({ gtin, pack }) => ({ number: writeTradeNumber(gtin), pack }));
+  return { id, key, number, name, maker, listed, priceMinor, tradeNumbers };
 }
 
 export function toPartRef({ key, number, name }: PartRow): PartRef {

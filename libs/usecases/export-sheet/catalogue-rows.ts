@@ -21,11 +21,12 @@ async function* partRows(store: Tables): AsyncGenerator<readonly Values[]> {
   for (let after = 0; ;) {
     const parts = await store.bulk.pageOfParts(after, AT_ONCE);
     if (parts.length === 0) return;
-    yield parts.map(({ maker, number, name, priceMinor, fastener }) => ({
+    yield parts.map(({ maker, number, name, priceMinor, tradeNumbers, fastener }) => ({
       maker,
       number,
       name,
       price: priceMinor === null ? null : priceMinor / 100,
+      tradeNumbers: tradeNumbers?.length === 0 ? null : tradeNumbers,
       ...cellsOfFastener(fastener && fastenerSpecSchema.parse(fastener)),
     }));
     after = parts[parts.length - 1]!.id;

@@ -3,7 +3,10 @@ import { isLate, placeKey, type Circumstances } from './circumstances';
 import type { Closing, NoteAdd } from './consequence-plan';
 import type { JudgedInstall } from './judge-install';
 
-/** Notes that greet a unit at its next intake, for rules that ask for no more; and notes that lost their ground. */
+/**
+ * Notes that greet a unit at its next intake, for rules that ask for no more; and notes that lost their ground. One that a
+ * person settled stays so while the part it speaks of stays in its place.
+ */
 export function planNotes(
   judged: readonly JudgedInstall[],
   standing: ReadonlyMap<string, readonly StandingNote[]>,
@@ -16,10 +19,12 @@ export function planNotes(
     const { unit, positionId, place } = one.install;
     const key = placeKey({ unitId: unit.id, positionId, place });
     seen.add(key);
-    const open = (standing.get(key) ?? []).filter((note) => note.open);
+    const all = standing.get(key) ?? [];
+    const open = all.filter((note) => note.open);
+    const settled = all.filter(({ settledAbout }) => settledAbout === one.install.partId);
     const wanted = notesFor(one);
     if (unit.openTicketId === null) {
-      notes.push(...wanted.filter((add) => !open.some((note) => note.source === add.source)));
+      notes.push(...wanted.filter((add) => ![...open, ...settled].some((note) => note.source === add.source)));
     }
     const ended = open.filter((note) => !wanted.some((add) => add.source === note.source));
     notesClosed.push(...ended.map(({ id }) => ({ id, why: about.because })));

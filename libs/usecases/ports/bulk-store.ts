@@ -59,6 +59,8 @@ export interface BulkPart {
   readonly name: string;
   readonly fastener: FastenerSpec | null;
   readonly priceMinor: number | null;
+  /** Its trade numbers, fourteen digits each, with the pieces in the bag; left out, they stay as they are. */
+  readonly tradeNumbers?: readonly { readonly gtin: string; readonly pack: number }[];
 }
 
 export interface NewSupersession {

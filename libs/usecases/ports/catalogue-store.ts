@@ -53,6 +53,13 @@ export interface PartRow {
   readonly priceMinor: number | null;
 }
 
+/** A trade number as it is kept, fourteen digits, and the pieces in the bag that carries it. */
+export interface TradeNumberRow {
+  readonly partId: number;
+  readonly gtin: string;
+  readonly pack: number;
+}
+
 /** What the catalogue tells about strength and names, for judging and saying without asking again. */
 export interface CatalogueShapes {
   /** By part key; only parts that are fasteners of known shape. */
@@ -91,6 +98,14 @@ export interface CatalogueStore {
   partsByIds(ids: readonly number[]): Promise<readonly PartRow[]>;
   /** Listed parts whose canonical number begins with one of the given, or whose name holds the word; at most `most`. */
   searchParts(canonicals: readonly string[], word: string, most: number): Promise<readonly PartRow[]>;
+  /** The parts of the trade numbers, given as fourteen digits, with the pieces in the bag that carries each. */
+  partsByTradeNumbers(gtins: readonly string[]): Promise<readonly { gtin: string; pack: number; part: PartRow }[]>;
+  /** In order of part and number. */
+  tradeNumbersOf(partIds: readonly number[]): Promise<readonly TradeNumberRow[]>;
+  /** False when some part carries it already. */
+  addTradeNumber(number: TradeNumberRow): Promise<boolean>;
+  /** False when the part does not carry it. */
+  removeTradeNumber(partId: number, gtin: string): Promise<boolean>;
   /** A number that was read off a part but is in no catalogue; the row that is there already wins. */
   insertUnlisted(part: { key: string; makerId: number; number: string; canonical: string }): Promise<PartRow>;
   shopData(): Promise<ShopData>;

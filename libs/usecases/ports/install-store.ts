@@ -93,6 +93,8 @@ export interface StandingNote {
   readonly place: number;
   readonly source: string;
   readonly open: boolean;
+  /** The part about which a person settled it by hand; undefined where nobody did. */
+  readonly settledAbout?: number | null;
 }
 
 /** What earlier judgements have led to. */

@@ -1,4 +1,11 @@
-import type { NewOwner, Owner, RecomputeScope, UnitRow as OwnedUnit } from '../../contracts';
+import type {
+  NewOwner,
+  Owner,
+  RecomputeScope,
+  SettledNoteView,
+  UnitNoteView,
+  UnitRow as OwnedUnit,
+} from '../../contracts';
 import type { DaySet } from '../../day';
 
 export interface OwnerStore {
@@ -93,7 +100,11 @@ export interface UnitStore {
   /** True when some ticket has recorded a part of this unit. */
   hasRecords(id: number): Promise<boolean>;
   /** Notes that greet the unit and are not closed. */
-  notes(id: number): Promise<readonly { sentence: string; source: string; on: string }[]>;
+  notes(id: number): Promise<readonly UnitNoteView[]>;
+  /** Notes that a person settled, newest first; at most `most`. */
+  settledNotes(id: number, most: number): Promise<readonly SettledNoteView[]>;
+  /** Closes an open note by a person's hand; null when the unit has no such open note. */
+  settleNote(id: number, noteId: number, why: string, personId: number): Promise<{ readonly sentence: string } | null>;
   /** The ticket that is open for the unit, if one is. */
   openTicket(id: number): Promise<{ id: number; number: string } | null>;
 }

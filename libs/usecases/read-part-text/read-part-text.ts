@@ -1,6 +1,7 @@
 import { choosePart, partReadings } from '../../part-number';
 import { done, refused, type Outcome } from '../outcome';
 import type { MakerRow, PartRow, Tables } from '../ports/index';
+import { partByTradeNumber } from './part-by-trade-number';
 
 /** A part as it was typed or scanned, and how many are in the bag it came in. */
 export interface PartTextReading {
@@ -10,7 +11,7 @@ export interface PartTextReading {
 
 /**
  * Reads typed part numbers by the makers' own rules: first as the unit's maker writes them, then as any other maker of
- * the catalogue does. A number that no catalogue lists becomes an unlisted part of the unit's maker, so that the
+ * the catalogue does, then as the trade number of its bag. A number that no catalogue lists becomes an unlisted part of the unit's maker, so that the
  * record says what was read. All texts are looked up together; the answer maps each text to its part or its problem.
  */
 export async function readPartTexts(
@@ -44,9 +45,12 @@ async function settle(
     const row = known.get(key);
     return row ? (row.listed ? 'listed' : 'seen') : null;
   });
+  const row = chosen.ok ? known.get(chosen.part.key) : undefined;
+  if (chosen.ok && row?.listed) return done({ part: row, pack: chosen.part.pack });
+  const carried = await partByTradeNumber(tables, text);
+  if (carried) return done(carried);
   if (!chosen.ok) return refused('bad-input', chosen.sentence, { field: 'partText' });
   const { key, makerCode, canonical, pack } = chosen.part;
-  const row = known.get(key);
   if (row) return done({ part: row, pack });
   const makerId = makers.find(({ code }) => code === makerCode)!.id;
   const part = await tables.catalogue.insertUnlisted({ key, makerId, number: text.trim(), canonical });

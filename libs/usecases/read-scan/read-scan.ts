@@ -7,9 +7,12 @@ import {
   readPartNumber,
   readUnitTag,
   sayGs1Problem,
+  tradeNumbersIn,
+  writeTradeNumber,
 } from '../../part-number';
 import { sightOf, type Actor } from '../actor';
 import type { PartRow, Tables } from '../ports/index';
+import { partByTradeNumber } from '../read-part-text/part-by-trade-number';
 import type { Ports } from '../run';
 import { searchTickets } from '../view-board/index';
 
@@ -31,16 +34,19 @@ export async function readScan(ports: Pick<Ports, 'store'>, actor: Actor, given:
   if (ticket) return { kind: 'ticket', id: ticket.id };
   const part = await partOf(store, text);
   if (part) return { kind: 'part', ...part, batch: null };
+  const carried = await partByTradeNumber(store, number);
+  if (carried) return { kind: 'part', part: refOf(carried.part), pack: carried.pack, batch: null };
   return /^(?:\d{8}|\d{12,14})$/.test(number) ? gtinAlone(number) : { kind: 'text' };
 }
 
 const unknown = (sentence: string): ScanAnswer => ({ kind: 'unknown', sentence });
 
+const noneBy = (number: string): string =>
+  `No part is known here by the trade number ${number}; scan or type the maker's number on the bag.`;
+
 function gtinAlone(digits: string): ScanAnswer {
   // A serial number can look like it: only one that can be nothing else is refused here.
-  return hasRightCheckDigit(digits) && digits.length >= 12
-    ? unknown(`No part is known here by the trade number ${digits}; scan or type the maker's number on the bag.`)
-    : { kind: 'text' };
+  return hasRightCheckDigit(digits) && digits.length >= 12 ? unknown(noneBy(digits)) : { kind: 'text' };
 }
 
 async function unitAt(store: Tables, actor: Actor, id: number): Promise<ScanAnswer> {
@@ -58,8 +64,12 @@ async function readBag(store: Tables, text: string): Promise<ScanAnswer> {
     const part = await partOf(store, number);
     if (part) return { kind: 'part', ...part, batch };
   }
+  const carried = await partByTradeNumber(store, text);
+  if (carried) return { kind: 'part', part: refOf(carried.part), pack: carried.pack, batch };
   const [first] = numbers;
   if (first !== undefined) return unknown(`The bag names the part ${first}, which is in no catalogue here.`);
+  const [trade] = tradeNumbersIn(text);
+  if (trade !== undefined) return unknown(noneBy(writeTradeNumber(trade)));
   return unknown("The code names no maker's number; scan or type the number printed on the bag.");
 }
 

@@ -6,16 +6,19 @@ import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 import { loadUnit, unitView } from '../view-unit/index';
 
+const MOST_SETTLED = 20;
+
 /** A unit that comes in again: its history, what was noted for this visit, an open callback, the evidence so far. */
 export async function viewVisit({ store, clock }: Ports, actor: Actor, id: number): Promise<Outcome<UnitVisit>> {
   const sight = sightOf(actor);
   if (sight !== null && !(await store.units.isAt(id, sight))) return noSuchUnit(id);
   const whole = await loadUnit(store, clock, id);
   if (!whole) return noSuchUnit(id);
-  const [openTicket, earlier, notes, callback] = await Promise.all([
+  const [openTicket, earlier, notes, settledNotes, callback] = await Promise.all([
     store.units.openTicket(id),
     store.tickets.earlier(id, 0),
     store.units.notes(id),
+    store.units.settledNotes(id, MOST_SETTLED),
     store.callbacks.openOf(id),
   ]);
   return done({
@@ -24,6 +27,7 @@ export async function viewVisit({ store, clock }: Ports, actor: Actor, id: numbe
     openTicket,
     earlierTickets: earlier.filter((ticket) => ticket.id !== openTicket?.id),
     notes: [...notes],
+    settledNotes: [...settledNotes],
     callback: callback && { id: callback.id, urgent: callback.urgent, say: callbackView(callback).say },
   });
 }

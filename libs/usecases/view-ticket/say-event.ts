@@ -35,6 +35,7 @@ const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   evidence: (data) => `Evidence recorded: ${text(data, 'kind').replace(/-/g, ' ')}.`,
   'evidence-set-aside': (data) => `Evidence set aside (${text(data, 'kind').replace(/-/g, ' ')})${because(data)}.`,
   'evidence-taken-up': (data) => `Evidence taken up again (${text(data, 'kind').replace(/-/g, ' ')}).`,
+  'note-settled': (data) => `Note for this visit settled${because(data)}. It said: ${text(data, 'note')}`,
   found: (data) => `As found: ${text(data, 'what')}.`,
   left: (data) => `As left: ${text(data, 'what')}.`,
   picked: (data) => `Picked ${text(data, 'quantity')} x ${text(data, 'part')} ${text(data, 'for')}${because(data)}.`,

@@ -1,4 +1,12 @@
-import type { EstimateRevision, PartWaitView, PhotoView, PickView, PlaceView, TicketView } from '../../contracts';
+import type {
+  EstimateRevision,
+  PartWaitView,
+  PhotoView,
+  PickView,
+  PlaceView,
+  TicketView,
+  UnitNoteView,
+} from '../../contracts';
 import { missingFor, SAFETY_POINTS } from '../../ticket';
 import { placeName, toPosition } from '../browse-catalogue/index';
 import { estimateView } from '../estimate-work/estimate-as-it-stands';
@@ -25,7 +33,7 @@ import { sayNeedless } from './say-needless';
 export interface Around {
   readonly before: readonly BeforeRow[];
   readonly events: readonly EventRow[];
-  readonly notes: readonly { sentence: string; source: string; on: string }[];
+  readonly notes: readonly UnitNoteView[];
   readonly earlier: readonly EarlierTicketRow[];
   readonly revisions: readonly EstimateRevision[];
   readonly shelf: TicketView['shelf'];

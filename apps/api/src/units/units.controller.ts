@@ -1,11 +1,19 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Put, Query } from '@nestjs/common';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
 import { z } from 'zod';
-import { newEvidence, setAsideEvidence, unitIdentity, unitTrail, unitView } from '../../../../libs/contracts';
+import {
+  newEvidence,
+  setAsideEvidence,
+  settleNote as settleNoteSchema,
+  unitIdentity,
+  unitTrail,
+  unitView,
+} from '../../../../libs/contracts';
 import {
   addEvidence,
   identifyUnit,
   setAsideEvidence as setAside,
+  settleNote,
   viewTrail,
   type Actor,
   type Ports,
@@ -21,6 +29,7 @@ import { PORTS } from '../tokens';
 class UnitIdentityDto extends createZodDto(unitIdentity) {}
 class NewEvidenceDto extends createZodDto(newEvidence) {}
 class SetAsideDto extends createZodDto(setAsideEvidence) {}
+class SettleNoteDto extends createZodDto(settleNoteSchema) {}
 class UnitTrailDto extends createZodDto(unitTrail) {}
 class TrailQuery extends createZodDto(
   z.object({
@@ -85,5 +94,19 @@ export class UnitsController {
     @CurrentActor() actor: Actor,
   ) {
     return answer(await setAside(this.ports, actor, { id, version, evidenceId, reason }));
+  }
+  @Post(':id/notes/:noteId/settle')
+  @HttpCode(200)
+  @Permit('settle-notes')
+  @Says('Settles a note that waited for the next visit, with what was done about it.')
+  @ZodResponse({ status: 200, type: UnitViewDto })
+  async settleNote(
+    @RowIdParam('id') id: number,
+    @RowIdParam('noteId') noteId: number,
+    @IfMatch() version: number,
+    @Body() { reason }: SettleNoteDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await settleNote(this.ports, actor, { id, version, noteId, reason }));
   }
 }

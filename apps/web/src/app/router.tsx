@@ -130,6 +130,12 @@ const shop = createRoute({
   path: '/shop',
   component: lazyRouteComponent(() => import('./pages/shop-page'), 'ShopPage'),
 });
+const shopParts = createRoute({
+  getParentRoute: () => root,
+  path: '/shop/parts',
+  validateSearch: (given: Record<string, unknown>): { code?: string } => ({ code: text(given['code']) }),
+  component: lazyRouteComponent(() => import('./pages/parts-page'), 'PartsPage'),
+});
 const newScheme = createRoute({
   getParentRoute: () => root,
   path: '/shop/schemes/new',
@@ -203,6 +209,7 @@ export const router = createRouter({
     shelfOrders,
     figures,
     shop,
+    shopParts,
     newScheme,
     scheme,
     settings,

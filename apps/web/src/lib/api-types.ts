@@ -715,13 +715,53 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Parts by number or name.
+         * Parts by number, trade number or name.
          * @description Needs the permission `see-catalogue`.
          */
         get: operations["catalogue-parts"];
         put?: never;
         post?: never;
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/parts/{id}/trade-numbers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Writes down the number in the bar code of a part's bag, and how many are in that bag.
+         * @description Needs the permission `number-bags`.
+         */
+        post: operations["catalogue-add-trade-number"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/parts/{id}/trade-numbers/{number}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Takes a trade number away from its part.
+         * @description Needs the permission `number-bags`.
+         */
+        delete: operations["catalogue-remove-trade-number"];
         options?: never;
         head?: never;
         patch?: never;
@@ -2441,6 +2481,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/units/{id}/notes/{noteId}/settle": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Settles a note that waited for the next visit, with what was done about it.
+         * @description Needs the permission `settle-notes`.
+         */
+        post: operations["units-settle-note"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/units/{id}/trail": {
         parameters: {
             query?: never;
@@ -2465,6 +2525,11 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        AddTradeNumberInput: {
+            number: string;
+            /** @default 1 */
+            pack: number;
+        };
         AuthorisationView: {
             by: string;
             /** @enum {string} */
@@ -3273,6 +3338,7 @@ export interface components {
             maker: string;
             listed: boolean;
             priceMinor: number | null;
+            tradeNumbers: components["schemas"]["TradeNumber"][];
         };
         PartRef: {
             key: string;
@@ -3973,6 +4039,18 @@ export interface components {
             outcome: "booked" | "owner-declined" | "part-sent" | "unit-gone" | "done-elsewhere";
             reason: components["schemas"]["Reason"];
         };
+        SettleNoteInput: {
+            reason: components["schemas"]["Reason"];
+        };
+        SettledNote: {
+            id: components["schemas"]["RowId"];
+            sentence: string;
+            source: string;
+            on: components["schemas"]["DayText"];
+            why: string;
+            by: string | null;
+            at: components["schemas"]["InstantText"];
+        };
         /** @enum {string} */
         SheetKind: "makers" | "lines" | "positions" | "parts" | "supersessions" | "schemes" | "rules" | "owners" | "tickets";
         SheetMapping: {
@@ -4348,11 +4426,7 @@ export interface components {
                 stage: components["schemas"]["Stage"];
                 points: components["schemas"]["MissingPoint"][];
             }[];
-            notes: {
-                sentence: string;
-                source: string;
-                on: components["schemas"]["DayText"];
-            }[];
+            notes: components["schemas"]["UnitNote"][];
             earlierTickets: {
                 id: components["schemas"]["RowId"];
                 number: string;
@@ -4361,6 +4435,10 @@ export interface components {
             }[];
             history: components["schemas"]["TicketEvent"][];
             sketch: string;
+        };
+        TradeNumber: {
+            number: string;
+            pack: number;
         };
         TrailEntry: {
             place: string;
@@ -4421,6 +4499,12 @@ export interface components {
             /** @default  */
             plate: string;
         };
+        UnitNote: {
+            id: components["schemas"]["RowId"];
+            sentence: string;
+            source: string;
+            on: components["schemas"]["DayText"];
+        };
         UnitRow: {
             id: components["schemas"]["RowId"];
             name: string;
@@ -4466,11 +4550,8 @@ export interface components {
                 closedOn: components["schemas"]["DayText"] | null;
                 complaint: string;
             }[];
-            notes: {
-                sentence: string;
-                source: string;
-                on: components["schemas"]["DayText"];
-            }[];
+            notes: components["schemas"]["UnitNote"][];
+            settledNotes: components["schemas"]["SettledNote"][];
             callback: {
                 id: components["schemas"]["RowId"];
                 urgent: boolean;
@@ -6017,7 +6098,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description Parts by number or name. */
+            /** @description Parts by number, trade number or name. */
             200: {
                 headers: {
                     [name: string]: unknown;
@@ -6029,6 +6110,69 @@ export interface operations {
             400: components["responses"]["Refused400"];
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "catalogue-add-trade-number": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddTradeNumberInput"];
+            };
+        };
+        responses: {
+            /** @description Writes down the number in the bar code of a part's bag, and how many are in that bag. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Part"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "catalogue-remove-trade-number": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+                number: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Takes a trade number away from its part. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Part"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -9369,6 +9513,49 @@ export interface operations {
         };
         responses: {
             /** @description Sets a unit's line, model, serial, options and plate. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UnitView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "units-settle-note": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+                noteId: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SettleNoteInput"];
+            };
+        };
+        responses: {
+            /** @description Settles a note that waited for the next visit, with what was done about it. */
             200: {
                 headers: {
                     [name: string]: unknown;

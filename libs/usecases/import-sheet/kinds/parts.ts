@@ -1,6 +1,18 @@
 import { fastenerSpecSchema, type FastenerSpec } from '../../../fastener';
-import { partKeyOf, readPartNumber, sayPartNumberProblem, type NumberRules } from '../../../part-number';
-import { cellsOfFastener, fastenerOfCells, type CellProblem, type PartSheetRow } from '../../../sheets';
+import {
+  partKeyOf,
+  readPartNumber,
+  sayPartNumberProblem,
+  writeTradeNumber,
+  type NumberRules,
+} from '../../../part-number';
+import {
+  cellsOfFastener,
+  fastenerOfCells,
+  type CellProblem,
+  type PartSheetRow,
+  type TradeNumberCell,
+} from '../../../sheets';
 import type { BulkPart, PartRow, ReadSheetRow, Tables, WeighedRow } from '../../ports/index';
 import {
   added,
@@ -25,6 +37,7 @@ export type ReadNumber =
 export const openParts: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
   const makers = await rulesByCode(tx);
   const said = new SaidBefore();
+  const claimed: Bags['claimed'] = new Map();
   let writes: BulkPart[] = [];
   return {
     async weigh(rows) {
@@ -32,9 +45,12 @@ export const openParts: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
       const read = rows.map((row) => ({ row, number: numberOf(row, makers) }));
       const keys = read.flatMap(({ number }) => (number.ok ? [number.key, ...withZeros(number)] : []));
       const known = new Map((await tx.catalogue.partsByKeys(keys)).map((part) => [part.key, part]));
+      const bags = await bagsOf(tx, rows, known, claimed);
       return read.map(({ row, number }) => {
         if (!number.ok) return rejected(row.n, number.problem);
-        const weighed = weighPart(row, number, known, said);
+        const taken = takenBag(row, number.key, bags);
+        if (taken) return taken;
+        const weighed = weighPart(row, number, known, bags, said);
         if ('write' in weighed) writes.push(weighed.write);
         return weighed.row;
       });
@@ -92,6 +108,7 @@ function weighPart(
   { n, values }: ReadSheetRow,
   number: { readonly key: string; readonly canonical: string },
   known: ReadonlyMap<string, PartRow>,
+  { kept: keptBags }: Bags,
   said: SaidBefore,
 ): { readonly row: WeighedRow } | { readonly row: WeighedRow; readonly write: BulkPart } {
   const row = values as unknown as PartSheetRow;
@@ -118,11 +135,70 @@ function weighPart(
     name: settled(row.name, before?.listed ? before.name : undefined, ''),
     fastener: fastener.value,
     priceMinor: minorUnits(row.price, before?.priceMinor ?? null),
+    ...(row.tradeNumbers === undefined ? {} : { tradeNumbers: byGtin(row.tradeNumbers ?? []) }),
   };
   if (!before) return { row: added(n), write: part };
-  const was = { number: before.number, name: before.name, fastener: kept, priceMinor: before.priceMinor };
+  const was = {
+    number: before.number,
+    name: before.name,
+    fastener: kept,
+    priceMinor: before.priceMinor,
+    ...(row.tradeNumbers === undefined ? {} : { tradeNumbers: byGtin(keptBags.get(before.id) ?? []) }),
+  };
   const { key: _key, maker: _maker, canonical: _canonical, ...now } = part;
   return before.listed && alike(was, now) ? { row: same(n) } : { row: changed(n), write: part };
+}
+
+/** Which part a trade number is of: on file, and in the rows before. */
+interface Bags {
+  readonly kept: ReadonlyMap<number, readonly TradeNumberCell[]>;
+  /** Parts on file by number. */
+  readonly held: ReadonlyMap<string, PartRow>;
+  /** Part keys by number, of the rows read so far. */
+  readonly claimed: Map<string, string>;
+}
+
+async function bagsOf(
+  tx: Tables,
+  rows: readonly ReadSheetRow[],
+  known: ReadonlyMap<string, PartRow>,
+  claimed: Bags['claimed'],
+): Promise<Bags> {
+  const named = rows.flatMap(({ values }) => (values as unknown as PartSheetRow).tradeNumbers ?? []);
+  if (
+    named.length === 0 &&
+    rows.every(({ values }) => (values as unknown as PartSheetRow).tradeNumbers === undefined)
+  ) {
+    return { kept: new Map(), held: new Map(), claimed };
+  }
+  const held = await tx.catalogue.partsByTradeNumbers(named.map(({ gtin }) => gtin));
+  const kept = new Map<number, TradeNumberCell[]>();
+  for (const { partId, gtin, pack } of await tx.catalogue.tradeNumbersOf([...known.values()].map(({ id }) => id))) {
+    kept.set(partId, [...(kept.get(partId) ?? []), { gtin, pack }]);
+  }
+  return { kept, held: new Map(held.map(({ gtin, part }) => [gtin, part])), claimed };
+}
+
+/** A trade number is of one part: a row that gives another's is rejected, and says whose it is. */
+function takenBag({ n, values }: ReadSheetRow, key: string, { held, claimed }: Bags): WeighedRow | null {
+  for (const { gtin } of (values as unknown as PartSheetRow).tradeNumbers ?? []) {
+    const holder = held.get(gtin);
+    const other = holder && holder.key !== key ? holder.number : undefined;
+    const earlier = claimed.get(gtin);
+    const whose = other ?? (earlier !== undefined && earlier !== key ? earlier : undefined);
+    if (whose !== undefined) {
+      const says = `${writeTradeNumber(gtin)} is the number of ${whose} already; a number is of one part.`;
+      return rejected(n, problem('tradeNumbers', 'not-accepted', says));
+    }
+    claimed.set(gtin, key);
+  }
+  return null;
+}
+
+/** In order of number, each once. */
+function byGtin(numbers: readonly TradeNumberCell[]): TradeNumberCell[] {
+  const once = new Map(numbers.map(({ gtin, pack }) => [gtin, { gtin, pack }]));
+  return [...once.values()].sort((a, b) => (a.gtin < b.gtin ? -1 : 1));
 }
 
 function minorUnits(price: number | null | undefined, kept: number | null): number | null {

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link, Navigate } from '@tanstack/react-router';
 import type { ScanAnswer } from '../../../../../libs/contracts';
+import { tradeNumbersIn, writeTradeNumber } from '../../../../../libs/part-number';
 import { EmptyView } from '../../components/empty-view';
 import { QueryView } from '../../components/query-view';
 import { OwnerHits } from '../../features/search/owner-hits';
@@ -54,10 +55,19 @@ function Scanned({ q, found }: { q: string; found: ScanAnswer }) {
   if (found.kind === 'ticket') return <Navigate to="/tickets/$id" params={{ id: found.id }} replace />;
   if (found.kind === 'unit') return <Navigate to="/units/$id" params={{ id: found.id }} replace />;
   if (found.kind === 'part') return <ScannedPart found={found} />;
+  const [tradeNumber] = tradeNumbersIn(q);
   return (
     <>
       <h1>Found for “{q}”</h1>
-      <EmptyView title={found.kind === 'unknown' ? found.sentence : 'Nothing found'} />
+      <EmptyView title={found.kind === 'unknown' ? found.sentence : 'Nothing found'}>
+        {tradeNumber === undefined ? null : (
+          <p>
+            <Link to="/shop/parts" search={{ code: writeTradeNumber(tradeNumber) }}>
+              Write down which part it is on
+            </Link>
+          </p>
+        )}
+      </EmptyView>
     </>
   );
 }

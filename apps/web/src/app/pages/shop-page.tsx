@@ -24,6 +24,9 @@ export function ShopPage() {
           <Link to="/shop/settings">Settings: how papers stand, how far back owners are called</Link>
         </p>
       ) : null}
+      <p>
+        <Link to="/shop/parts">Parts and the bar codes of their bags</Link>
+      </p>
       {mayBring ? (
         <p>
           <Link to="/shop/in-and-out">In and out: bring your spreadsheets in, take your data out</Link>

@@ -1,9 +1,12 @@
 import type { TicketView } from '../../../../../libs/contracts';
+import { UnitNotes } from '../../components/unit-notes';
 import { sayDayText } from '../../lib/say';
+import { useUnitAct } from './ticket-query';
 import classes from './ticket-notices.module.css';
 
 /** What must be seen first: on hold, closed, cancelled, and notes that waited for this visit of the unit. */
 export function TicketNotices({ ticket }: { ticket: TicketView }) {
+  const act = useUnitAct(ticket.id);
   const closed = ticket.closedAt ? sayDayText(ticket.closedAt.slice(0, 10)) : '';
   return (
     <>
@@ -12,12 +15,18 @@ export function TicketNotices({ ticket }: { ticket: TicketView }) {
         <p className={classes.notice}>{`Cancelled ${closed}: ${ticket.cancelled}`}</p>
       ) : null}
       {ticket.handedOver ? <p className={classes.notice}>Handed over {closed}.</p> : null}
-      {ticket.notes.map(({ sentence, source, on }) => (
-        <p key={sentence} className={classes.note}>
-          <strong>Noted for this visit:</strong> {sentence}{' '}
-          <span className="soft">{`${source}, ${sayDayText(on)}`}</span>
-        </p>
-      ))}
+      <UnitNotes
+        notes={ticket.notes}
+        words="Noted for this visit:"
+        busy={act.isPending}
+        error={act.error}
+        onSettle={
+          ticket.closedAt === null
+            ? (id, reason, onSuccess) =>
+                act.mutate({ method: 'POST', path: `/notes/${id}/settle`, body: { reason } }, { onSuccess })
+            : null
+        }
+      />
     </>
   );
 }

@@ -14,6 +14,7 @@ const NOUNS: Record<string, string> = {
   verdict_change: 'the verdict',
   estimate: 'an estimate',
   photo: 'a photo',
+  unit_note: 'a note for the next visit',
 };
 const ACTS: Record<string, string> = { insert: 'Wrote down', update: 'Changed', delete: 'Removed' };
 

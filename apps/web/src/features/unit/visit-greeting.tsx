@@ -1,12 +1,15 @@
 import { Link } from '@tanstack/react-router';
 import type { UnitVisit } from '../../../../../libs/contracts';
 import { EvidencePicture } from '../../components/evidence-picture';
-import { sayDayText } from '../../lib/say';
+import { UnitNotes } from '../../components/unit-notes';
+import { count, sayDayText, sayInstantDay } from '../../lib/say';
+import { useVisitAct } from './unit-query';
 import classes from './unit.module.css';
 
 /** What a unit is greeted with: a call that is open, notes that waited for it, its history, its evidence. */
 export function VisitGreeting({ visit }: { visit: UnitVisit }) {
-  const { callback, notes, earlierTickets, unit } = visit;
+  const { callback, notes, settledNotes, earlierTickets, unit } = visit;
+  const act = useVisitAct(unit.id);
   return (
     <>
       {callback ? (
@@ -15,13 +18,30 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
           {callback.say} <Link to="/callbacks">To the callbacks</Link>
         </p>
       ) : null}
-      {notes.map(({ sentence, source, on }) => (
-        <p key={`${source}-${sentence}`} className={classes.note}>
-          <strong>Noted for the next visit:</strong> {sentence}{' '}
-          <span className="soft">{`${source}, ${sayDayText(on)}`}</span>
-        </p>
-      ))}
+      <UnitNotes
+        notes={notes}
+        words="Noted for the next visit:"
+        busy={act.isPending}
+        error={act.error}
+        onSettle={(noteId, reason, onSuccess) =>
+          act.mutate({ method: 'POST', path: `/notes/${noteId}/settle`, body: { reason } }, { onSuccess })
+        }
+      />
       {!callback && notes.length === 0 ? <p className="soft">Nothing waits for this unit.</p> : null}
+      {settledNotes.length > 0 ? (
+        <details>
+          <summary>{count(settledNotes.length, 'note')} settled by hand</summary>
+          <ul>
+            {settledNotes.map(({ id, sentence, source, why, by, at }) => (
+              <li key={id}>
+                {sentence} <span className="soft">{source}</span>
+                <br />
+                <strong>{`${why}: ${by ?? 'somebody'}, ${sayInstantDay(at)}`}</strong>
+              </li>
+            ))}
+          </ul>
+        </details>
+      ) : null}
       <h2>Evidence so far</h2>
       <p>{unit.buildDates.sentence}</p>
       {unit.buildDates.evidence.length > 0 ? <EvidencePicture buildDates={unit.buildDates} boundaries={[]} /> : null}

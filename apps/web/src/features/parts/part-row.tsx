@@ -1,0 +1,89 @@
+import { Button, TextInput } from '@mantine/core';
+import { useState, type FormEvent } from 'react';
+import type { Part } from '../../../../../libs/contracts';
+import { ActProblem } from '../../components/act-problem';
+import { PartNumber } from '../../components/part-number';
+import { sayMoney } from '../../lib/say';
+import { useTradeNumberAct } from './parts-query';
+import classes from './parts.module.css';
+
+interface PartRowProps {
+  part: Part;
+  currency: string;
+  may: boolean;
+  /** a number that was scanned and leads nowhere yet */
+  offered: string;
+}
+
+/** One part of the catalogue with the numbers its bags carry. */
+export function PartRow({ part, currency, may, offered }: PartRowProps) {
+  const act = useTradeNumberAct(part.id);
+  return (
+    <li className={classes.part}>
+      <p className={classes.head}>
+        <PartNumber number={part.number} name={part.name} />
+        <span className="soft">{part.maker}</span>
+        <span className="num">{part.priceMinor === null ? 'no price' : sayMoney(part.priceMinor, currency)}</span>
+      </p>
+      {part.tradeNumbers.length === 0 ? <p className="soft">No bar code written down.</p> : null}
+      <ul className={classes.numbers}>
+        {part.tradeNumbers.map(({ number, pack }) => (
+          <li key={number}>
+            <span className="num">{number}</span> {pack === 1 ? 'one piece' : `bag of ${pack}`}
+            {may ? (
+              <Button
+                variant="subtle"
+                px="xs"
+                aria-label={`Take ${number} away from ${part.number}`}
+                loading={act.isPending}
+                onClick={() => act.mutate({ remove: number })}
+              >
+                Take away
+              </Button>
+            ) : null}
+          </li>
+        ))}
+      </ul>
+      {may ? <NumberForm part={part} act={act} offered={offered} /> : null}
+      <ActProblem error={act.error} />
+    </li>
+  );
+}
+
+interface NumberFormProps {
+  part: Part;
+  act: ReturnType<typeof useTradeNumberAct>;
+  offered: string;
+}
+
+function NumberForm({ part, act, offered }: NumberFormProps) {
+  const [typed, setTyped] = useState({ number: offered, pack: '1' });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const add = { number: typed.number.trim(), pack: Number(typed.pack) || 1 };
+    act.mutate({ add }, { onSuccess: () => setTyped({ number: '', pack: '1' }) });
+  };
+  return (
+    <form onSubmit={submit} className={classes.form}>
+      <TextInput
+        label="Digits under the bar code"
+        aria-label={`Digits under the bar code of ${part.number}`}
+        value={typed.number}
+        autoComplete="off"
+        spellCheck={false}
+        onChange={(event) => setTyped({ ...typed, number: event.currentTarget.value })}
+      />
+      <TextInput
+        label="Pieces in the bag"
+        aria-label={`Pieces in the bag of ${part.number}`}
+        inputMode="numeric"
+        className={classes.pack}
+        value={typed.pack}
+        onChange={(event) => setTyped({ ...typed, pack: event.currentTarget.value })}
+      />
+      <Button type="submit" loading={act.isPending} disabled={typed.number.trim() === ''}>
+        Write it down
+      </Button>
+    </form>
+  );
+}
