@@ -36,6 +36,7 @@ export function catalogueActions(db: Db): Actions {
       await saveTradeNumbers(db, rows);
     },
     async addUnlisted(rows) {
+      if (rows.length === 0) return;
       await db.$executeRaw`
         INSERT INTO part (key, maker_id, number, canonical, name, listed)
         SELECT r.key, m.id, r.number, r.canonical, 'Not in the catalogue', false

@@ -7,6 +7,7 @@ export function ownerActions(db: Db): Pick<BulkStore, 'owners' | 'insertOwners' 
       SELECT id, location_id AS "locationId", name, phone, email, address, consent FROM owner
       WHERE ${locationId}::int IS NULL OR location_id = ${locationId}::int ORDER BY id`,
     async insertOwners(rows) {
+      if (rows.length === 0) return [];
       const ids = await takeIds(db, 'owner', rows.length);
       await db.$executeRaw`
         INSERT INTO owner (id, location_id, name, phone, email, address, consent)
@@ -16,6 +17,7 @@ export function ownerActions(db: Db): Pick<BulkStore, 'owners' | 'insertOwners' 
       return ids;
     },
     async updateOwners(rows) {
+      if (rows.length === 0) return;
       await db.$executeRaw`
         UPDATE owner o SET name = r.name, phone = r.phone, email = r.email, address = r.address, consent = r.consent,
                version = version + 1

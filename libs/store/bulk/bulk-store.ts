@@ -7,9 +7,10 @@ import { ownerActions } from './bulk-owners';
 import { ticketActions } from './bulk-tickets';
 import { unitActions } from './bulk-units';
 
-/** Rows as sets, one statement for each call. */
+/** Rows as sets, a few statements for each call. */
 export function bulkStore(db: Db, zone: string): BulkStore {
   return {
+    keepTrailByBatch: async () => void (await db.$executeRaw`SELECT audit_begin_batches()`),
     ...catalogueActions(db),
     ...lineActions(db),
     ...documentActions(db),

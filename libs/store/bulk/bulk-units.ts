@@ -1,6 +1,7 @@
 import type { BulkOwner, BulkStore, BulkUnit, OwnerWithUnit } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import { envelopeColumns, writeDaySet } from '../units/day-set-text';
 import { squeeze } from '../units/unit-store';
 import { takeIds, withIds } from './bulk-owners';
 
@@ -30,20 +31,29 @@ export function unitActions(db: Db): Actions {
     bareUnits: (ownerIds) => db.$queryRaw<BulkUnit[]>`
       SELECT ${UNIT} WHERE u.owner_id = ANY(${[...ownerIds]}::int[]) AND u.serial IS NULL ORDER BY u.id`,
     async insertUnits(rows) {
+      if (rows.length === 0) return [];
       const ids = await takeIds(db, 'unit', rows.length);
-      const full = rows.map((row) => ({ ...row, search: row.serial === null ? null : squeeze(row.serial) }));
+      const full = rows.map(({ built, ...row }) => ({
+        ...row,
+        ...envelopeColumns(built),
+        days: writeDaySet(built),
+        search: row.serial === null ? null : squeeze(row.serial),
+      }));
       await db.$executeRaw`
-        INSERT INTO unit (id, owner_id, line_id, model_id, serial, serial_absent, serial_search, options, plate, built,
-                          built_from, built_to)
-        SELECT r.id, r."ownerId", l.id, m.id, r.serial, r."serialAbsent", r.search, r.options, r.plate, '{}', 0, 0
+        INSERT INTO unit (id, owner_id, location_id, line_id, model_id, serial, serial_absent, serial_search,
+                          serial_scheme, serial_key, options, plate, built, built_from, built_to)
+        SELECT r.id, o.id, o.location_id, l.id, m.id, r.serial, r."serialAbsent", r.search, r."serialScheme",
+               r."serialKey", r.options, r.plate, r.days, r."from", r."to"
         FROM jsonb_to_recordset(${withIds(full, ids)}::jsonb)
           AS r(id int, "ownerId" int, line text, model text, serial text, "serialAbsent" text, search text,
-               options jsonb, plate text)
+               "serialScheme" text, "serialKey" text, options jsonb, plate text, days int4multirange, "from" int, "to" int)
+        JOIN owner o ON o.id = r."ownerId"
         LEFT JOIN product_line l ON l.code = r.line
         LEFT JOIN model m ON m.line_id = l.id AND m.number = r.model`;
       return ids;
     },
     async updateUnits(rows) {
+      if (rows.length === 0) return;
       const full = rows.map((row) => ({ ...row, search: row.serial === null ? null : squeeze(row.serial) }));
       await db.$executeRaw`
         UPDATE unit u SET owner_id = r."ownerId", line_id = l.id, model_id = m.id, serial = r.serial,
@@ -57,6 +67,7 @@ export function unitActions(db: Db): Actions {
         WHERE u.id = r.id`;
     },
     async addEvidence(rows, personId) {
+      if (rows.length === 0) return;
       await db.$executeRaw`
         INSERT INTO evidence (unit_id, kind, data, recorded_by)
         SELECT r."unitId", r.kind, r.data, ${personId}::int

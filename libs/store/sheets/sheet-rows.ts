@@ -3,7 +3,7 @@ import type { Db } from '../db';
 
 type RowActions = Pick<
   SheetStore,
-  'addRows' | 'rowsAfter' | 'keepReadings' | 'groupsAfter' | 'keepWeighed' | 'dropGoodRows'
+  'addRows' | 'rowsAfter' | 'keepReadings' | 'groupsAfter' | 'keepProblems' | 'dropGoodRows'
 >;
 
 /** Rows go over as one JSON text for each statement. */
@@ -18,15 +18,21 @@ export function rowActions(db: Db): RowActions {
       SELECT n, cells FROM sheet_row WHERE sheet_id = ${id}::int AND n > ${n}::int ORDER BY n LIMIT ${limit}::int`,
     async keepReadings(id, rows) {
       await db.$executeRaw`
-        UPDATE sheet_row s SET key = r.key, "values" = r."values", problems = r.problems, outcome = NULL
+        UPDATE sheet_row s SET key = r.key, "values" = r."values", problems = r.problems
         FROM jsonb_to_recordset(${JSON.stringify(rows)}::jsonb) AS r(n int, key text, "values" jsonb, problems jsonb)
         WHERE s.sheet_id = ${id}::int AND s.n = r.n`;
     },
     groupsAfter: (id, key, limit) => groupsAfter(db, id, key, limit),
-    async keepWeighed(id, rows) {
+    async keepProblems(id, rows) {
+      const good = rows.flatMap(({ n, problems }) => (problems.length === 0 ? [n] : []));
+      const bad = rows.flatMap(({ n, problems }) => (problems.length === 0 ? [] : [{ n, problems }]));
       await db.$executeRaw`
-        UPDATE sheet_row s SET outcome = r.outcome, problems = r.problems
-        FROM jsonb_to_recordset(${JSON.stringify(rows.map(kept))}::jsonb) AS r(n int, outcome text, problems jsonb)
+        UPDATE sheet_row SET problems = NULL
+        WHERE sheet_id = ${id}::int AND n = ANY(${good}::int[]) AND problems IS NOT NULL`;
+      if (bad.length === 0) return;
+      await db.$executeRaw`
+        UPDATE sheet_row s SET problems = r.problems
+        FROM jsonb_to_recordset(${JSON.stringify(bad)}::jsonb) AS r(n int, problems jsonb)
         WHERE s.sheet_id = ${id}::int AND s.n = r.n`;
     },
     async dropGoodRows(id) {
@@ -34,11 +40,6 @@ export function rowActions(db: Db): RowActions {
     },
   };
 }
-
-const kept = <T extends { problems: readonly unknown[] }>(row: T) => ({
-  ...row,
-  problems: row.problems.length === 0 ? null : row.problems,
-});
 
 /** The last group of a page is read to its end, so that no group is cut. */
 async function groupsAfter(db: Db, id: number, key: string | null, limit: number): Promise<readonly ReadSheetRow[]> {

@@ -2,7 +2,7 @@ import type { LookAtSheet, SheetView } from '../../contracts';
 import { headingsOf, kindOf, mappingProblems } from '../../sheets';
 import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
-import type { SheetChoice, SheetRecord } from '../ports/index';
+import type { SheetChoice, SheetRecord, Tables } from '../ports/index';
 import type { Ports } from '../run';
 import { mappingKey } from './remembered-mapping';
 import { viewSheet } from './view-sheet';
@@ -24,7 +24,7 @@ export async function lookAtSheet(
   actor: Actor,
   { id, version, ...asked }: LookAtSheet & OnSheet,
 ): Promise<Outcome<SheetView>> {
-  const looked = await ports.store.transaction(async (tx) => {
+  const looked = await working(ports, id, async (tx) => {
     const held = await heldSheet(tx.sheets, actor, { id, version });
     if (!held.ok) return held;
     const sheet = held.value;
@@ -38,7 +38,7 @@ export async function lookAtSheet(
     await tx.settings.write(mappingKey(sheet.kind), headingsOf(choice.mapping, sheet.headings), actor.id);
     await tx.live.tell('sheet', id);
     return done(null);
-  }, LONG);
+  });
   return looked.ok ? viewSheet(ports, actor, id) : looked;
 }
 
@@ -73,6 +73,16 @@ export function tellProgress({ store, clock }: Ports, id: number, doing: string)
   };
 }
 
+/** Long work on a file in one transaction. Where it breaks off, nothing is said to be done with the file any more. */
+export async function working<T>({ store }: Ports, id: number, work: (tx: Tables) => Promise<T>): Promise<T> {
+  try {
+    return await store.transaction(work, LONG);
+  } catch (error) {
+    await store.sheets.progress(id, null, 0);
+    throw error;
+  }
+}
+
 const TELL_EVERY_MS = 300;
 /** A million rows take their time. */
-export const LONG = { minutes: 30 };
+const LONG = { minutes: 60 };

@@ -32,7 +32,7 @@ export async function weighSheet(
     const weighed = await run.weigh(rows);
     for (const { outcome } of weighed) if (outcome) counts[outcome]++;
     if (write) await run.write();
-    await tx.sheets.keepWeighed(sheet.id, weighed);
+    await tx.sheets.keepProblems(sheet.id, weighed);
     key = rows[rows.length - 1]!.key;
     seen += rows.length;
     await onRows(seen);

@@ -3,9 +3,12 @@ import type { RulebookDocument } from '../../contracts';
 import type { FastenerSpec, ShearJoint } from '../../fastener';
 import type { SupersessionFile } from '../../fit-rules';
 import type { NumberRules, SupersessionDirection } from '../../part-number';
+import type { BuiltColumns } from './unit-store';
 
-/** Rows as sets: what an import reads and writes, one statement for each call however many rows there are. */
+/** Rows as sets: what an import reads and writes, a few statements for each call however many rows there are. */
 export interface BulkStore {
+  /** From here on, the trail keeps what this transaction writes by the statement and not row by row. */
+  keepTrailByBatch(): Promise<void>;
   saveMakers(rows: readonly { code: string; name: string; numberRules: NumberRules }[]): Promise<void>;
   /** Numbers of the maker's parts, listed or not. */
   numbersOf(makerCode: string): Promise<readonly { number: string; canonical: string }[]>;
@@ -27,7 +30,8 @@ export interface BulkStore {
   unitsByIds(ids: readonly number[], locationId: number | null): Promise<readonly BulkUnit[]>;
   /** Units of these owners that have no serial. */
   bareUnits(ownerIds: readonly number[]): Promise<readonly BulkUnit[]>;
-  insertUnits(rows: readonly NewBulkUnit[]): Promise<readonly number[]>;
+  /** Each with the build days that its evidence leaves. */
+  insertUnits(rows: readonly (NewBulkUnit & BuiltColumns)[]): Promise<readonly number[]>;
   updateUnits(rows: readonly (NewBulkUnit & { id: number })[]): Promise<void>;
   addEvidence(rows: readonly { unitId: number; kind: string; data: object }[], personId: number): Promise<void>;
   ticketsByNumbers(numbers: readonly string[]): Promise<readonly BulkTicket[]>;

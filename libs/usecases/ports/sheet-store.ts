@@ -87,7 +87,8 @@ export interface SheetStore {
   keepReadings(id: number, rows: readonly (ReadSheetRow | Omit<RejectedRow, 'cells'>)[]): Promise<void>;
   /** Rows that could be read, in order of key and number, whole groups: at least `limit` unless there are fewer. */
   groupsAfter(id: number, key: string | null, limit: number): Promise<readonly ReadSheetRow[]>;
-  keepWeighed(id: number, rows: readonly WeighedRow[]): Promise<void>;
+  /** Keeps why weighed rows are rejected; a row that is not has nothing against it any more. */
+  keepProblems(id: number, rows: readonly WeighedRow[]): Promise<void>;
   rejected(id: number, afterRow: number, limit: number): Promise<readonly RejectedRow[]>;
   /** Ends a dry run or an import: raises the version. */
   conclude(id: number, state: 'looked' | 'done', choice: SheetChoice, outcome: SheetOutcome): Promise<void>;

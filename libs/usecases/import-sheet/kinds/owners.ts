@@ -1,4 +1,5 @@
 import { inferUnit, evidenceOf, preparedShop } from '../../build-days/index';
+import type { PreparedShop } from '../../../build-date';
 import { sightOf } from '../../actor';
 import { hasValue, ownerKey, type CellProblem, type OwnerSheetRow } from '../../../sheets';
 import type { BulkOwner, BulkUnit, NewBulkOwner, ReadSheetRow, WeighedRow } from '../../ports/index';
@@ -32,6 +33,11 @@ interface OwnerPlan {
 interface Row {
   readonly n: number;
   readonly row: OwnerSheetRow;
+}
+
+/** A row that goes in; null where it is about an owner alone. */
+interface AcceptedRow extends Row {
+  readonly unit: RowUnit | null;
 }
 
 /** Owners with their units. An owner is the same by number, or else by name and phone (or e-mail). */
@@ -105,11 +111,7 @@ class OwnersRun implements KindRun {
     if (wrong) return group.map(({ n }) => rejected(n, wrong));
     const before = found[0] ?? null;
     const given: Partial<Record<(typeof OWNER_FIELDS)[number], unknown>> = {};
-    const units: RowUnit[] = [];
-    const owner = ownerPlan(before, group, this.context.actor.locationId);
-    const ownerChanges = before === null || !alike(ownerFields(before), ownerFields(owner));
-    let told = false;
-    const weighed = group.map((one): WeighedRow => {
+    const judged = group.map((one): WeighedRow | AcceptedRow => {
       const problems = [
         ...contradictions(one.row, given, first!.n),
         ...unitProblems(one.row, this.lines.get(one.row.line ?? '')),
@@ -118,16 +120,25 @@ class OwnersRun implements KindRun {
       const unit = this.weighUnit(key, one, before, find, bare);
       if (unit !== null && 'says' in unit) return rejected(one.n, unit);
       if (unit !== null && 'outcome' in unit) return unit;
-      const owns = told ? null : before === null ? added(one.n) : ownerChanges ? changed(one.n) : null;
-      told = true;
-      if (unit === null) return owns ?? same(one.n);
-      units.push(unit);
-      if (!unit.before) return added(one.n);
-      const stays = unitStays(unit) && (before === null ? false : unit.before.ownerId === before.id);
-      return stays ? (owns ?? same(one.n)) : changed(one.n);
+      for (const field of toAgree(one.row)) if (hasValue(one.row[field])) given[field] ??= one.row[field];
+      return { ...one, unit };
     });
-    if (told) this.plans.push({ before, owner, changes: ownerChanges, units });
-    return weighed;
+    // What a rejected row says of the owner is left out with it.
+    const accepted = judged.filter((one) => 'unit' in one);
+    if (accepted.length === 0) return judged as WeighedRow[];
+    const owner = ownerPlan(before, accepted, this.context.actor.locationId);
+    const changes = before === null || !alike(ownerFields(before), ownerFields(owner));
+    this.plans.push({ before, owner, changes, units: accepted.flatMap(({ unit }) => unit ?? []) });
+    return judged.map((one) => {
+      if (!('unit' in one)) return one;
+      const { n, unit } = one;
+      // The first of them brings the owner along.
+      const owns = one !== accepted[0] || !changes ? null : before === null ? added(n) : changed(n);
+      if (unit === null) return owns ?? same(n);
+      if (!unit.before) return added(n);
+      const stays = unitStays(unit) && before !== null && unit.before.ownerId === before.id;
+      return stays ? (owns ?? same(n)) : changed(n);
+    });
   }
 
   /** The row's unit, null where it has none, what is wrong with it, or that an earlier row said the same. */
@@ -167,7 +178,10 @@ class OwnersRun implements KindRun {
       plan.units.map((one) => ({ ...one, ownerId: plan.before?.id ?? idOf.get(plan)! })),
     );
     const news = units.filter(({ before }) => before === null);
-    const unitIds = await tx.bulk.insertUnits(news.map(({ unit, ownerId }) => ({ ...unit, ownerId })));
+    const shop = news.length === 0 ? null : await preparedShop(tx);
+    const unitIds = await tx.bulk.insertUnits(
+      news.map(({ unit, ownerId, evidence }) => ({ ...unit, ownerId, ...this.datesOf(unit, evidence, shop!) })),
+    );
     const old = units.filter((one) => one.before !== null && (!unitStays(one) || one.before.ownerId !== one.ownerId));
     await tx.bulk.updateUnits(old.map(({ unit, ownerId, before }) => ({ ...unit, ownerId, id: before!.id })));
     const evidence = [
@@ -176,11 +190,19 @@ class OwnersRun implements KindRun {
     ];
     await tx.bulk.addEvidence(evidence, actor.id);
     for (const { before, unit } of old) if (before!.hasRecords && unit.line) this.touched.add(unit.line);
-    await this.date([...unitIds, ...old.map(({ before }) => before!.id)]);
+    await this.dateAnew(old.map(({ before }) => before!.id));
   }
 
-  /** The possible build days of what came in, by the code that dates a unit every day. */
-  private async date(ids: readonly number[]): Promise<void> {
+  /** The possible build days of a unit that comes in, by the code that dates a unit every day. */
+  private datesOf({ line: code, serial }: RowUnit['unit'], evidence: RowUnit['evidence'], shop: PreparedShop) {
+    const line = this.lines.get(code ?? '') ?? null;
+    const unit = { serial, line, maker: line?.maker ?? null };
+    const rows = evidence.map((piece, id) => ({ ...piece, data: { ...piece.data }, id, setAside: null }));
+    return inferUnit(unit, evidenceOf(unit, rows), shop, this.context.clock.today()).columns;
+  }
+
+  /** The same for units on file that the rows say something new of. */
+  private async dateAnew(ids: readonly number[]): Promise<void> {
     const { tx, clock } = this.context;
     if (ids.length === 0) return;
     const shop = await preparedShop(tx);
@@ -201,6 +223,9 @@ class OwnersRun implements KindRun {
 }
 
 const OWNER_FIELDS = ['name', 'phone', 'email', 'address', 'consent'] as const;
+/** What rows of an owner without a number can say differently; by the others they were grouped. */
+const BESIDE_THE_NAME = ['email', 'address', 'consent'] as const;
+const toAgree = ({ ownerNumber }: OwnerSheetRow) => (ownerNumber ? OWNER_FIELDS : BESIDE_THE_NAME);
 
 function ownerProblem(row: OwnerSheetRow, found: readonly BulkOwner[]): CellProblem | null {
   if (row.ownerNumber && found.length === 0)
@@ -218,13 +243,11 @@ function ownerProblem(row: OwnerSheetRow, found: readonly BulkOwner[]): CellProb
   return null;
 }
 
-/** Rows of one owner must agree about it; a blank agrees with everything. */
+/** Rows of one owner must agree about it; a blank agrees with everything, and so does what nobody said before. */
 function contradictions(row: OwnerSheetRow, given: Partial<Record<string, unknown>>, first: number): CellProblem[] {
-  return OWNER_FIELDS.flatMap((field) => {
+  return toAgree(row).flatMap((field) => {
     const value = row[field];
-    if (!hasValue(value) || field === 'name' || field === 'phone') return [];
-    if (given[field] === undefined) given[field] = value;
-    if (given[field] === value) return [];
+    if (!hasValue(value) || given[field] === undefined || given[field] === value) return [];
     return [
       problem(
         field,

@@ -2,7 +2,7 @@ import { formatDay } from '../../../day';
 import type { RuleSheetRow } from '../../../sheets';
 import type { SaveBulletin } from '../../../contracts';
 import type { BulletinRecord, ReadSheetRow, WeighedRow } from '../../ports/index';
-import { publishIn } from '../../publish-bulletin/publish-bulletin';
+import { DraftGoneStale, publishIn } from '../../publish-bulletin/publish-bulletin';
 import { bulletinKey, checkDraft } from '../../save-bulletin/save-bulletin';
 import { ImportRefused } from '../import-refused';
 import {
@@ -152,21 +152,31 @@ class RulesRun implements KindRun {
   }
 
   async write(): Promise<void> {
-    const { tx, clock, actor, publish } = this.context;
+    const { tx } = this.context;
     for (const { key, input, before } of this.plans) {
+      const paper = `Paper ${input.number} of ${input.publisher}`;
+      if (before && (await tx.bulletins.lock(before.id))?.version !== before.version)
+        throw new ImportRefused(`${paper} was changed meanwhile; look at the file again.`);
       if (before) await tx.bulletins.update(before.id, input);
       const id = before?.id ?? (await tx.bulletins.insert(key, input));
-      if (id === null)
-        throw new ImportRefused(
-          `Paper ${input.number} of ${input.publisher} came on file meanwhile; look at the file again.`,
-        );
+      if (id === null) throw new ImportRefused(`${paper} came on file meanwhile; look at the file again.`);
       await tx.live.tell('bulletin', id);
-      if (!publish) continue;
-      const version = (await tx.bulletins.find(id))!.version;
-      const published = await publishIn(tx, clock, actor, { id, version });
-      if (!published.ok) throw new ImportRefused(published.refusal.detail);
-      this.recheckId = published.value.recheckId;
+      if (this.context.publish) await this.publish(id, paper);
     }
+  }
+
+  /** Publishes a draft; the papers before it in the file are published already, and it may no longer fit with them. */
+  private async publish(id: number, paper: string): Promise<void> {
+    const { tx, clock, actor } = this.context;
+    const version = (await tx.bulletins.find(id))!.version;
+    const published = await publishIn(tx, clock, actor, { id, version }).catch((error: unknown) => {
+      if (!(error instanceof DraftGoneStale)) throw error;
+      throw new ImportRefused(
+        `${paper} does not fit with what is published before it, so nothing is imported: ${error.problems.join(' ')}`,
+      );
+    });
+    if (!published.ok) throw new ImportRefused(published.refusal.detail);
+    this.recheckId = published.value.recheckId;
   }
 
   finish(): Promise<number | null> {

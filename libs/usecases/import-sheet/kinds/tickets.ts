@@ -24,7 +24,7 @@ class TicketsRun implements KindRun {
   private places = new Map<string, ReadonlyMap<string, number>>();
   private parts!: TicketParts;
   private readonly touched = new Set<string>();
-  private writes: NewBulkTicket[] = [];
+  private writes: (NewBulkTicket & { readonly line: string })[] = [];
 
   constructor(private readonly context: KindContext) {}
 
@@ -71,7 +71,7 @@ class TicketsRun implements KindRun {
       const otherwise = recordsOnFile(before, ticket, group);
       return otherwise ? withTheOthers(group, otherwise) : group.map(({ n }) => same(n));
     }
-    this.writes.push(ticket);
+    this.writes.push({ ...ticket, line: unit!.line! });
     return group.map(({ n }) => added(n));
   }
 
@@ -148,11 +148,7 @@ class TicketsRun implements KindRun {
     const { tx, actor } = this.context;
     await tx.bulk.addUnlisted(this.parts.takeNew());
     await tx.bulk.insertTickets(this.writes, actor.id);
-    const units = await tx.bulk.unitsByIds(
-      this.writes.map(({ unitId }) => unitId),
-      null,
-    );
-    for (const { line } of units) if (line) this.touched.add(line);
+    for (const { line } of this.writes) this.touched.add(line);
   }
 
   finish(): Promise<number | null> {
