@@ -2,10 +2,15 @@ import { bad, shown, textOfCell, LONGEST_CELL, type Cell, type Reading } from '.
 
 /** As spreadsheets write it: one digit, decimals, a sign. A serial such as 7E01234 has none and is whole. */
 const SCIENTIFIC = /^[+-]?\d([.,]\d+)?E[+-]\d{2,}$/i;
+/** The months whole and as they are usually cut, English and German. DECK-1 and MARK-2 begin like one and are none. */
+const MONTH = [
+  'jan(?:uary|uar)?|feb(?:ruary|ruar)?|mar(?:ch)?|mär(?:z)?|mrz|apr(?:il)?|may|mai|june?|juni|july?|juli|aug(?:ust)?',
+  'sept?(?:ember)?|o[ck]t(?:ober)?|nov(?:ember)?|de[cz](?:ember)?',
+].join('|');
 /** Days as spreadsheets show what they took for one: 12-Mar, Mar-12, 03.Mai, 2012-03-01 00:00:00. */
 const DAYLIKE = [
-  /^\d{1,2}[-./ ](jan|feb|mar|mär|mrz|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-zä]*\.?$/i,
-  /^(jan|feb|mar|mär|mrz|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)[a-zä]*\.?[-./ ]\d{1,4}$/i,
+  new RegExp(`^\\d{1,2}[-./ ](?:${MONTH})\\.?$`, 'i'),
+  new RegExp(`^(?:${MONTH})\\.?[-./ ]\\d{1,4}$`, 'i'),
   /^\d{4}-\d{2}-\d{2}[ T]\d{2}:\d{2}(:\d{2})?$/,
 ];
 const FAULTS = /^#(REF|N\/A|VALUE|NAME|NUM|NULL|DIV\/0|SPILL|CALC)[!?]?$/i;

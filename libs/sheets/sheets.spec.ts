@@ -6,6 +6,7 @@ import {
   numberIn,
   proposeMapping,
   readRow,
+  reportedCell,
   SHEET_KINDS,
   withGuard,
   withNameGuard,
@@ -36,6 +37,14 @@ describe('a name that a spreadsheet has been at', () => {
     ['Mar-12', 'became-a-day'],
     ['2012-03-01 00:00:00', 'became-a-day'],
     [{ date: '2012-03-01' }, 'became-a-day'],
+    ['3-März', 'became-a-day'],
+    ['Sept-09', 'became-a-day'],
+    ['October-2024', 'became-a-day'],
+    ['1.Dez.', 'became-a-day'],
+    ['DECK-1', 'good'],
+    ['MARK-2', 'good'],
+    ['NOVA-2', 'good'],
+    ['1-MARINE', 'good'],
     ['=A2', 'formula'],
     ["'=A2", 'good'],
   ])('%j is %s', (cell, code) => expect(name(cell)).toBe(code));
@@ -111,6 +120,55 @@ describe('the mark that keeps a cell from being run', () => {
         (text) => {
           const read = nameOf(60)(withNameGuard(text), how);
           expect(read).toEqual({ ok: true, value: text });
+        },
+      ),
+    ));
+});
+
+describe('a cell in the list of rejected rows', () => {
+  const { number, price } = kindOf('parts').columns;
+  it.each<[Cell, string]>([
+    ['1.23E+11', '1.23E+11'],
+    ['12-Mar', '12-Mar'],
+    ['=A2', '#N/A'],
+    [{ formula: '=A2' }, '#N/A'],
+    [{ date: '2012-03-01' }, '#N/A'],
+    [{ merged: 'A1:A3' }, '#N/A'],
+    [12.5, '#N/A'],
+    ['70-412A', '70-412A'],
+    ["'=A2", "'=A2"],
+    ['-7', "'-7"],
+  ])('%j of a part number stands as %s', (cell, expected) => expect(reportedCell(cell, number, how)).toBe(expected));
+
+  it('that nobody refused keeps its text, guarded once', () => {
+    expect(["'=A2", '=A2', 'plain'].map((cell) => reportedCell(cell, undefined, how))).toEqual([
+      "'=A2",
+      "'=A2",
+      'plain',
+    ]);
+  });
+
+  it('is refused again whatever it was, when the column refused it', () =>
+    fc.assert(
+      fc.property(
+        fc.oneof<fc.Arbitrary<Cell>[]>(
+          fc.string(),
+          fc.double(),
+          fc.boolean(),
+          fc.record({ formula: fc.string({ minLength: 1 }) }),
+          fc.record({ date: fc.constant('2020-01-01') }),
+          fc.record({ fault: fc.constant('#REF!') }),
+          fc.record({ merged: fc.constant('A1:B2') }),
+        ),
+        fc.constantFrom(number!, price!),
+        (cell, column) => {
+          const taken = (one: Cell) =>
+            readRow(kindOf('parts'), ['HOLM', column === number ? one : '1', one], {
+              ...how,
+              mapping: column === number ? { maker: 0, number: 1 } : { maker: 0, number: 1, price: 2 },
+              looks: [],
+            }).ok;
+          if (!taken(cell)) expect(taken(reportedCell(cell, column, how))).toBe(false);
         },
       ),
     ));

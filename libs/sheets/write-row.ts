@@ -1,5 +1,7 @@
-import type { Kind } from './column';
-import { withGuard, withNameGuard } from './readers';
+import { isBlank, textOfCell, type Cell } from './cell';
+import type { Column, Kind } from './column';
+import { brokenCell } from './damage';
+import { withGuard, withNameGuard, withoutGuard, type ReadHow } from './readers';
 
 /** The cells of a row for an export, in the order of the kind's columns, guarded against running as formulas. */
 export function writeRow(kind: Kind, values: Readonly<Record<string, unknown>>): readonly string[] {
@@ -8,6 +10,21 @@ export function writeRow(kind: Kind, values: Readonly<Record<string, unknown>>):
     if (value === null || value === undefined) return '';
     return kind.names.includes(field) ? withNameGuard(write(value)) : withGuard(write(value));
   });
+}
+
+/** Stands for a cell whose damage text cannot show; spreadsheets know it as "not available", and it is never read. */
+const NOT_AVAILABLE = '#N/A';
+
+/**
+ * The cell as it stands in a list of rejected rows. As text, a formula, a day in a column of part numbers or a place
+ * under a merged cell would be taken for whole when the list comes back; where the column named refused the cell
+ * itself and would accept its text, a mark that is always refused stands in its place.
+ */
+export function reportedCell(cell: Cell, column: Column | undefined, how: ReadHow): string {
+  const text = withGuard(withoutGuard(textOfCell(cell)));
+  if (!column) return text;
+  const refused = (one: Cell) => brokenCell(one) !== null || !column.read(one, how).ok;
+  return refused(cell) && (isBlank(text) || !refused(text)) ? NOT_AVAILABLE : text;
 }
 
 /** The headings of an export or a template. */

@@ -1,5 +1,6 @@
 import { startWorker } from '../../apps/worker/src/start-worker';
-import type { CallbackView, Problem, SheetView } from '../../libs/contracts';
+import type { CallbackView, Problem, SheetView, UnitTrail } from '../../libs/contracts';
+import { verifyTrail } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, rule } from '../api/api-shop';
 import { finished } from '../recheck/wait';
@@ -63,8 +64,13 @@ describe('a spreadsheet of parts', () => {
       { key: 'HOLM/90101', price_minor: 120, d: '8' },
     ]);
     expect(
-      await table(`SELECT act, noun FROM audit_entry WHERE noun = 'part' AND act = 'insert' AND person_id IS NOT NULL`),
-    ).toHaveLength(2);
+      await table(
+        `SELECT act, change->'rows' AS rows FROM audit_entry WHERE noun = 'part' AND person_id IS NOT NULL ORDER BY id`,
+      ),
+    ).toEqual([
+      { act: 'update', rows: 1 },
+      { act: 'insert', rows: 2 },
+    ]);
     expect(counts(await desk.look('parts', PARTS))).toEqual({ add: 0, change: 0, same: 3, rejected: 0 });
     expect((await desk.import<Problem>(await desk.look('parts', PARTS))).body.detail).toContain('in the shop already');
   });
@@ -143,6 +149,11 @@ describe('a spreadsheet of parts', () => {
     expect(await table(`SELECT 1 FROM part WHERE canonical = '0012'`)).toEqual([]);
     const list = (await desk.download(`/sheets/${looked.id}/rejected`)).toString();
     expect(list.split('\r\n')[1]).toContain('4,');
+    const again = await desk.look('parts', list);
+    expect([again.rows, counts(again).rejected]).toEqual([9, 9]);
+    expect((await desk.download(`/sheets/${again.id}/rejected`)).toString().split('\r\n')[0]).toBe(
+      list.split('\r\n')[0],
+    );
     const left = await desk.import(looked, true);
     expect(left.body).toMatchObject({ state: 'done', outcome: { add: 3, rejected: 9 } });
   });
@@ -179,6 +190,41 @@ describe('owners, units and past tickets', () => {
     expect(counts(await desk.look('owners', OWNERS))).toEqual({ add: 0, change: 0, same: 3, rejected: 0 });
     const moved = OWNERS.replace('5 Mill Lane', '6 Mill Lane');
     expect(counts(await desk.look('owners', moved))).toEqual({ add: 0, change: 1, same: 2, rejected: 0 });
+  });
+
+  it('stand in the trail by the batch, each unit with its own and nothing of its owner', async () => {
+    const [unit] = (await table(`SELECT id FROM unit WHERE serial = '14030001'`)) as { id: number }[];
+    const { body } = await desk.caller.get<UnitTrail>(`/units/${unit!.id}/trail`);
+    expect(body.items.map(({ noun, act, by }) => ({ noun, act, by }))).toEqual(
+      ['unit', 'evidence'].map((noun) => ({ noun, act: 'insert', by: 'The manager' })),
+    );
+    expect(
+      await table(`SELECT 1 FROM audit_batch WHERE rows::text LIKE '%Mira%' OR rows::text LIKE '%0555 200%'`),
+    ).toEqual([]);
+    expect(await table(`SELECT 1 FROM audit_batch WHERE rows::text LIKE '%not kept here%'`)).not.toEqual([]);
+    expect((await verifyTrail(db.pool)).fault).toBeNull();
+  });
+
+  it('are made of the rows that go in: a rejected row says nothing of its owner either', async () => {
+    const owners = csvFor('owners', [
+      { name: 'Una Vik', phone: '0555 210', address: '1 Wrong Lane', consent: 'yes', line: 'NO-SUCH', serial: '1' },
+      {
+        name: 'Una Vik',
+        phone: '0555 210',
+        address: '2 Right Lane',
+        consent: 'no',
+        line: 'SNOW-2',
+        serial: '14030091',
+      },
+      { name: 'Una Vik', phone: '0555 210', address: '3 Other Lane' },
+    ]);
+    const looked = await desk.look('owners', owners);
+    expect(counts(looked)).toEqual({ add: 1, change: 0, same: 0, rejected: 2 });
+    expect(said(looked)).toEqual(['2 Line not-on-file', '4 Address conflict']);
+    expect((await desk.import(looked, true)).status).toBe(200);
+    expect(await table(`SELECT address, consent FROM owner WHERE phone = '0555 210'`)).toEqual([
+      { address: '2 Right Lane', consent: false },
+    ]);
   });
 
   it('take part in rechecks and callbacks afterwards: what a past ticket left is judged, and its owner is on the list', async () => {
@@ -271,5 +317,39 @@ describe('owners, units and past tickets', () => {
     const { number } = await shop.newTicket('18010001');
     expect(number).toMatch(/^26-\d{4}$/);
     expect((await shop.newTicket('18010002')).number > number).toBe(true);
+  });
+});
+
+describe('papers of rules that are published at once', () => {
+  const row = (paper: string) => ({
+    paper,
+    publisher: 'Holmgard',
+    title: 'Pins again',
+    issued: '2026-11-03',
+    key: `${paper}-1`,
+    line: 'SNOW-2',
+    positions: 'AUG-PIN',
+    builtFrom: '2030-01-01',
+    required: '70-412A',
+  });
+
+  it('are refused together when a draft on file no longer fits once the one before it is published', async () => {
+    for (const [number, on] of [
+      ['SB-81', '2026-12-01'],
+      ['SB-82', '2027-01-01'],
+    ] as const) {
+      const head = { publisher: 'Holmgard', number, title: 'Pins', issued: '2026-11-03', received: '2026-11-04' };
+      const draft = { opens: [], ends: [{ rule: 'PIN-EARLY', on }] };
+      expect((await desk.caller.ask('POST', '/bulletins', { ...head, draft })).status).toBe(201);
+    }
+    const looked = await desk.look('rules', csvFor('rules', [row('SB-81'), row('SB-82')]), { publish: true });
+    expect(counts(looked)).toEqual({ add: 0, change: 2, same: 0, rejected: 0 });
+    const refused = await desk.import<Problem>(looked);
+    expect([refused.status, refused.body.detail]).toEqual([409, expect.stringContaining('Paper SB-82') as string]);
+    expect(await table(`SELECT state FROM source WHERE number LIKE 'SB-8_'`)).toEqual([
+      { state: 'draft' },
+      { state: 'draft' },
+    ]);
+    expect(await table(`SELECT doing FROM sheet WHERE id = ${looked.id}`)).toEqual([{ doing: null }]);
   });
 });
