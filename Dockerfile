@@ -19,7 +19,7 @@ RUN npm ci --omit=dev --no-audit --no-fund && rm -rf node_modules/@embedded-post
 FROM node:20-bookworm-slim
 ENV NODE_ENV=production HOST=0.0.0.0 PORT=4780 REVRIGHT_DATA=/data
 WORKDIR /revright
-RUN mkdir /data && chown node:node /data
+RUN mkdir -p /data/backups && chown -R node:node /data
 COPY --from=packages /build/node_modules node_modules
 COPY --from=build /build/dist dist
 COPY package.json ./

@@ -1,5 +1,6 @@
 export * from './embedded';
 export * from './migrate';
+export { makeBackup, restoreBackup, type BackupResult, type RestoreResult } from './backup';
 export { openStore, type OpenStore, type StoreOptions } from './open-store';
 export { loggable } from './log-error';
 export { actingAs, asProgram, type Acting, type Sight } from './audit/acting';

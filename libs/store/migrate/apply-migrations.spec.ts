@@ -4,6 +4,7 @@ import { folderInRun, withDatabase, type SpecDatabase } from '../../testing';
 import { applyMigrations } from './apply-migrations';
 import { migrationList, prismaFolder } from './migration-list';
 import { schemaDiff } from './schema-diff';
+import { migrationScripts } from './migration-scripts';
 import { wholeOrNotAtAll } from './unfinished-migrations';
 
 const SCHEMA = `
@@ -166,6 +167,104 @@ describe('a program killed while it migrates', () => {
     );
     expect(rows).toEqual([{ finished: true }]);
   });
+});
+
+const BESIDE = `-- outside a transaction
+-- Parts are looked up while rules are written.
+CREATE INDEX CONCURRENTLY "rule_by_part" ON "Rule" (part);
+CREATE UNIQUE INDEX CONCURRENTLY rule_once ON "Rule" (part, built_in);
+`;
+
+describe('a migration that runs beside the work', () => {
+  const database = withDatabase({ empty: true });
+  const folder = (): string => prismaFolderWith(SCHEMA, { '1_first': FIRST, '2_beside': BESIDE });
+  const indexes = async () =>
+    (
+      await database.pool.query<{ text: string }>(
+        `SELECT c.relname || CASE WHEN i.indisvalid THEN '' ELSE ' (half made)' END AS text
+         FROM pg_index i JOIN pg_class c ON c.oid = i.indexrelid WHERE c.relname LIKE 'rule_%' ORDER BY 1`,
+      )
+    ).rows.map(({ text }) => text);
+
+  it(
+    'is taken up where it broke off, and makes an index anew that was left half made',
+    async () => {
+      await applyMigrations(database.url, prismaFolderWith(SCHEMA, { '1_first': FIRST }));
+      await database.pool.query(
+        `INSERT INTO "Rule" (part, built_in) SELECT 'A', '[2020-01-01,2021-01-01)' FROM generate_series(1, 2)`,
+      );
+      await expect(applyMigrations(database.url, folder())).rejects.toThrow(/rule_once/);
+      expect(await indexes()).toEqual(['rule_by_part', 'rule_once (half made)']);
+      await database.pool.query(`DELETE FROM "Rule" WHERE id = 2`);
+      expect(await applyMigrations(database.url, folder())).toEqual(['2_beside']);
+      expect(await indexes()).toEqual(['rule_by_part', 'rule_once']);
+    },
+    TIMEOUT_MS,
+  );
+
+  it(
+    'does not wait for ever when two programs start at once',
+    async () => {
+      await database.pool.query(
+        `DROP INDEX rule_by_part, rule_once; DELETE FROM _prisma_migrations WHERE migration_name = '2_beside'`,
+      );
+      const applied = await Promise.all([
+        applyMigrations(database.url, folder()),
+        applyMigrations(database.url, folder()),
+      ]);
+      expect(applied.flat()).toEqual(['2_beside']);
+      expect(await indexes()).toEqual(['rule_by_part', 'rule_once']);
+    },
+    TIMEOUT_MS,
+  );
+
+  it(
+    'is refused when it holds anything that cannot be begun again',
+    async () => {
+      const wrong = prismaFolderWith(SCHEMA, {
+        '1_first': FIRST,
+        '3_wrong': '-- outside a transaction\nDROP TABLE "Rule";',
+      });
+      await expect(applyMigrations(database.url, wrong)).rejects.toThrow(/may hold only CREATE INDEX CONCURRENTLY/);
+    },
+    TIMEOUT_MS,
+  );
+
+  it('makes the same indexes inside of a restore', () => {
+    expect(migrationScripts(folder()).at(-1)!.sql).toBe(
+      'CREATE INDEX "rule_by_part" ON "Rule" (part);\nCREATE UNIQUE INDEX rule_once ON "Rule" (part, built_in);',
+    );
+  });
+});
+
+describe('a migration that meets the work of the shop', () => {
+  const database = withDatabase({ empty: true });
+
+  it(
+    'lets it go first, and tries again',
+    async () => {
+      await applyMigrations(database.url, prismaFolderWith(SCHEMA, { '1_first': FIRST }));
+      const worker = await database.pool.connect();
+      await worker.query('BEGIN');
+      await worker.query('SELECT * FROM "Rule"');
+      const migrating = applyMigrations(
+        database.url,
+        prismaFolderWith(SCHEMA, { '1_first': FIRST, '2_note': 'ALTER TABLE "Rule" ADD COLUMN note TEXT' }),
+      );
+      // Gives up its place in the line once, with the worker still at it; then whoever came later is through.
+      const steppedBack = `SELECT 1 FROM pg_stat_database WHERE datname = current_database() AND xact_rollback > $1`;
+      const { rows } = await database.pool.query<{ n: string }>(
+        'SELECT xact_rollback AS n FROM pg_stat_database WHERE datname = current_database()',
+      );
+      while (!(await database.pool.query(steppedBack, [rows[0]!.n])).rowCount)
+        await new Promise((resolve) => setTimeout(resolve, 50));
+      await database.pool.query('SELECT * FROM "Rule"');
+      await worker.query('COMMIT');
+      worker.release();
+      expect(await migrating).toEqual(['2_note']);
+    },
+    TIMEOUT_MS,
+  );
 });
 
 /** The names of all tables, in order. */

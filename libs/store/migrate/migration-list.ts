@@ -2,11 +2,15 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type MigrationList } from '@prisma/schema-engine-wasm';
 import { repoRoot } from '../../config';
+import { runsOutside, statementsOf } from './outside-a-transaction';
 
 /** Where schema.prisma and migrations/ lie unless a spec names another folder. */
 export const prismaFolder = (): string => join(repoRoot(), 'prisma');
 
-/** All migrations below `<folder>/migrations`, oldest first (their names begin with the time they were made). */
+/**
+ * All migrations below `<folder>/migrations`, oldest first (their names begin with the time they were made). Throws when one
+ * is marked as running outside a transaction and holds what must not.
+ */
 export function migrationList(folder: string): MigrationList {
   const baseDir = join(folder, 'migrations');
   const lockfile = join(baseDir, 'migration_lock.toml');
@@ -27,8 +31,13 @@ export function migrationList(folder: string): MigrationList {
       path: name,
       migrationFile: {
         path: 'migration.sql',
-        content: { tag: 'ok', value: readFileSync(join(baseDir, name, 'migration.sql'), 'utf8') },
+        content: { tag: 'ok', value: checked(readFileSync(join(baseDir, name, 'migration.sql'), 'utf8')) },
       },
     })),
   };
+}
+
+function checked(sql: string): string {
+  if (runsOutside(sql)) statementsOf(sql);
+  return sql;
 }

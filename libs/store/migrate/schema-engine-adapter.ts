@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { ColumnTypeEnum, type SqlDriverAdapter, type SqlQuery, type SqlResultSet } from '@prisma/driver-adapter-utils';
 import { Client, Pool, type QueryArrayResult } from 'pg';
+import { runMigration } from './unfinished-migrations';
 
 /** PostgreSQL's one-byte type "char", which the catalogue uses and the adapter cannot read, and the nearest it can. */
 const CHAR = 18;
@@ -18,9 +19,9 @@ type OriginalQuery = (this: Inner, query: SqlQuery) => Promise<SqlResultSet>;
 /**
  * Opens the adapter for the migration engine, with two faults of @prisma/adapter-pg 7.10 mended: columns of type
  * "char" are read as text, and a script is sent whole instead of being cut at every ';' (which breaks the body of a
- * function). `script` may put more around each script; all of it runs as one transaction.
+ * function).
  */
-export async function openAdapter(databaseUrl: string, script = (sql: string) => sql): Promise<SqlDriverAdapter> {
+export async function openAdapter(databaseUrl: string): Promise<SqlDriverAdapter> {
   const pool = new Pool({ connectionString: databaseUrl, max: 3 });
   const adapter = (await new PrismaPg(pool, { disposeExternalPool: true }).connect()) as unknown as Inner;
   // Taken without its object on purpose: it is called on one whose performIO is changed.
@@ -28,7 +29,7 @@ export async function openAdapter(databaseUrl: string, script = (sql: string) =>
   adapter.queryRaw = (query) => readingCharAsText(adapter, queryRaw, query);
   adapter.executeScript = async (sql) => {
     try {
-      await pool.query(script(sql));
+      await runMigration(pool, sql);
     } catch (error) {
       adapter.onError(error);
     }

@@ -3,7 +3,6 @@ import { dirname, join } from 'node:path';
 import { bindMigrationAwareSqlAdapterFactory, type SqlDriverAdapter } from '@prisma/driver-adapter-utils';
 import type * as engineTypes from '@prisma/schema-engine-wasm/schema_engine_bg';
 import { openAdapter, openShadowAdapter } from './schema-engine-adapter';
-import { wholeOrNotAtAll } from './unfinished-migrations';
 
 /** The part of Node's WebAssembly that is used here; the type library for servers leaves it out. */
 declare const WebAssembly: {
@@ -60,7 +59,7 @@ export async function withSchemaEngine<T>(
     provider: 'postgres',
     adapterName: '@prisma/adapter-pg',
     connect: async () => {
-      const adapter = await openAdapter(databaseUrl, wholeOrNotAtAll);
+      const adapter = await openAdapter(databaseUrl);
       opened.push(adapter);
       return adapter;
     },

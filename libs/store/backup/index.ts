@@ -1,0 +1,2 @@
+export { makeBackup, type BackupResult } from './make-backup';
+export { restoreBackup, type RestoreResult } from './restore-backup';
