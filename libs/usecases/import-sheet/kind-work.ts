@@ -72,15 +72,3 @@ export class SaidBefore {
     );
   }
 }
-
-/** Rows by what they have in common, each group in the order of its rows. */
-export function groupBy<T, K>(rows: readonly T[], keyOf: (row: T) => K): Map<K, T[]> {
-  const groups = new Map<K, T[]>();
-  for (const row of rows) {
-    const key = keyOf(row);
-    const group = groups.get(key);
-    if (group) group.push(row);
-    else groups.set(key, [row]);
-  }
-  return groups;
-}

@@ -1,4 +1,5 @@
 import { columnDay, verdicts, type BulkJudge, type InstallColumns, type SlotFacts } from '../../fit-rules';
+import { groupBy } from '../group-by';
 import type { PlaceOfUnit } from '../judge-installs';
 import {
   NOT_THERE,
@@ -57,7 +58,7 @@ function columnsOf({ rows, count, units }: InstallScan, numbers: ScanNumbers, bu
 
 /** The rows that are not good, not as they were, or have something standing about them. */
 function left({ rows, count, standing }: InstallScan, codes: Uint8Array): PlaceOfUnit[] {
-  const standingOf = byUnit(standing);
+  const standingOf = groupBy(standing, ({ unitId }) => unitId);
   const suspects: PlaceOfUnit[] = [];
   for (let i = 0, at = 0; i < count; i++, at += SCANNED_COLUMNS) {
     const code = codes[i]!;
@@ -94,14 +95,4 @@ class UnitAtHand {
     }
     return this.start;
   }
-}
-
-function byUnit(places: readonly PlaceOfUnit[]): ReadonlyMap<number, readonly PlaceOfUnit[]> {
-  const grouped = new Map<number, PlaceOfUnit[]>();
-  for (const one of places) {
-    const list = grouped.get(one.unitId);
-    if (list) list.push(one);
-    else grouped.set(one.unitId, [one]);
-  }
-  return grouped;
 }

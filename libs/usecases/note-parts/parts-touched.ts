@@ -12,6 +12,7 @@ import {
   type Rulebook,
 } from '../../fit-rules';
 import type { PartKey } from '../../part-number';
+import { groupBy } from '../group-by';
 import type { LoadedRulebook } from '../rulebook';
 
 /** A part that a change of the rulebook bars or ends for some units, whether or not a shelf holds any of it. */
@@ -46,13 +47,15 @@ export function partsTouched(
   const [old, young] = judges as [Judge, Judge];
   const opened = new Set(opens.map(({ key, version }) => `${key} ${version}`));
   const known = after.rulebook.rules.filter((rule) => rule.known.to === Infinity);
+  const places = new PlacesOfParts(after.rulebook);
   const lost = new Map<PartKey, { place: PartPlace; loss: PartLoss }[]>();
-  for (const place of placesOf([...changed, ...known], changed, after.rulebook)) {
+  for (const place of places.at([...changed, ...known], changed)) {
     const loss = partLoss(old, young, place, ({ key, version }) => opened.has(`${key} ${version}`));
     if (loss) lost.set(place.part, [...(lost.get(place.part) ?? []), { place, loss }]);
   }
+  const everywhere = groupBy(lost.size === 0 ? [] : places.at(known, known), partOf);
   return [...lost].map(([part, losses]) => {
-    const good = placesOf(known, known, after.rulebook, part).flatMap((place) =>
+    const good = (everywhere.get(part) ?? []).flatMap((place) =>
       whereGood(young, place).map((where) => `Still right at ${sayPosition(place, naming)}: ${sayPlace(where)}.`),
     );
     return {
@@ -64,34 +67,43 @@ export function partsTouched(
   });
 }
 
-/** The positions of `at`, each with the parts that some rule names there and those that may stand in for them. */
-function placesOf(
-  rules: readonly FitRule[],
-  at: readonly FitRule[],
-  { supersessions }: Rulebook,
-  only?: PartKey,
-): readonly PartPlace[] {
-  const wanted = new Set(at.flatMap(({ line, positions }) => positions.map((one) => JSON.stringify([line, one]))));
-  const places = new Map<string, PartPlace>();
-  for (const { line, positions, ...rule } of rules) {
-    const named = [
-      ...(rule.required === null ? [] : [rule.required]),
-      ...rule.allowed,
-      ...rule.barred.map((b) => b.part),
-    ];
-    const beside = supersessions.flatMap(({ from, to }) =>
-      to !== null && (named.includes(from) || named.includes(to)) ? [from, to] : [],
-    );
-    for (const position of positions) {
-      if (!wanted.has(JSON.stringify([line, position]))) continue;
-      for (const part of new Set([...named, ...beside])) {
-        if (only !== undefined && part !== only) continue;
-        places.set(JSON.stringify([line, position, part]), { line, position, part });
-      }
-    }
+/** Which parts could go where, by the rules that name them or one they stand in for. */
+class PlacesOfParts {
+  /** Each part with those it replaces or is replaced by. */
+  private readonly beside = new Map<PartKey, Set<PartKey>>();
+
+  constructor({ supersessions }: Rulebook) {
+    for (const { from, to } of supersessions) if (to !== null) for (const one of [from, to]) this.add(one, [from, to]);
   }
-  return [...places.values()];
+
+  /** The positions of `wanted`, each with the parts that some of the rules names there and those that may stand in. */
+  at(rules: readonly FitRule[], wanted: readonly FitRule[]): readonly PartPlace[] {
+    const positions = new Set(wanted.flatMap((rule) => rule.positions.map((one) => placeKey(rule.line, one))));
+    const places = new Map<string, PartPlace>();
+    for (const rule of rules) {
+      const here = rule.positions.filter((one) => positions.has(placeKey(rule.line, one)));
+      if (here.length === 0) continue;
+      const parts = this.partsOf(rule);
+      for (const position of here)
+        for (const part of parts) places.set(placeKey(rule.line, position, part), { line: rule.line, position, part });
+    }
+    return [...places.values()];
+  }
+
+  private partsOf({ required, allowed, barred }: FitRule): ReadonlySet<PartKey> {
+    const named = [...(required === null ? [] : [required]), ...allowed, ...barred.map((bar) => bar.part)];
+    return new Set(named.flatMap((part) => [part, ...(this.beside.get(part) ?? [])]));
+  }
+
+  private add(part: PartKey, others: readonly PartKey[]): void {
+    const known = this.beside.get(part) ?? new Set();
+    for (const other of others) known.add(other);
+    this.beside.set(part, known);
+  }
 }
+
+const placeKey = (...names: readonly string[]): string => names.join('\n');
+const partOf = ({ part }: PartPlace): PartKey => part;
 
 function sayPosition({ line, position }: PartPlace, naming: LoadedRulebook['naming']): string {
   return `${naming.position(position, line)}, ${naming.line(line)}`;

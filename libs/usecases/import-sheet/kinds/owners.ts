@@ -1,3 +1,4 @@
+import { groupBy } from '../../group-by';
 import { inferUnit, evidenceOf, preparedShop } from '../../build-days/index';
 import type { PreparedShop } from '../../../build-date';
 import { sightOf } from '../../actor';
@@ -8,7 +9,6 @@ import {
   alike,
   canonical,
   changed,
-  groupBy,
   problem,
   rejected,
   same,

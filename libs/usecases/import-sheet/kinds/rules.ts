@@ -1,3 +1,4 @@
+import { groupBy } from '../../group-by';
 import { formatDay } from '../../../day';
 import type { RuleSheetRow } from '../../../sheets';
 import type { SaveBulletin } from '../../../contracts';
@@ -9,7 +10,6 @@ import {
   added,
   alike,
   changed,
-  groupBy,
   problem,
   rejected,
   same,

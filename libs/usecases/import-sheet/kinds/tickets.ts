@@ -1,8 +1,9 @@
+import { groupBy } from '../../group-by';
 import { formatDay } from '../../../day';
 import { sightOf } from '../../actor';
 import type { CellProblem, TicketSheetRow } from '../../../sheets';
 import type { BulkTicket, BulkUnit, NewBulkTicket, ReadSheetRow, WeighedRow } from '../../ports/index';
-import { added, groupBy, problem, rejected, same, type KindContext, type KindRun, type OpenKind } from '../kind-work';
+import { added, problem, rejected, same, type KindContext, type KindRun, type OpenKind } from '../kind-work';
 import { recheckOf, scopeOfLines } from '../new-revision';
 import { unitFinder, type FoundUnit, type NamedUnit } from './find-unit';
 import { TicketParts } from './ticket-parts';
