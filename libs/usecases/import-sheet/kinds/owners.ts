@@ -12,13 +12,13 @@ import {
   problem,
   rejected,
   same,
-  settled,
   SaidBefore,
   type KindContext,
   type KindRun,
   type OpenKind,
 } from '../kind-work';
 import { recheckOf, scopeOfLines } from '../new-revision';
+import { contradictions, ownerFields, ownerPlan, ownerProblem, toAgree, type OwnerSaid } from './owner-of-rows';
 import { squeezed, unitFinder, type FoundUnit, type NamedUnit } from './find-unit';
 import { unitOfRow, unitProblems, unitStays, type RowUnit } from './units-of-rows';
 
@@ -110,7 +110,7 @@ class OwnersRun implements KindRun {
     const wrong = ownerProblem(first!.row, found);
     if (wrong) return group.map(({ n }) => rejected(n, wrong));
     const before = found[0] ?? null;
-    const given: Partial<Record<(typeof OWNER_FIELDS)[number], unknown>> = {};
+    const given: OwnerSaid = {};
     const judged = group.map((one): WeighedRow | AcceptedRow => {
       const problems = [
         ...contradictions(one.row, given, first!.n),
@@ -120,7 +120,7 @@ class OwnersRun implements KindRun {
       const unit = this.weighUnit(key, one, before, find, bare);
       if (unit !== null && 'says' in unit) return rejected(one.n, unit);
       if (unit !== null && 'outcome' in unit) return unit;
-      for (const field of toAgree(one.row)) if (hasValue(one.row[field])) given[field] ??= one.row[field];
+      for (const field of toAgree(one.row)) if (hasValue(one.row[field])) given[field] ??= one.row[field] ?? undefined;
       return { ...one, unit };
     });
     // What a rejected row says of the owner is left out with it.
@@ -221,68 +221,6 @@ class OwnersRun implements KindRun {
     return recheckOf(tx, actor, scopeOfLines(this.touched, true));
   }
 }
-
-const OWNER_FIELDS = ['name', 'phone', 'email', 'address', 'consent'] as const;
-/** What rows of an owner without a number can say differently; by the others they were grouped. */
-const BESIDE_THE_NAME = ['email', 'address', 'consent'] as const;
-const toAgree = ({ ownerNumber }: OwnerSheetRow) => (ownerNumber ? OWNER_FIELDS : BESIDE_THE_NAME);
-
-function ownerProblem(row: OwnerSheetRow, found: readonly BulkOwner[]): CellProblem | null {
-  if (row.ownerNumber && found.length === 0)
-    return problem(
-      'ownerNumber',
-      'not-on-file',
-      `There is no owner ${row.ownerNumber} on file; leave the number out for a new one.`,
-    );
-  if (found.length > 1)
-    return problem(
-      'name',
-      'conflict',
-      `${found.length} owners on file are called ${row.name} with this phone; give the owner number too.`,
-    );
-  return null;
-}
-
-/** Rows of one owner must agree about it; a blank agrees with everything, and so does what nobody said before. */
-function contradictions(row: OwnerSheetRow, given: Partial<Record<string, unknown>>, first: number): CellProblem[] {
-  return toAgree(row).flatMap((field) => {
-    const value = row[field];
-    if (!hasValue(value) || given[field] === undefined || given[field] === value) return [];
-    return [
-      problem(
-        field,
-        'conflict',
-        `An earlier row of this owner (the first is ${first}) says "${String(given[field])}"; make them agree.`,
-      ),
-    ];
-  });
-}
-
-function ownerPlan(before: BulkOwner | null, group: readonly Row[], here: number): NewBulkOwner {
-  const give = <T>(field: (typeof OWNER_FIELDS)[number]): T | null | undefined => {
-    const values = group.map(({ row }) => row[field] as T | null | undefined);
-    return (
-      values.find((value) => value !== null && value !== undefined) ??
-      (values.some((value) => value === null) ? null : undefined)
-    );
-  };
-  return {
-    locationId: before?.locationId ?? here,
-    name: give<string>('name') ?? before?.name ?? '',
-    phone: settled(give<string>('phone'), before?.phone, ''),
-    email: settled(give<string>('email'), before?.email, ''),
-    address: settled(give<string>('address'), before?.address, ''),
-    consent: settled(give<boolean>('consent'), before?.consent, false),
-  };
-}
-
-const ownerFields = ({ name, phone, email, address, consent }: NewBulkOwner) => ({
-  name,
-  phone,
-  email,
-  address,
-  consent,
-});
 
 function bareMatch({ line, model, plate }: OwnerSheetRow, units: readonly BulkUnit[]): BulkUnit | null {
   return (
