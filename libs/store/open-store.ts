@@ -4,7 +4,7 @@ import type { ClientBase, Pool, PoolConfig } from 'pg';
 import { StoreOutage, type Store, type Tables } from '../usecases';
 import { actorTold, type Sight } from './audit/acting';
 import { workAsApp } from './audit/work-as-app';
-import { PrismaClient } from './generated/client';
+import { PrismaClient, type Prisma } from './generated/client';
 import { installScans } from './installs/scan/install-scans';
 import { Listener } from './live/listen';
 import { isOutage, isRetryable } from './retryable';
@@ -22,6 +22,8 @@ export interface StoreOptions {
   readonly name?: string;
   /** What work sees that names nobody (see `actingAs`, `asProgram`): nothing, unless a tool of its own says otherwise. */
   readonly sight?: Sight;
+  /** After how long without a question the database ends a transaction, in milliseconds. Default a minute. */
+  readonly idleLimitMs?: number;
 }
 
 /** The store, with the pool that everything of it travels through, and its end. */
@@ -35,19 +37,46 @@ const MOST_SCANS = 4;
 /** Planning the recheck of very many installs, or a chunk of them all changed, takes its time on a busy machine. */
 const TRANSACTION = { maxWait: 10_000, timeout: 120_000 };
 
-const within = (most?: { readonly minutes: number }) => ({
-  ...TRANSACTION,
-  timeout: most ? most.minutes * 60_000 : TRANSACTION.timeout,
-});
+/**
+ * The client's own limit stops nothing by itself: it is looked at between two questions. A program that is held up, or
+ * whose machine is gone without a word, would keep its rows locked for ever; so the database has limits of its own.
+ */
+const IDLE_LIMIT_MS = 60_000;
 
-/** The pool waits for what this answers, though its types do not say so. */
-const onConnect = workAsApp as (client: ClientBase) => void;
+type Most = { readonly minutes: number };
+
+const within = (most?: Most) => ({ ...TRANSACTION, timeout: limitMs(most) });
+
+const limitMs = (most?: Most): number => (most ? most.minutes * 60_000 : TRANSACTION.timeout);
+
+/** A transaction that may take longer than others may also ask and pause for longer. */
+async function allow(tx: Prisma.TransactionClient, most?: Most): Promise<Prisma.TransactionClient> {
+  if (most) {
+    const limit = String(limitMs(most));
+    await tx.$queryRaw`SELECT set_config('statement_timeout', ${limit}, true),
+                              set_config('idle_in_transaction_session_timeout', ${limit}, true)`;
+  }
+  return tx;
+}
+
+async function limit(client: ClientBase, statementMs: number, idleMs: number): Promise<void> {
+  await client.query(
+    `SELECT set_config('statement_timeout', $1, false), set_config('idle_in_transaction_session_timeout', $2, false)`,
+    [String(statementMs), String(idleMs)],
+  );
+}
 
 /** Opens the store; the client and plain SQL share one pool. Nothing is connected before the first question. */
-export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listener', sight }: StoreOptions): OpenStore {
+export function openStore(options: StoreOptions): OpenStore {
+  const { url, poolSize = 10, timeZone = 'UTC', name = 'listener', sight, idleLimitMs = IDLE_LIMIT_MS } = options;
   const otherwise = sight ?? 'nothing';
-  const pool = poolOf({ connectionString: url, max: poolSize, application_name: 'revright' }, otherwise);
-  const scanPool = poolOf({ connectionString: url, max: MOST_SCANS, application_name: 'revright scan' }, otherwise);
+  const pool = poolOf({ connectionString: url, max: poolSize, application_name: 'revright' }, otherwise, (client) =>
+    limit(client, TRANSACTION.timeout, idleLimitMs),
+  );
+  const scanPool = poolOf({ connectionString: url, max: MOST_SCANS, application_name: 'revright scan' }, otherwise, (client) =>
+    // A scan is one statement that goes on for as long as its reader takes.
+    limit(client, 0, idleLimitMs),
+  );
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
   const listener = new Listener(url, `revright ${name}`);
   return {
@@ -57,7 +86,10 @@ export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listen
     scans: installScans(scanPool, timeZone),
     transaction: (work, most) =>
       retried(() =>
-        client.$transaction(async (tx) => work(tablesOn(await actorTold(tx, otherwise), timeZone)), within(most)),
+        client.$transaction(
+          async (tx) => work(tablesOn(await actorTold(await allow(tx, most), otherwise), timeZone)),
+          within(most),
+        ),
       ),
     close: async () => {
       await listener.close();
@@ -67,8 +99,17 @@ export function openStore({ url, poolSize = 10, timeZone = 'UTC', name = 'listen
   };
 }
 
-function poolOf(config: PoolConfig, sight: Sight | 'nothing'): Pool {
-  const pool = new WalledPool({ ...config, onConnect }, sight);
+function poolOf(
+  config: PoolConfig,
+  sight: Sight | 'nothing',
+  limited: (client: ClientBase) => Promise<void>,
+): Pool {
+  const prepare = async (client: ClientBase) => {
+    await workAsApp(client);
+    await limited(client);
+  };
+  // The pool waits for what this answers, though its types do not say so.
+  const pool = new WalledPool({ ...config, onConnect: prepare as (client: ClientBase) => void }, sight);
   // An idle connection that the server closes is no reason to end the program: the pool opens another.
   pool.on('error', () => undefined);
   return pool;

@@ -31,9 +31,30 @@ export async function chunkDone(
     WHERE id = ${recheckId}::int`;
 }
 
+/**
+ * Counts a beginning, before and outside of the judging: what never comes to an end leaves this behind. Answers how many
+ * beginnings there were without an end; null when the chunk is done or in another's hands.
+ */
+export async function beginChunk(db: Db, recheckId: number, n: number): Promise<number | null> {
+  const rows = await db.$queryRaw<{ begun: number }[]>`
+    UPDATE recheck_chunk SET begun = begun + 1
+    WHERE id = (SELECT id FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int AND state = 'waiting'
+                FOR UPDATE SKIP LOCKED)
+    RETURNING begun`;
+  return rows[0]?.begun ?? null;
+}
+
+/** Takes a beginning back that ended through no fault of the chunk. */
+export async function forgetBeginning(db: Db, recheckId: number, n: number): Promise<void> {
+  await db.$executeRaw`
+    UPDATE recheck_chunk SET begun = GREATEST(0, begun - 1)
+    WHERE id = (SELECT id FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int AND state = 'waiting'
+                FOR UPDATE SKIP LOCKED)`;
+}
+
 export async function chunkFailed(db: Db, recheckId: number, n: number, problem: string): Promise<ChunkRow | null> {
   const rows = await db.$queryRaw<ChunkRow[]>`
-    UPDATE recheck_chunk SET tries = tries + 1, problem = ${problem}, leased_until = NULL
+    UPDATE recheck_chunk SET tries = tries + 1, begun = 0, problem = ${problem}, leased_until = NULL
     WHERE recheck_id = ${recheckId}::int AND n = ${n}::int AND state = 'waiting'
     RETURNING recheck_id AS "recheckId", n, from_unit AS "fromUnit", to_unit AS "toUnit", units, tries`;
   return rows[0] ?? null;
@@ -59,25 +80,25 @@ export async function cutChunk(db: Db, chunk: ChunkRow, ends: readonly number[])
           FROM unnest(${rest}::int[]) AS e(upto)) p`;
 }
 
-/** Into how many pieces a chunk falls that cannot be judged whole: a thousand units are down to one after three splits. */
+/** Into how many pieces a chunk falls that cannot be judged whole: five thousand units are down to one after four splits. */
 const PIECES = 10;
 
 /** The same units again in smaller chunks, so that in the end only the one that cannot be judged stays behind. */
 export async function splitChunk(db: Db, { recheckId, n, fromUnit, toUnit, units }: ChunkRow): Promise<void> {
   const named = [...units];
+  // The old number goes and is not given again, so a late bell for it finds nothing; numbers come as in `cutChunk`.
   await db.$executeRaw`DELETE FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
   await db.$executeRaw`
     INSERT INTO recheck_chunk (recheck_id, n, from_unit, to_unit, units)
-    SELECT ${recheckId}::int, last.n + piece, min(unit_id), max(unit_id),
+    SELECT ${recheckId}::int, nextval('recheck_chunk_id_seq'), min(unit_id), max(unit_id),
            CASE WHEN cardinality(${named}::int[]) = 0 THEN '{}' ELSE array_agg(unit_id ORDER BY unit_id) END
     FROM (SELECT unit_id, ntile(${PIECES}::int) OVER (ORDER BY unit_id) AS piece
           FROM (SELECT unit_id FROM install WHERE unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int
                 UNION
                 SELECT u.id FROM unit u JOIN recheck r ON r.id = ${recheckId}::int AND r.scope ? 'recompute'
                 WHERE u.id BETWEEN ${fromUnit}::int AND ${toUnit}::int) u
-          WHERE cardinality(${named}::int[]) = 0 OR unit_id = ANY(${named}::int[])) p,
-         (SELECT GREATEST(${n}::int, COALESCE(max(n), 0)) AS n FROM recheck_chunk WHERE recheck_id = ${recheckId}::int) last
-    GROUP BY last.n, piece`;
+          WHERE cardinality(${named}::int[]) = 0 OR unit_id = ANY(${named}::int[])) p
+    GROUP BY piece ORDER BY piece`;
 }
 
 export async function setChunkAside(db: Db, recheckId: number, n: number): Promise<void> {

@@ -1,7 +1,7 @@
 import type { RecheckStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
-import { chunkDone, chunkFailed, cutChunk, setChunkAside, splitChunk, takeChunk } from './chunks';
+import { beginChunk, chunkDone, chunkFailed, cutChunk, forgetBeginning, setChunkAside, splitChunk, takeChunk } from './chunks';
 import { planRecheck } from './plan-recheck';
 import { readRechecks } from './read-rechecks';
 import { readQueue } from './read-queue';
@@ -26,6 +26,8 @@ export function recheckStore(db: Db, zone: string): RecheckStore {
     },
     plan: (id, scope, cut) => planRecheck(db, id, scope, { ...cut, zone }),
     ring: (id, atOnce) => ringChunks(db, id, atOnce),
+    beginChunk: (id, n) => beginChunk(db, id, n),
+    forgetBeginning: (id, n) => forgetBeginning(db, id, n),
     takeChunk: (id, n) => takeChunk(db, id, n),
     chunkDone: (id, n, counts) => chunkDone(db, id, n, counts),
     chunkFailed: (id, n, problem) => chunkFailed(db, id, n, problem),

@@ -9,19 +9,27 @@ import { recomputeUnits } from '../recompute-units';
 import { loadRulebook, type LoadedRulebook } from '../rulebook';
 import type { Ports } from '../run';
 import { countUpTo, endsOfPieces, MOST_SUSPECTS } from './cut-chunk';
-import { noteFailure } from './note-failure';
+import { MOST_TRIES, noteFailure, noteNoEnd } from './note-failure';
 import { sift } from './sift';
+
+/** What the database ends sooner than this was not held up by the judging: its own limits are longer. */
+const SOON_MS = 30_000;
 
 /**
  * Judges one chunk: what it holds, what follows, and "chunk done" in one transaction. Safe to run any number of times
  * at once: the chunk's row is taken by one, and the others find nothing to do. A failure of the judging counts as a
- * try; a database that is away does not, and is thrown.
+ * try; a database that is away does not, and is thrown. Judging that never comes to an end, because it takes its worker
+ * with it or holds it up until the database gives up on it, is known by its beginnings, which are counted beforehand.
  */
 export async function judgeChunk(
   { store, clock }: Ports,
   name: ChunkName,
   mostSuspects = MOST_SUSPECTS,
 ): Promise<void> {
+  const begun = await store.rechecks.beginChunk(name.recheckId, name.n);
+  if (begun === null) return;
+  if (begun > MOST_TRIES) return noteNoEnd(store, name);
+  const at = performance.now();
   try {
     await store.transaction(async (tx) => {
       const recheck = await tx.rechecks.find(name.recheckId);
@@ -30,7 +38,12 @@ export async function judgeChunk(
       if (chunk) await judgeTaken(tx, store.scans, recheck, chunk, { rulebook, mostSuspects });
     });
   } catch (error) {
-    if (error instanceof StoreOutage) throw error;
+    if (error instanceof StoreOutage) {
+      // A line that was soon cut says nothing about the chunk. One that was given up after long silence does.
+      if (performance.now() - at < SOON_MS)
+        await store.rechecks.forgetBeginning(name.recheckId, name.n).catch(() => undefined);
+      throw error;
+    }
     await noteFailure(store, name, error);
   }
 }

@@ -87,10 +87,17 @@ export interface RecheckStore {
   plan(id: number, scope: RecheckScope, cut: PlanCut): Promise<void>;
   /** Orders bells for waiting chunks that nobody holds, so that at most `atOnce` of the recheck are under way. */
   ring(id: number, atOnce: number): Promise<number>;
+  /**
+   * Counts that the chunk is begun, in a transaction of its own; answers how often it was begun without an end, or null
+   * when it is done, set aside, or in another's hands.
+   */
+  beginChunk(id: number, n: number): Promise<number | null>;
+  /** Takes one beginning back: it ended through no fault of the chunk. */
+  forgetBeginning(id: number, n: number): Promise<void>;
   /** Locks the chunk; null when it is done, set aside, or in another's hands. */
   takeChunk(id: number, n: number): Promise<ChunkRow | null>;
   chunkDone(id: number, n: number, counts: AppliedCounts & { judged: number }): Promise<void>;
-  /** Counts a try that failed; answers the chunk as it stands then, or null when it is no longer waiting. */
+  /** Counts a try that came to an end and failed; answers the chunk as it stands then, or null when it is no longer waiting. */
   chunkFailed(id: number, n: number, problem: string): Promise<ChunkRow | null>;
   /**
    * Leaves a chunk with its units up to the first of these, and makes chunks of the rest: each up to one of the others,
