@@ -73,9 +73,12 @@ export function openStore(options: StoreOptions): OpenStore {
   const pool = poolOf({ connectionString: url, max: poolSize, application_name: 'revright' }, otherwise, (client) =>
     limit(client, TRANSACTION.timeout, idleLimitMs),
   );
-  const scanPool = poolOf({ connectionString: url, max: MOST_SCANS, application_name: 'revright scan' }, otherwise, (client) =>
-    // A scan is one statement that goes on for as long as its reader takes.
-    limit(client, 0, idleLimitMs),
+  const scanPool = poolOf(
+    { connectionString: url, max: MOST_SCANS, application_name: 'revright scan' },
+    otherwise,
+    (client) =>
+      // A scan is one statement that goes on for as long as its reader takes.
+      limit(client, 0, idleLimitMs),
   );
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
   const listener = new Listener(url, `revright ${name}`);
@@ -99,11 +102,7 @@ export function openStore(options: StoreOptions): OpenStore {
   };
 }
 
-function poolOf(
-  config: PoolConfig,
-  sight: Sight | 'nothing',
-  limited: (client: ClientBase) => Promise<void>,
-): Pool {
+function poolOf(config: PoolConfig, sight: Sight | 'nothing', limited: (client: ClientBase) => Promise<void>): Pool {
   const prepare = async (client: ClientBase) => {
     await workAsApp(client);
     await limited(client);

@@ -68,16 +68,34 @@ export class House {
   }
 
   /** A worker process; resolves when it says that it is ready. */
-  async workerProcess(): Promise<ChildProcess> {
-    const env = { ...process.env, DATABASE_URL: this.url, REDIS_URL: this.redisUrl, WORKER_CONCURRENCY: '1' };
-    const more = { TIME_ZONE: 'UTC', CHUNK_UNITS: String(CHUNK_UNITS), LOG_LEVEL: 'info' };
-    const main = join(repoRoot(), 'dist', 'apps', 'worker', 'src', 'main.js');
-    const child = spawn(process.execPath, [main], { env: { ...env, ...more }, stdio: ['ignore', 'pipe', 'ignore'] });
+  workerProcess(): Promise<ChildProcess> {
+    return this.process('apps/worker/src/main.js', { WORKER_CONCURRENCY: '1', CHUNK_UNITS: String(CHUNK_UNITS) });
+  }
+
+  /** A worker process that is held up for so long whenever it judges the unit. */
+  spinningWorker(unitId: number, spinMs: number, idleLimitMs: number): Promise<ChildProcess> {
+    const spin = { SPIN_UNIT: String(unitId), SPIN_MS: String(spinMs), IDLE_LIMIT_MS: String(idleLimitMs) };
+    return this.process('test/faults/spinning-worker.js', spin);
+  }
+
+  /** An API process on that port. */
+  apiProcess(port: number): Promise<ChildProcess> {
+    return this.process('apps/api/src/main.js', { PORT: String(port), NODE_ENV: 'test' });
+  }
+
+  /** Starts a program of the build; resolves when it says its first word. */
+  private async process(program: string, more: Readonly<Record<string, string>>): Promise<ChildProcess> {
+    const env = { ...process.env, DATABASE_URL: this.url, REDIS_URL: this.redisUrl, TIME_ZONE: 'UTC' };
+    const child = spawn(process.execPath, [join(repoRoot(), 'dist', program)], {
+      env: { ...env, LOG_LEVEL: 'info', ...more },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
     this.children.add(child);
     child.once('exit', () => this.children.delete(child));
-    await Promise.race([once(child.stdout, 'data'), once(child, 'exit')]);
+    await Promise.race([once(child.stdout, 'data'), once(child.stderr, 'data'), once(child, 'exit')]);
     child.stdout.resume();
-    if (child.exitCode !== null) throw new Error('a worker process ended before it was ready');
+    child.stderr.resume();
+    if (child.exitCode !== null) throw new Error(`${program} ended before it was ready`);
     return child;
   }
 

@@ -10,6 +10,7 @@ import { databaseStops } from './kinds/f07-database-stops';
 import { linesCut } from './kinds/f08-lines-cut';
 import { publishedByMany } from './kinds/f10-published-by-many';
 import { settledByMany } from './kinds/f11-settled-by-many';
+import { papersAtOnce } from './kinds/f12-papers-at-once';
 import { recordedMeanwhile } from './kinds/f12-recorded-meanwhile';
 import { deliveredTwice } from './kinds/f13-delivered-twice';
 import { cannotBeJudged } from './kinds/f14-cannot-be-judged';
@@ -27,6 +28,7 @@ export const FAULTS: readonly Fault[] = [
   publishedByMany,
   settledByMany,
   recordedMeanwhile,
+  papersAtOnce,
   deliveredTwice,
   cannotBeJudged,
   wrongClocks,

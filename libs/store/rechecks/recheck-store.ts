@@ -1,7 +1,16 @@
 import type { RecheckStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
-import { beginChunk, chunkDone, chunkFailed, cutChunk, forgetBeginning, setChunkAside, splitChunk, takeChunk } from './chunks';
+import {
+  beginChunk,
+  chunkDone,
+  chunkFailed,
+  cutChunk,
+  forgetBeginning,
+  setChunkAside,
+  splitChunk,
+  takeChunk,
+} from './chunks';
 import { planRecheck } from './plan-recheck';
 import { readRechecks } from './read-rechecks';
 import { readQueue } from './read-queue';

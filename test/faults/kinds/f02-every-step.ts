@@ -2,7 +2,7 @@ import { StepStore } from '../step-store';
 import { Tally, type Fault, type FaultPlan } from '../fault';
 import { checkNothingLost, checkStillAlive } from '../nothing-lost';
 import { SCENE_SEED } from '../disturb';
-import { look, setScene, type Scene } from '../scene';
+import { look, publish, setScene, type Scene } from '../scene';
 import { judgeChunk, planChunks, publishBulletin, sweepRechecks } from '../../../libs/usecases';
 import { handlersByJob, relayTurn, runJob } from '../../../libs/queue';
 import { handlersOn } from '../../../apps/worker/src/handlers';
@@ -11,12 +11,15 @@ import type { House } from '../house';
 
 const UNITS = 3;
 const STEPS = ['publish', 'relay', 'plan', 'judge'] as const;
+/** How the call that puts a bell into the queue can end. */
+const QUEUE_STOPS = ['refused', 'taken and not told', 'no answer'] as const;
+type QueueStop = (typeof QUEUE_STOPS)[number];
 type Step = (typeof STEPS)[number];
 
 /**
  * F2: the line to the database ends before or after the k-th statement of a step, for every k until the step goes
- * through untouched; once, and for good until the step has given up. The queue is called between two statements of the
- * relay, so that a stop before or after it is among them.
+ * through untouched; once, and for good until the step has given up. The relay's calls to the queue are stopped too:
+ * before they get there, after they got there, and without ever an answer.
  */
 export const everyStep: Fault = {
   id: 'F2',
@@ -37,6 +40,12 @@ export const everyStep: Fault = {
         }
         tally.say(`${step}: K to ${last}`);
       }
+      for (const how of QUEUE_STOPS) {
+        await stopAtQueue(plan, tally, how, 1);
+        // The relay waits seconds for an answer; three times in a row is for the long form.
+        if (plan.timed || how !== 'no answer') await stopAtQueue(plan, tally, how, 3);
+      }
+      tally.say(`queue: ${QUEUE_STOPS.length} ways, once and three times`);
     } finally {
       await steps.close();
     }
@@ -58,6 +67,48 @@ async function stopAt(plan: FaultPlan, tally: Tally, steps: StepStore, step: Ste
     }
   }
   return true;
+}
+
+/**
+ * The relay's call to the queue ends in that way so many times, then goes through. A bell is in the queue at least once
+ * under one and the same id however often it was rung, and is marked as rung only after that.
+ */
+async function stopAtQueue(plan: FaultPlan, tally: Tally, how: QueueStop, times: number): Promise<void> {
+  const { house } = plan;
+  const { store } = house.shop;
+  const scene = await setScene(house, UNITS, SCENE_SEED);
+  const recheckId = await publish(house, scene);
+  const queued = new Set<string>();
+  let calls = 0;
+  const add = (jobs: readonly { readonly opts: { readonly jobId: string } }[]): Promise<void> => {
+    const stopped = ++calls <= times;
+    if (!stopped || how === 'taken and not told') jobs.forEach(({ opts }) => queued.add(opts.jobId));
+    if (!stopped) return Promise.resolve();
+    return how === 'no answer' ? new Promise(() => undefined) : Promise.reject(new Error('the line to Redis was cut'));
+  };
+  for (let turn = 0; turn < times; turn++) {
+    await passTime(house);
+    const failed = await relayTurn(store, add).then(
+      () => false,
+      () => true,
+    );
+    tally.struck(failed);
+  }
+  tally.check((await unrung(house, recheckId)) === 1, `a bell counts as rung though the queue was ${how}`);
+  await passTime(house);
+  await relayTurn(store, add);
+  tally.check((await unrung(house, recheckId)) === 0, `a bell was not rung again after the queue was ${how}`);
+  const ids = [...queued].filter((id) => id.startsWith(`recheck-${recheckId}-`));
+  tally.check(ids.length === 1, `the queue holds ${ids.length} jobs for one bell after it was ${how}`);
+  await recover(plan, tally, scene);
+}
+
+async function unrung({ pool }: House, recheckId: number): Promise<number> {
+  const { rows } = await pool.query<{ n: number }>(
+    `SELECT count(*)::int AS n FROM outbox WHERE dispatched_at IS NULL AND (payload->>'recheckId')::int = $1`,
+    [recheckId],
+  );
+  return rows[0]!.n;
 }
 
 /** Brings the scene up to the step, does the step with the fault armed; true when the fault struck. */

@@ -1,9 +1,7 @@
-import { startApi, type RunningApi } from '../../../apps/api/src/start-api';
-import { readConfig } from '../../../libs/config';
+import { openApi } from '../at-the-counter';
 import { checkTimes, disturb, pause } from '../disturb';
 import { Tally, type Fault } from '../fault';
 import { checkStillAlive, within } from '../nothing-lost';
-import type { House } from '../house';
 
 /** F7: PostgreSQL stops at once and recovers from its log; the API says 503 and when to ask again, never 500. */
 export const databaseStops: Fault = {
@@ -41,15 +39,3 @@ export const databaseStops: Fault = {
     return tally.report();
   },
 };
-
-async function openApi(house: House): Promise<RunningApi> {
-  const read = readConfig({
-    DATABASE_URL: house.url,
-    PORT: '0',
-    TIME_ZONE: 'UTC',
-    LOG_LEVEL: 'silent',
-    NODE_ENV: 'test',
-  });
-  if (!read.ok) throw new Error(read.problems.join(' '));
-  return startApi({ config: read.config, store: house.shop.store });
-}

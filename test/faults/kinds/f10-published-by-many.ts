@@ -1,9 +1,10 @@
 import { publishBulletin } from '../../../libs/usecases';
 import { manager } from '../../recheck/small-shop';
-import { SCENE_SEED } from '../disturb';
-import { Tally, type Fault } from '../fault';
+import { openApi, signIn } from '../at-the-counter';
+import { pause, SCENE_SEED } from '../disturb';
+import { Tally, type Fault, type FaultPlan } from '../fault';
 import { checkNothingLost } from '../nothing-lost';
-import { setScene } from '../scene';
+import { setScene, type Scene } from '../scene';
 
 const AT_ONCE = 50;
 
@@ -36,6 +37,82 @@ export const publishedByMany: Fault = {
       tally.check(rows.length === 1, `${scene.number} has ${rows.length} rechecks`);
       await checkNothingLost(plan, tally, scene, taken[0]!);
     }
+    await overHttp(plan, tally);
     return tally.report();
   },
 };
+
+interface Answer {
+  readonly status: number;
+  readonly body: Readonly<Record<string, unknown>>;
+}
+
+/** The same over HTTP: under one key all hear the same, under keys of their own or none one does it and the others are told. */
+async function overHttp(plan: FaultPlan, tally: Tally): Promise<void> {
+  const { house } = plan;
+  const api = await openApi(house);
+  try {
+    const cookie = await signIn(house, api.url);
+    const ask = async ({ bulletinId }: Scene, key: string | null, body: object = {}): Promise<Answer> => {
+      const keyed = key === null ? {} : { 'idempotency-key': key };
+      const answer = await fetch(`${api.url}/api/bulletins/${bulletinId}/publish`, {
+        method: 'POST',
+        headers: { cookie, 'content-type': 'application/json', 'if-match': '"1"', ...keyed },
+        body: JSON.stringify(body),
+      });
+      return { status: answer.status, body: (await answer.json()) as Answer['body'] };
+    };
+    for (let round = 0; round < plan.dose; round++) {
+      await underOneKey(plan, tally, ask);
+      await withoutKey(plan, tally, ask);
+    }
+  } finally {
+    await api.close();
+  }
+}
+
+type Ask = (scene: Scene, key: string | null, body?: object) => Promise<Answer>;
+
+async function underOneKey(plan: FaultPlan, tally: Tally, ask: Ask): Promise<void> {
+  const scene = await setScene(plan.house, 10, SCENE_SEED);
+  const key = `publish-${scene.number}`;
+  // Who comes while the first is worked on is told so, and asks again with the same key.
+  const untilAnswered = async (): Promise<{ last: Answer; waited: boolean }> => {
+    let waited = false;
+    for (;;) {
+      const last = await ask(scene, key);
+      if (last.status !== 409 || !String(last.body['type']).endsWith('still-running')) return { last, waited };
+      waited = true;
+      await pause(20);
+    }
+  };
+  const heard = await Promise.all(Array.from({ length: AT_ONCE }, untilAnswered));
+  tally.struck(heard.some(({ waited }) => waited));
+  const kinds = new Set(heard.map(({ last }) => JSON.stringify(last)));
+  const [first] = heard;
+  tally.check(
+    kinds.size === 1 && first!.last.status === 200,
+    `under one key ${kinds.size} answers were heard: ${[...kinds].join(' / ')}`,
+  );
+  const other = await ask(scene, key, { whatIfRevision: 999_999 });
+  tally.check(other.status === 422, `another body under the same key was answered with ${other.status}`);
+  await checkOnce(plan, tally, scene);
+}
+
+async function withoutKey(plan: FaultPlan, tally: Tally, ask: Ask): Promise<void> {
+  const scene = await setScene(plan.house, 10, SCENE_SEED);
+  const heard = await Promise.all(Array.from({ length: AT_ONCE }, () => ask(scene, null)));
+  const told = heard.filter(({ status }) => status === 409).length;
+  tally.struck(told > 0);
+  const done = heard.filter(({ status }) => status === 200).length;
+  tally.check(done === 1 && told === AT_ONCE - 1, `without a key ${done} published and ${told} were told`);
+  await checkOnce(plan, tally, scene);
+}
+
+async function checkOnce(plan: FaultPlan, tally: Tally, scene: Scene): Promise<void> {
+  const { rows } = await plan.house.pool.query<{ id: number }>('SELECT id FROM recheck WHERE source_id = $1', [
+    scene.bulletinId,
+  ]);
+  tally.check(rows.length === 1, `${scene.number} has ${rows.length} rechecks`);
+  await checkNothingLost(plan, tally, scene, rows[0]!.id);
+}
