@@ -85,6 +85,7 @@ export function openStore(options: StoreOptions): OpenStore {
   return {
     ...tablesOn(client, timeZone),
     pool,
+    idleLimitMs,
     hints: listener,
     scans: installScans(scanPool, timeZone),
     transaction: (work, most) =>

@@ -12,9 +12,6 @@ import { countUpTo, endsOfPieces, MOST_SUSPECTS } from './cut-chunk';
 import { MOST_TRIES, noteFailure, noteNoEnd } from './note-failure';
 import { sift } from './sift';
 
-/** What the database ends sooner than this was not held up by the judging: its own limits are longer. */
-const SOON_MS = 30_000;
-
 /**
  * Judges one chunk: what it holds, what follows, and "chunk done" in one transaction. Safe to run any number of times
  * at once: the chunk's row is taken by one, and the others find nothing to do. A failure of the judging counts as a
@@ -40,7 +37,7 @@ export async function judgeChunk(
   } catch (error) {
     if (error instanceof StoreOutage) {
       // A line that was soon cut says nothing about the chunk. One that was given up after long silence does.
-      if (performance.now() - at < SOON_MS)
+      if (performance.now() - at < store.idleLimitMs / 2)
         await store.rechecks.forgetBeginning(name.recheckId, name.n).catch(() => undefined);
       throw error;
     }
