@@ -41,7 +41,8 @@ export async function judgeChunk(
         await store.rechecks.forgetBeginning(name.recheckId, name.n).catch(() => undefined);
       throw error;
     }
-    await noteFailure(store, name, error);
+    const inTime = performance.now() - at < store.idleLimitMs;
+    await noteFailure(store, name, inTime ? error : new Error(`judging did not end in time (${String(error)})`));
   }
 }
 

@@ -68,7 +68,7 @@ async function oneSpins(plan: FaultPlan, tally: Tally): Promise<void> {
   await checkSetAside({ ...plan, patienceMs: 2 * plan.patienceMs + 15 * spinMs }, tally, {
     scene,
     bad,
-    why: 'never came',
+    why: 'did not end in time',
   });
   delay.disable();
   tally.say(`event loop delay p99 ${(delay.percentile(99) / 1e6).toFixed(0)} ms beside workers that spin`);
