@@ -108,8 +108,7 @@ function poolOf(config: PoolConfig, sight: Sight | 'nothing', limited: (client: 
     await workAsApp(client);
     await limited(client);
   };
-  // The pool waits for what this answers, though its types do not say so.
-  const pool = new WalledPool({ ...config, onConnect: prepare as (client: ClientBase) => void }, sight);
+  const pool = new WalledPool({ ...config, onConnect: prepare }, sight);
   // An idle connection that the server closes is no reason to end the program: the pool opens another.
   pool.on('error', () => undefined);
   return pool;

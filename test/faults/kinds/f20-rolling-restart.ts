@@ -117,7 +117,8 @@ class Counter {
         return;
       } catch (error) {
         const { cause } = error as { cause?: { code?: string } };
-        if (cause?.code !== 'ECONNREFUSED' || tries >= 100) throw new Error(`${String(error)}: ${String(cause?.code)}`);
+        if (cause?.code !== 'ECONNREFUSED' || tries >= 100)
+          throw new Error(`${String(error)}: ${String(cause?.code)}`, { cause: error });
         await pause(20);
       }
     }
