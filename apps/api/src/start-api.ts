@@ -13,7 +13,6 @@ import { howToSignInFirst } from './first-administrator';
 import { requirePermissions, routeList, type RouteEntry } from './auth/route-list';
 import { refuseOtherSites } from './auth/origin-check';
 import { levelsFor } from './log-levels';
-import { RequestsUnderWay } from './http/requests-under-way';
 import { servePage } from './page/serve-page';
 import { setSecurityHeaders } from './page/security-headers';
 import { keepTrailHead } from './trail-head';
@@ -29,12 +28,10 @@ export interface RunningApi {
   readonly routes: readonly RouteEntry[];
   /** Sentences for the console: how to sign in to a shop in which nobody can yet. */
   readonly notices: readonly string[];
-  /** Stops listening, answers what is under way, then ends open streams; the store is its owner's to close. */
+  /** Ends open streams and stops listening; the store is its owner's to close. */
   close(): Promise<void>;
 }
 
-/** Longest wait for the answers under way; shorter than what those who stop programs usually allow. */
-const LONGEST_FINISH_MS = 10_000;
 const LARGEST_BODY = 5 * 1024 * 1024;
 
 /**
@@ -47,8 +44,6 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
   await refuseDemoInProduction(config, options);
   const adapter = new FastifyAdapter({
     forceCloseConnections: true,
-    // What came in before the end is answered; see `close` below.
-    return503OnClosing: false,
     bodyLimit: LARGEST_BODY,
     trustProxy: [...config.trustedProxies],
     routerOptions: { maxParamLength: 200 },
@@ -62,7 +57,6 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     app.setGlobalPrefix('api');
     const routes = routeList(app);
     requirePermissions(routes);
-    const underWay = new RequestsUnderWay(adapter.getInstance());
     refuseOtherSites(adapter.getInstance());
     await app.register(cookie);
     await app.register(multipart, { limits: { files: 1, fields: 8, fieldSize: 10_000, fileSize: LARGEST_FILE } });
@@ -74,7 +68,6 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     const notices = await howToSignInFirst({ store: options.store, clock: clockOf(options) }, url);
     const head = keepTrailHead(options);
     const close = async () => {
-      await underWay.finish(LONGEST_FINISH_MS);
       await head.close();
       await app.close();
     };
