@@ -26,6 +26,8 @@ export const POLICY = {
   'set-aside-evidence': BENCH,
   /** What was noted for the next visit is done, or is not to be done. */
   'settle-notes': DESK,
+  /** The day of purchase and the term. */
+  'set-warranty': DESK,
   'record-places': BENCH,
   'pick-parts': DESK,
   /** A part that is neither right nor allowed, fitted on a manager's word. */

@@ -24,7 +24,16 @@ export const rulingPiece = z.object({
   outcome: z.enum(['decided', 'disputed', 'nothing-said']),
   required: partRef.nullable(),
   allowed: z.array(partRef),
-  barred: z.array(z.object({ part: partRef, reason: z.string(), rule: z.string() })),
+  barred: z.array(
+    z.object({
+      part: partRef,
+      reason: z.string(),
+      rule: z.string(),
+      /** the paper that says it, as in a sentence */
+      source: z.string(),
+      voidsWarranty: z.boolean(),
+    }),
+  ),
   rule: z.string().nullable(),
   source: sourceRef.nullable(),
   overridden: z.array(z.object({ rule: z.string(), source: sourceRef.nullable(), why: z.string() })),

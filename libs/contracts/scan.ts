@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { dayText, rowId } from './common';
 import { partRef } from './ruling';
-import { settledNote, unitNote, unitView } from './unit';
+import { settledNote, touchedPlace, unitNote, unitView } from './unit';
 
 /** GET /api/scan?text= : what a scanner read, or a person typed, with whatever marks the scanner puts in it. */
 export const scanQuery = z.object({ text: z.string().min(1).max(300) });
@@ -29,6 +29,8 @@ export const unitVisit = z.object({
   ),
   /** notes that waited for this visit */
   notes: z.array(unitNote),
+  /** places that were worked on, newest first, at most 200 */
+  touched: z.array(touchedPlace),
   /** newest first, at most 20 */
   settledNotes: z.array(settledNote),
   callback: z.object({ id: rowId, urgent: z.boolean(), say: z.string() }).nullable(),

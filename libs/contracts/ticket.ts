@@ -6,7 +6,7 @@ import { marks } from './marks';
 import { photoView } from './photo';
 import { fitView, partRef, rulingView, strengthView, verdictView } from './ruling';
 import { cameFrom, partWait, shelfWord } from './shelf';
-import { newOwner, owner, unitIdentity, unitNote, unitView } from './unit';
+import { newOwner, owner, touchedPlace, unitIdentity, unitNote, unitView } from './unit';
 
 /** A ticket as the board shows it. */
 export const ticketCard = z.object({
@@ -31,14 +31,17 @@ export type TicketCard = z.infer<typeof ticketCard>;
 export const promisedFilter = z.enum(['today', 'late', 'week', 'none']);
 export type PromisedFilter = z.infer<typeof promisedFilter>;
 
-/** GET /api/board?bench=&promised=&flagged=&q= : open tickets by stage; `q` is a piece of owner, unit or number. */
+/** GET /api/board?bench=&owner=&promised=&flagged=&q= : open tickets by stage; `q` is a piece of owner, unit or number. */
 export const board = z.object({
   benches: z.array(bench),
+  /** owners with an open ticket at the location, by name */
+  owners: z.array(z.object({ id: rowId, name: z.string() })),
   stages: z.array(z.object({ stage, count: z.int(), tickets: z.array(ticketCard) })),
 });
 export type Board = z.infer<typeof board>;
 export const boardQuery = z.object({
   bench: z.coerce.number().int().positive().optional(),
+  owner: z.coerce.number().int().positive().optional(),
   flagged: z.enum(['yes']).optional(),
   q: z.string().trim().max(100).optional(),
   promised: promisedFilter.optional(),
@@ -260,6 +263,8 @@ export const ticketView = z.object({
   /** per stage, what its gate still asks for; empty means the gate is open */
   missing: z.array(z.object({ stage, points: z.array(missingPoint) })),
   notes: z.array(unitNote),
+  /** places of the unit that were worked on, on this ticket or before, newest first, at most 200 */
+  touched: z.array(touchedPlace),
   earlierTickets: z.array(
     z.object({ id: rowId, number: z.string(), closedOn: dayText.nullable(), complaint: z.string() }),
   ),

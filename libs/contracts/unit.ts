@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dayText, instantText, line, reason, rowId } from './common';
+import { partRef } from './ruling';
 
 /** An owner as the counter knows them. */
 export const owner = z.object({
@@ -70,6 +71,36 @@ export const buildDates = z.object({
 });
 export type BuildDates = z.infer<typeof buildDates>;
 
+/** The warranty of a unit: up to and including `lastDay`, and in a sentence. */
+export const warrantyView = z.object({
+  boughtOn: dayText,
+  months: z.int(),
+  lastDay: dayText,
+  runs: z.boolean(),
+  sentence: z.string(),
+});
+export type WarrantyView = z.infer<typeof warrantyView>;
+
+/** A place that was worked on, with the part it was left with; `barred` says which paper speaks against that part today. */
+export const touchedPlace = z.object({
+  position: z.string(),
+  /** position and place in words */
+  where: z.string(),
+  part: partRef,
+  ticket: z.object({ id: rowId, number: z.string() }),
+  on: dayText,
+  barred: z.string().nullable(),
+});
+export type TouchedPlace = z.infer<typeof touchedPlace>;
+
+/** PUT /api/units/:id/warranty (If-Match): the day of purchase and the term in months; null takes them back. */
+export const setWarranty = z.object({
+  warranty: z
+    .object({ boughtOn: dayText, months: z.int().min(1).max(600, { error: 'expected 1 to 600 months' }) })
+    .nullable(),
+});
+export type SetWarranty = z.infer<typeof setWarranty>;
+
 export const unitView = unitIdentity.extend({
   id: rowId,
   lineName: z.string().nullable(),
@@ -79,6 +110,7 @@ export const unitView = unitIdentity.extend({
   owner,
   buildDates,
   serialReading: z.string().nullable(),
+  warranty: warrantyView.nullable(),
 });
 export type UnitView = z.infer<typeof unitView>;
 

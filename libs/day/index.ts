@@ -1,4 +1,5 @@
 export * from './day';
+export * from './add-months';
 export * from './day-span';
 export * from './day-set';
 export * from './iso-week';

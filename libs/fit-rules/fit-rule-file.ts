@@ -57,7 +57,14 @@ export const fitRuleFile = z
     required: partKeyText.nullable(),
     allowed: z.array(partKeyText).max(100),
     barred: z
-      .array(z.strictObject({ part: partKeyText, reason: z.enum(barReasons), note: z.string().max(400) }))
+      .array(
+        z.strictObject({
+          part: partKeyText,
+          reason: z.enum(barReasons),
+          note: z.string().max(400),
+          voidsWarranty: z.literal(true).optional(),
+        }),
+      )
       .max(100),
     action: z.enum(actions),
     replaces: z.array(name('a rule key')).max(100),

@@ -15,6 +15,8 @@ export interface Bar {
   readonly reason: BarReason;
   /** The paper's reason in the shop's words; may be empty. */
   readonly note: string;
+  /** The paper says that fitting it ends the maker's warranty; left out where it says nothing of that. */
+  readonly voidsWarranty?: true;
 }
 
 /** The rule speaks only of units that have the option fitted (or only of those that have not). */

@@ -1,6 +1,6 @@
 import { sayDay } from '../day';
 import type { PartKey } from '../part-number';
-import type { BarReason, Rulebook, RuleRef } from './fit-rule';
+import type { Bar, BarReason, Rulebook, RuleRef } from './fit-rule';
 import type { Source, SourceKind } from './source';
 
 /** How lines, parts, positions and rules are called in sentences; their keys where a name is left out. */
@@ -37,9 +37,9 @@ export function saySource({ kind, number, issued }: Pick<Source, 'kind' | 'numbe
   return `${KIND_WORDS[kind]} ${number} of ${sayDay(issued)}`;
 }
 
-/** A bar's reason in words: the note of the paper where there is one. */
-export function sayBarReason({ reason, note }: { readonly reason: BarReason; readonly note: string }): string {
-  return note === '' ? BAR_WORDS[reason] : note;
+/** A bar's reason in words: the note of the paper where there is one, and whether the part ends the warranty. */
+export function sayBarReason({ reason, note, voidsWarranty }: Pick<Bar, 'reason' | 'note' | 'voidsWarranty'>): string {
+  return `${note === '' ? BAR_WORDS[reason] : note}${voidsWarranty ? "; it ends the maker's warranty" : ''}`;
 }
 
 /** Names rules by the papers behind them. Other names may be given; keys stand where none are. */

@@ -53,12 +53,13 @@ function barsOf(rules: readonly PreparedRule[]): { barred: readonly HeldBar[]; l
   const barred: HeldBar[] = [];
   const lifted: LiftedBar[] = [];
   for (const one of rules) {
-    for (const { part, reason, note } of one.rule.barred) {
+    for (const bar of one.rule.barred) {
+      const { part } = bar;
       const over = rules.find(
         (other) => other.standing > one.standing && (other.rule.required === part || other.rule.allowed.includes(part)),
       );
-      if (over) lifted.push({ part, reason, note, rule: one.ref, by: over.ref });
-      else barred.push({ part, reason, note, rule: one.ref });
+      if (over) lifted.push({ ...bar, rule: one.ref, by: over.ref });
+      else barred.push({ ...bar, rule: one.ref });
     }
   }
   return { barred, lifted };

@@ -30,7 +30,10 @@ export function writeFitRule(rule: FitRule): FitRuleFile {
     source: rule.source,
     required: rule.required,
     allowed: [...rule.allowed],
-    barred: rule.barred.map(({ part, reason, note }) => ({ part, reason, note })),
+    barred: rule.barred.map(({ part, reason, note, voidsWarranty }) => ({
+      ...{ part, reason, note },
+      ...(voidsWarranty ? { voidsWarranty } : {}),
+    })),
     action: rule.action,
     replaces: [...rule.replaces],
   };

@@ -1,7 +1,7 @@
 import type { PrintSettings, TicketView } from '../contracts';
 import { OWNERS_CAUTION } from './cautions';
 import type { Block, Line, Paper, Picture } from './paper';
-import { consentWords, photoWords, placeOfPhoto, sheetLines, sheetPhotos } from './sheet-lines';
+import { consentWords, photoWords, placeOfPhoto, sheetLines, sheetPhotos, warrantyWords } from './sheet-lines';
 import type { Saying } from './saying';
 
 const number = (text: string): Line => ({ text, number: true });
@@ -31,6 +31,7 @@ export function handoverSheet(
         ...foundAndFitted(ticket, pictures),
         { kind: 'heading', text: 'Spares handed to you' },
         spares(ticket),
+        ...warranty(ticket, say),
         ...accepted(ticket),
         {
           kind: 'text',
@@ -105,6 +106,25 @@ function spares({ picks }: TicketView): Block {
     ` ${part.name}`,
   ]);
   return { kind: 'list', items };
+}
+
+function warranty(ticket: TicketView, say: Saying): Block[] {
+  const words = warrantyWords(ticket);
+  if (!words) return [];
+  const items = words.touched.map(({ where, part, ticket: { number: fittedOn }, on, barred }): Line => [
+    `${where}: `,
+    { text: part.number, number: true },
+    ` ${part.name}, ${say.day(on)} (${fittedOn})${barred === null ? '' : `. Not for this unit: ${barred}`}`,
+  ]);
+  const list: Block[] = [
+    { kind: 'text', line: 'Fitted while it runs:' },
+    { kind: 'list', items },
+  ];
+  return [
+    { kind: 'heading', text: 'Warranty' },
+    { kind: 'text', line: words.sentence },
+    ...(items.length > 0 ? list : []),
+  ];
 }
 
 function accepted({ flags }: TicketView): Block[] {

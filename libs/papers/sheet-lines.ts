@@ -60,6 +60,16 @@ export function sheetLines({ places, positions }: Pick<TicketView, 'places' | 'p
     }));
 }
 
+/** What the sheet says of the warranty: until when it runs, and what was fitted while it did; null where nobody knows. */
+export function warrantyWords({
+  unit: { warranty },
+  touched,
+}: Pick<TicketView, 'unit' | 'touched'>): { sentence: string; touched: TicketView['touched'] } | null {
+  if (!warranty) return null;
+  const within = touched.filter(({ on }) => on >= warranty.boughtOn && on <= warranty.lastDay);
+  return { sentence: warranty.sentence, touched: within };
+}
+
 /** The owner's word on being called, as it stands on the sheet. */
 export function consentWords(consent: boolean): string {
   return consent

@@ -15,3 +15,4 @@ export * from './may-move';
 export * from './settle-picks';
 export * from './estimate/sums';
 export * from './estimate/estimate-lines';
+export * from './warranty';

@@ -39,6 +39,7 @@ export * from './change-ticket/index';
 export * from './identify-unit/index';
 export * from './record-evidence/index';
 export * from './settle-note/settle-note';
+export * from './note-warranty/index';
 export * from './number-bags/number-bags';
 export * from './open-ticket/index';
 export * from './work-on-ticket/index';

@@ -1,5 +1,5 @@
 import { array, assert, asyncProperty, constantFrom, nat, record, type Arbitrary } from 'fast-check';
-import type { BenchLists, MyBench, Problem, TicketView } from '../../libs/contracts';
+import type { BenchLists, Board, MyBench, Problem, TicketView } from '../../libs/contracts';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, type Answer } from './api-shop';
 
@@ -198,5 +198,28 @@ describe('people who move the same tickets at the same time', () => {
     }
     const order = (await on(B4)).filter((id) => [a, b, c, d].includes(id));
     expect(order).toEqual([a, b, c, d]);
+  });
+});
+
+describe('the board', () => {
+  it('shows the tickets of one owner alone, and names the owners it has tickets of', async () => {
+    const counter = await shop.as('counter');
+    await opened('17030777');
+    const mine = await counter.ask('POST', '/tickets', {
+      owner: { name: 'Zora Quill', phone: '0000 555 0190' },
+      unit: { lineCode: null, modelNumber: null, serial: '1', serialAbsent: null },
+    });
+    const whole = (await counter.get<Board>('/board')).body;
+    const ids = ({ stages }: Board) => stages.flatMap(({ tickets }) => tickets.map(({ id }) => id));
+    const zora = whole.owners.find(({ name }) => name === 'Zora Quill')!;
+    expect(zora.id).toBe(mine.body.owner.id);
+    expect(ids(whole).length).toBeGreaterThan(1);
+    expect(ids((await counter.get<Board>(`/board?owner=${zora.id}`)).body)).toEqual([mine.body.id]);
+    await (
+      await shop.as('manager')
+    ).change('POST', `/tickets/${mine.body.id}/cancel`, mine.body.version, {
+      reason: 'came by mistake',
+    });
+    expect((await counter.get<Board>('/board')).body.owners.map(({ name }) => name)).not.toContain('Zora Quill');
   });
 });

@@ -158,11 +158,13 @@ async function dateUnits(shop: ApiShop, walk: Walk): Promise<void> {
      VALUES ($1, 1, 1, 1, '{"sentence":"Change the pin at the next service."}') RETURNING id`,
     [unit.id],
   );
-  await walk.call('units-settle-note', {
+  const settled = await walk.call<UnitView>('units-settle-note', {
     path: { id: unit.id, noteId: noted.rows[0]!.id },
     version: identified.version,
     body: { reason: 'new pin fitted by the owner' },
   });
+  const warranty = { boughtOn: '2025-10-31', months: 24 };
+  await walk.call('units-warranty', { ...at, version: settled.version, body: { warranty } });
 
   await walk.call('serial-schemes-list');
   const fields = [{ kind: 'year-digit' }, { kind: 'month-number' }, { kind: 'sequence', length: 3 }];

@@ -129,7 +129,10 @@ export class Draw {
       source: this.pick(sources).key,
       required: this.chance(0.75) ? this.pick(parts) : null,
       allowed: this.some(parts, 0.15),
-      barred: this.some(parts, 0.12).map((part) => ({ part, reason: this.pick(barReasons), note: '' })),
+      barred: this.some(parts, 0.12).map((part) => ({
+        ...{ part, reason: this.pick(barReasons), note: '' },
+        ...(this.chance(0.2) ? { voidsWarranty: true as const } : {}),
+      })),
       action: this.pick(actions),
       replaces: this.chance(0.2) ? [`r${this.below(7)}`] : [],
     };

@@ -13,15 +13,19 @@ export interface BarCell {
   readonly part: string;
   readonly reason: BarReason;
   readonly note: string;
+  readonly voidsWarranty?: true;
 }
 
 const BAR_MARKS = /[;|\n)]/g;
 
-/** `70-499 (breaks-later: the gear case breaks first)`: the part, why it is barred, and the paper's words. */
+/**
+ * `70-499 (breaks-later: the gear case breaks first)`: the part, why it is barred, and the paper's words;
+ * `70-499 (breaks-later, voids warranty)` for one that ends the warranty too.
+ */
 const bar: Reader<BarCell> = (cell, how) => {
   const text = words(1_300)(cell, how);
   if (!text.ok) return text;
-  const found = /^([^(]+?)\s*(?:\(([a-z-]+)(?::\s*([^)]*))?\))?$/i.exec(text.value);
+  const found = /^([^(]+?)\s*(?:\(([a-z-]+)(,\s*voids warranty)?(?::\s*([^)]*))?\))?$/i.exec(text.value);
   const reason = barReasons.find((one) => one === (found?.[2]?.toLowerCase() ?? 'other'));
   if (!found || !reason)
     return bad(
@@ -29,7 +33,9 @@ const bar: Reader<BarCell> = (cell, how) => {
       `${shown(cell)} must be a part and why it is barred, such as 70-499 (breaks-later: the gear case breaks first); reasons are ${barReasons.join(', ')}.`,
     );
   const part = rulePart(found[1]!, how);
-  return part.ok ? good({ part: part.value, reason, note: unescapeMarks(found[3] ?? '').trim() }) : part;
+  if (!part.ok) return part;
+  const note = unescapeMarks(found[4] ?? '').trim();
+  return good({ part: part.value, reason, note, ...(found[3] ? { voidsWarranty: true as const } : {}) });
 };
 
 const wordsOf = <T extends string>(all: readonly T[]) =>
@@ -135,7 +141,7 @@ const columns = {
   }),
   barred: column('Barred', listOf(bar), {
     also: ['do not use', 'not allowed', 'forbidden'],
-    says: `Parts that must not be there, each with why in brackets: ${barReasons.join(', ')}, and the paper's words after a colon.`,
+    says: `Parts that must not be there, each with why in brackets: ${barReasons.join(', ')}, ", voids warranty" where the paper says so, and its words after a colon.`,
     example: '70-499 (breaks-later: the gear case breaks first)',
     write: (bars) => bars.map(writeBar).join('; '),
   }),
@@ -152,8 +158,8 @@ const columns = {
 };
 export type RuleSheetRow = RowOf<typeof columns>;
 
-function writeBar({ part, reason, note }: BarCell): string {
-  return `${part} (${reason}${note === '' ? '' : `: ${escapeMarks(note, BAR_MARKS)}`})`;
+function writeBar({ part, reason, note, voidsWarranty }: BarCell): string {
+  return `${part} (${reason}${voidsWarranty ? ', voids warranty' : ''}${note === '' ? '' : `: ${escapeMarks(note, BAR_MARKS)}`})`;
 }
 
 export const rules = kind({

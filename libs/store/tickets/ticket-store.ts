@@ -1,6 +1,6 @@
 import type { EarlierTicketRow, TicketStore } from '../../usecases';
 import type { Db } from '../db';
-import { readBoard } from './read-board';
+import { readBoard, readOwnersOnBoard } from './read-board';
 import { addEvents, insertPick, readEvents, readPicks, readSpares, setPickStates } from './picks-and-events';
 import { putRecords, readRecords, readRecordsBefore } from './place-records';
 import { searchTickets } from './search-tickets';
@@ -24,6 +24,7 @@ export function ticketStore(db: Db): TicketStore {
       SELECT id, number, closed_at::date::text AS "closedOn", complaint
       FROM ticket WHERE unit_id = ${unitId} AND id <> ${ticketId} ORDER BY opened_at DESC, id DESC`,
     board: (filter) => readBoard(db, filter),
+    ownersOnBoard: (locationId) => readOwnersOnBoard(db, locationId),
     search: (terms, locationId, most) => searchTickets(db, terms, locationId, most),
   };
 }

@@ -7,6 +7,8 @@ export async function readUnit(db: Db, id: number): Promise<UnitRow | null> {
   const rows = await db.$queryRaw<(Omit<UnitRow, 'built'> & { built: string })[]>`
     SELECT u.id, u.version, u.serial, u.serial_absent AS "serialAbsent", u.serial_scheme AS "serialScheme",
            u.serial_key AS "serialKey", u.options, u.plate, u.built::text AS built,
+           CASE WHEN u.bought_on IS NULL THEN NULL ELSE json_build_object('boughtOn', u.bought_on, 'months', u.warranty_months)
+           END AS warranty,
            json_build_object('id', o.id, 'name', o.name, 'phone', o.phone, 'email', o.email, 'address', o.address,
                              'consent', o.consent, 'version', o.version) AS owner,
            CASE WHEN l.id IS NULL THEN NULL ELSE json_build_object('id', l.id, 'code', l.code, 'name', l.name,

@@ -1,5 +1,5 @@
 import type { SettledNoteView, UnitNoteView } from '../../contracts';
-import type { EvidenceRow, UnitStore } from '../../usecases';
+import type { EvidenceRow, TouchedRow, UnitStore } from '../../usecases';
 import type { Db } from '../db';
 import { iso } from '../tickets/iso';
 import { envelopeColumns, writeDaySet } from './day-set-text';
@@ -55,6 +55,7 @@ export function unitStore(db: Db, zone: string): UnitStore {
     },
     ...evidenceActions(db),
     ...recomputeActions(db),
+    ...noteActions(db),
     ...questions(db),
   };
 }
@@ -86,7 +87,7 @@ function evidenceActions(db: Db): Pick<UnitStore, 'evidence' | 'insertEvidence' 
 
 function questions(
   db: Db,
-): Pick<UnitStore, 'isAt' | 'setOwner' | 'hasRecords' | 'notes' | 'settledNotes' | 'settleNote' | 'openTicket'> {
+): Pick<UnitStore, 'setWarranty' | 'touched' | 'isAt' | 'setOwner' | 'hasRecords' | 'openTicket'> {
   return {
     async isAt(id, locationId) {
       const rows = await db.$queryRaw<unknown[]>`
@@ -100,6 +101,27 @@ function questions(
       const rows = await db.$queryRaw<unknown[]>`SELECT 1 FROM place_record WHERE unit_id = ${id} LIMIT 1`;
       return rows.length > 0;
     },
+    async setWarranty(id, warranty) {
+      await db.$executeRaw`
+        UPDATE unit SET bought_on = ${warranty?.boughtOn ?? null}::date, warranty_months = ${warranty?.months ?? null}::int
+        WHERE id = ${id}`;
+    },
+    touched: (id, most) => db.$queryRaw<TouchedRow[]>`
+      SELECT r.position_id AS "positionId", r.place, r.part_id AS "partId", t.id AS "ticketId", t.number AS ticket,
+             coalesce(r.fitted_on, r.recorded_at::date)::text AS "on"
+      FROM place_record r JOIN ticket t ON t.id = r.ticket_id
+      WHERE r.unit_id = ${id} AND r.side = 'left' AND r.part_id IS NOT NULL AND t.cancel_reason IS NULL
+      ORDER BY coalesce(r.fitted_on, r.recorded_at::date) DESC, r.id DESC LIMIT ${most}::int`,
+    async openTicket(id) {
+      const rows = await db.$queryRaw<{ id: number; number: string }[]>`
+        SELECT id, number FROM ticket WHERE unit_id = ${id} AND closed_at IS NULL`;
+      return rows[0] ?? null;
+    },
+  };
+}
+
+function noteActions(db: Db): Pick<UnitStore, 'notes' | 'settledNotes' | 'settleNote'> {
+  return {
     notes: (id) => db.$queryRaw<UnitNoteView[]>`
       SELECT n.id, coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source, n.opened_at::date::text AS "on"
       FROM unit_note n JOIN source s ON s.id = n.source_id
@@ -118,11 +140,6 @@ function questions(
         FROM source s
         WHERE s.id = n.source_id AND n.id = ${noteId} AND n.unit_id = ${id} AND n.closed_at IS NULL
         RETURNING coalesce(n.detail->>'sentence', s.title) AS sentence`;
-      return rows[0] ?? null;
-    },
-    async openTicket(id) {
-      const rows = await db.$queryRaw<{ id: number; number: string }[]>`
-        SELECT id, number FROM ticket WHERE unit_id = ${id} AND closed_at IS NULL`;
       return rows[0] ?? null;
     },
   };

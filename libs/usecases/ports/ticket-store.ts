@@ -145,6 +145,7 @@ export interface EarlierTicketRow {
 export interface BoardFilter {
   readonly locationId: number;
   readonly bench?: number;
+  readonly owner?: number;
   readonly flagged?: boolean;
   readonly q?: string;
   /** By the promised day, as seen from `today`. */
@@ -191,6 +192,8 @@ export interface TicketStore {
   spares(unitId: number): Promise<readonly SpareRow[]>;
   earlier(unitId: number, ticketId: number): Promise<readonly EarlierTicketRow[]>;
   board(filter: BoardFilter): Promise<readonly TicketCard[]>;
+  /** Owners with an open ticket at the location, by name. */
+  ownersOnBoard(locationId: number): Promise<readonly { id: number; name: string }[]>;
   search(terms: SearchTerms, locationId: number, most: number): Promise<readonly SearchRow[]>;
 }
 

@@ -40,7 +40,19 @@ export interface UnitRow {
   readonly serialKey: string | null;
   readonly options: Readonly<Record<string, boolean>>;
   readonly plate: string;
+  /** `boughtOn` as `YYYY-MM-DD`; null where nobody knows. */
+  readonly warranty: { readonly boughtOn: string; readonly months: number } | null;
   readonly built: DaySet;
+}
+
+/** A place of a unit that was worked on, with the part it was left with; `on` as `YYYY-MM-DD`. */
+export interface TouchedRow {
+  readonly positionId: number;
+  readonly place: number;
+  readonly partId: number;
+  readonly ticketId: number;
+  readonly ticket: string;
+  readonly on: string;
 }
 
 /** The columns that identify a unit. */
@@ -99,6 +111,9 @@ export interface UnitStore {
   setOwner(id: number, ownerId: number): Promise<void>;
   /** True when some ticket has recorded a part of this unit. */
   hasRecords(id: number): Promise<boolean>;
+  setWarranty(id: number, warranty: UnitRow['warranty']): Promise<void>;
+  /** Newest first; at most `most`. */
+  touched(id: number, most: number): Promise<readonly TouchedRow[]>;
   /** Notes that greet the unit and are not closed. */
   notes(id: number): Promise<readonly UnitNoteView[]>;
   /** Notes that a person settled, newest first; at most `most`. */

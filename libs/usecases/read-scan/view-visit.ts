@@ -4,6 +4,7 @@ import { sightOf, type Actor } from '../actor';
 import { callbackView } from '../list-callbacks/list-callbacks';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
+import { touchedPlaces } from '../note-warranty/touched-places';
 import { loadUnit, unitView } from '../view-unit/index';
 
 const MOST_SETTLED = 20;
@@ -23,6 +24,7 @@ export async function viewVisit({ store, clock }: Ports, actor: Actor, id: numbe
   ]);
   return done({
     unit: unitView(whole),
+    touched: await touchedPlaces(store, whole),
     code: unitTagCode(id),
     openTicket,
     earlierTickets: earlier.filter((ticket) => ticket.id !== openTicket?.id),

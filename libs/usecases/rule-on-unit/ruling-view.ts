@@ -67,7 +67,13 @@ function allowedParts(outcome: RulingPiece['outcome'], names: Names): PartRef[] 
 }
 
 function barView(bar: HeldBar, names: Names) {
-  return { part: partRefOf(bar.part, names.partsByKey), reason: sayBarReason(bar), rule: bar.rule.key };
+  return {
+    part: partRefOf(bar.part, names.partsByKey),
+    reason: sayBarReason(bar),
+    rule: bar.rule.key,
+    source: namingOf(names).rule(bar.rule),
+    voidsWarranty: bar.voidsWarranty === true,
+  };
 }
 
 function overriddenRules(grounds: RulingPiece['grounds'], names: Names): PieceView['overridden'] {

@@ -11,15 +11,16 @@ export async function viewBoard(
   actor: Actor,
   filter: Omit<BoardFilter, 'locationId' | 'today'>,
 ): Promise<Board> {
-  const [benches, cards] = await Promise.all([
+  const [benches, owners, cards] = await Promise.all([
     store.catalogue.benches(),
+    store.tickets.ownersOnBoard(actor.locationId),
     store.tickets.board({ ...filter, locationId: actor.locationId, today: formatDay(clock.today()) }),
   ]);
   const stages = STAGE_NAMES.map((stage) => {
     const tickets = cards.filter((card) => card.stage === stage);
     return { stage, count: tickets.length, tickets };
   });
-  return { benches: [...benches], stages };
+  return { benches: [...benches], owners: [...owners], stages };
 }
 
 const MOST_HITS = 50;

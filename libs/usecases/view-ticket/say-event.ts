@@ -35,6 +35,10 @@ const SENTENCES: Readonly<Record<string, (data: Data) => string>> = {
   evidence: (data) => `Evidence recorded: ${text(data, 'kind').replace(/-/g, ' ')}.`,
   'evidence-set-aside': (data) => `Evidence set aside (${text(data, 'kind').replace(/-/g, ' ')})${because(data)}.`,
   'evidence-taken-up': (data) => `Evidence taken up again (${text(data, 'kind').replace(/-/g, ' ')}).`,
+  warranty: (data) =>
+    text(data, 'boughtOn') === ''
+      ? 'Day of purchase and warranty taken back.'
+      : `Warranty: bought ${sayDay(parseDay(text(data, 'boughtOn'))!)}, ${text(data, 'months')} months.`,
   'note-settled': (data) => `Note for this visit settled${because(data)}. It said: ${text(data, 'note')}`,
   found: (data) => `As found: ${text(data, 'what')}.`,
   left: (data) => `As left: ${text(data, 'what')}.`,

@@ -40,6 +40,7 @@ export interface Around {
   readonly waits: readonly PartWaitView[];
   readonly spares: readonly SpareRow[];
   readonly photos: readonly PhotoView[];
+  readonly touched: TicketView['touched'];
 }
 
 /** The whole ticket line on one page. */
@@ -68,6 +69,7 @@ export function ticketView(whole: WholeTicket, around: Around): TicketView {
     photos: [...around.photos],
     missing: missingFor(gateFacts(whole)).map(({ stage, points }) => ({ stage, points: [...points] })),
     notes: [...around.notes],
+    touched: around.touched,
     earlierTickets: [...around.earlier],
     history: around.events.map(eventView),
     sketch: unit.line?.sketch ?? '',

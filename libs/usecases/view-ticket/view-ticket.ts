@@ -1,5 +1,6 @@
 import type { TicketView } from '../../contracts';
 import { sightOf, type Actor } from '../actor';
+import { touchedPlaces } from '../note-warranty/touched-places';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 import { KEEP_SHELF } from '../ports/session-store';
@@ -23,12 +24,13 @@ export async function viewTicket({ store, clock }: Ports, actor: Actor, id: numb
   ]);
   const partIds = before.flatMap(({ partId }) => (partId === null ? [] : [partId]));
   const whole = await loadAround(store, clock, row, partIds);
-  const [shelf, waits, spares] = await Promise.all([
+  const [shelf, waits, spares, touched] = await Promise.all([
     shelfWords(store, whole),
     store.waits.ofTicket(id),
     store.tickets.spares(row.unitId),
+    touchedPlaces(store, whole),
   ]);
-  return done(ticketView(whole, { before, events, notes, earlier, revisions, photos, shelf, waits, spares }));
+  return done(ticketView(whole, { before, events, notes, earlier, revisions, photos, shelf, waits, spares, touched }));
 }
 
 /** What the shelf has of the parts that can be wanted here: those the rulings name, and those picked. */

@@ -1,6 +1,9 @@
 import { readSerial } from '../../build-date';
-import type { UnitView } from '../../contracts';
+import type { UnitView, WarrantyView } from '../../contracts';
+import { day, formatDay, type Day } from '../../day';
+import { runsOn, sayWarranty, warrantyUntil } from '../../ticket';
 import { buildDatesView } from '../build-days/index';
+import type { UnitRow } from '../ports/index';
 import type { WholeUnit } from './load-unit';
 
 /** A unit for the page: what it is, when it can have been built, and what would settle that. */
@@ -31,6 +34,18 @@ export function unitView(whole: WholeUnit): UnitView {
       shop,
       today,
     }),
+    warranty: warrantyView(unit, today),
     serialReading: owner && unit.serial !== null ? readSerial(unit.serial, owner, shop, today).sentence : null,
+  };
+}
+
+function warrantyView({ warranty }: UnitRow, today: Day): WarrantyView | null {
+  if (!warranty) return null;
+  const term = { boughtOn: day(warranty.boughtOn), months: warranty.months };
+  return {
+    ...warranty,
+    lastDay: formatDay(warrantyUntil(term) - 1),
+    runs: runsOn(term, today),
+    sentence: sayWarranty(term, today),
   };
 }

@@ -5,6 +5,7 @@ import {
   newEvidence,
   setAsideEvidence,
   settleNote as settleNoteSchema,
+  setWarranty as setWarrantySchema,
   unitIdentity,
   unitTrail,
   unitView,
@@ -14,6 +15,7 @@ import {
   identifyUnit,
   setAsideEvidence as setAside,
   settleNote,
+  setWarranty,
   viewTrail,
   type Actor,
   type Ports,
@@ -29,6 +31,7 @@ import { PORTS } from '../tokens';
 class UnitIdentityDto extends createZodDto(unitIdentity) {}
 class NewEvidenceDto extends createZodDto(newEvidence) {}
 class SetAsideDto extends createZodDto(setAsideEvidence) {}
+class SetWarrantyDto extends createZodDto(setWarrantySchema) {}
 class SettleNoteDto extends createZodDto(settleNoteSchema) {}
 class UnitTrailDto extends createZodDto(unitTrail) {}
 class TrailQuery extends createZodDto(
@@ -95,6 +98,19 @@ export class UnitsController {
   ) {
     return answer(await setAside(this.ports, actor, { id, version, evidenceId, reason }));
   }
+  @Put(':id/warranty')
+  @Permit('set-warranty')
+  @Says('Writes down when the unit was bought and for how many months its maker stands for it.')
+  @ZodResponse({ status: 200, type: UnitViewDto })
+  async warranty(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() { warranty }: SetWarrantyDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await setWarranty(this.ports, actor, { id, version, warranty }));
+  }
+
   @Post(':id/notes/:noteId/settle')
   @HttpCode(200)
   @Permit('settle-notes')

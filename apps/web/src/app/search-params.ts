@@ -20,11 +20,12 @@ export function daysOf(given: Record<string, unknown>): { inForceOn?: string; kn
   return { inForceOn: dayIn(given['inForceOn']), knownOn: dayIn(given['knownOn']) };
 }
 
-type BoardSearch = { bench?: string; promised?: PromisedFilter; flagged?: 'yes'; q?: string };
+type BoardSearch = { bench?: string; owner?: string; promised?: PromisedFilter; flagged?: 'yes'; q?: string };
 
 /** Which tickets the board shows; a filter that there is not is left out. */
 export const boardSearch = (search: Record<string, unknown>): BoardSearch => ({
   bench: text(search['bench']),
+  owner: text(search['owner']),
   promised: promisedFilter.options.find((one) => one === search['promised']),
   flagged: search['flagged'] === 'yes' ? 'yes' : undefined,
   q: text(search['q']),

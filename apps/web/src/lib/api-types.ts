@@ -2521,6 +2521,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/units/{id}/warranty": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Writes down when the unit was bought and for how many months its maker stands for it.
+         * @description Needs the permission `set-warranty`.
+         */
+        put: operations["units-warranty"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -2622,6 +2642,10 @@ export interface components {
         Benches: components["schemas"]["Bench"][];
         Board: {
             benches: components["schemas"]["Bench"][];
+            owners: {
+                id: components["schemas"]["RowId"];
+                name: string;
+            }[];
             stages: {
                 stage: components["schemas"]["Stage"];
                 count: number;
@@ -3819,6 +3843,8 @@ export interface components {
                 part: components["schemas"]["PartRef"];
                 reason: string;
                 rule: string;
+                source: string;
+                voidsWarranty: boolean;
             }[];
             rule: string | null;
             source: components["schemas"]["SourceRef"] | null;
@@ -4033,6 +4059,12 @@ export interface components {
             orderQuantity?: number | null;
             supplier?: string;
             packSize?: number;
+        };
+        SetWarrantyInput: {
+            warranty: {
+                boughtOn: components["schemas"]["DayText"];
+                months: number;
+            } | null;
         };
         SettleCallbackInput: {
             /** @enum {string} */
@@ -4427,6 +4459,7 @@ export interface components {
                 points: components["schemas"]["MissingPoint"][];
             }[];
             notes: components["schemas"]["UnitNote"][];
+            touched: components["schemas"]["TouchedPlace"][];
             earlierTickets: {
                 id: components["schemas"]["RowId"];
                 number: string;
@@ -4435,6 +4468,17 @@ export interface components {
             }[];
             history: components["schemas"]["TicketEvent"][];
             sketch: string;
+        };
+        TouchedPlace: {
+            position: string;
+            where: string;
+            part: components["schemas"]["PartRef"];
+            ticket: {
+                id: components["schemas"]["RowId"];
+                number: string;
+            };
+            on: components["schemas"]["DayText"];
+            barred: string | null;
         };
         TradeNumber: {
             number: string;
@@ -4536,6 +4580,7 @@ export interface components {
             owner: components["schemas"]["Owner"];
             buildDates: components["schemas"]["BuildDates"];
             serialReading: string | null;
+            warranty: components["schemas"]["WarrantyView"] | null;
         };
         UnitVisit: {
             unit: components["schemas"]["UnitView"];
@@ -4551,6 +4596,7 @@ export interface components {
                 complaint: string;
             }[];
             notes: components["schemas"]["UnitNote"][];
+            touched: components["schemas"]["TouchedPlace"][];
             settledNotes: components["schemas"]["SettledNote"][];
             callback: {
                 id: components["schemas"]["RowId"];
@@ -4614,6 +4660,13 @@ export interface components {
                     papers: string[];
                 }[];
             }[];
+        };
+        WarrantyView: {
+            boughtOn: components["schemas"]["DayText"];
+            months: number;
+            lastDay: components["schemas"]["DayText"];
+            runs: boolean;
+            sentence: string;
         };
         WhatIf: {
             revision: number;
@@ -4955,6 +5008,7 @@ export interface operations {
         parameters: {
             query?: {
                 bench?: number;
+                owner?: number;
                 flagged?: "yes";
                 q?: string;
                 promised?: components["schemas"]["PromisedFilter"];
@@ -9602,6 +9656,48 @@ export interface operations {
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "units-warranty": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetWarrantyInput"];
+            };
+        };
+        responses: {
+            /** @description Writes down when the unit was bought and for how many months its maker stands for it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UnitView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };

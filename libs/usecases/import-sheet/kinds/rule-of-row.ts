@@ -27,7 +27,7 @@ export function ruleOfRow(row: RuleSheetRow, parts: TicketParts): RuleOfRow | Ce
     serials: scheme ? { scheme, from: serialFrom ?? null, to: serialUntil ?? null } : null,
     required: row.required ? key('required', row.required) : null,
     allowed: (row.allowed ?? []).map((one) => key('allowed', one)),
-    barred: (row.barred ?? []).map(({ part, reason, note }) => ({ part: key('barred', part), reason, note })),
+    barred: (row.barred ?? []).map((bar) => ({ ...bar, part: key('barred', bar.part) })),
     action: row.action ?? 'nothing',
     replaces: [...(row.replaces ?? [])],
     ...(inForceFrom || inForceUntil

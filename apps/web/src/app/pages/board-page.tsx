@@ -18,6 +18,7 @@ export function BoardPage() {
       <h1 className="sr-only">Job board</h1>
       <BoardFilterBar
         benches={board.data?.benches ?? []}
+        owners={board.data?.owners ?? []}
         filter={filter}
         onFilter={(wanted) =>
           void navigate({

@@ -1,11 +1,12 @@
 import { Button, Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
-import { promisedFilter, type Bench } from '../../../../../libs/contracts';
+import { promisedFilter, type Bench, type Board } from '../../../../../libs/contracts';
 import type { BoardFilter } from './get-board';
 import classes from './board.module.css';
 
 interface BoardFilterBarProps {
   benches: readonly Bench[];
+  owners: Board['owners'];
   filter: BoardFilter;
   onFilter: (filter: BoardFilter) => void;
 }
@@ -18,8 +19,8 @@ const DAYS = [
   { value: 'none', label: 'No day promised' },
 ];
 
-/** Bench, promised day, flagged and text; every choice stands in the address, so that a bench can keep its own board. */
-export function BoardFilterBar({ benches, filter, onFilter }: BoardFilterBarProps) {
+/** Bench, owner, promised day, flagged and text; every choice stands in the address, so that a bench can keep its own board. */
+export function BoardFilterBar({ benches, owners, filter, onFilter }: BoardFilterBarProps) {
   const choices = [
     { value: '', label: 'Every bench' },
     ...benches.map((bench) => ({ value: String(bench.id), label: `${bench.code} · ${bench.name}` })),
@@ -31,6 +32,15 @@ export function BoardFilterBar({ benches, filter, onFilter }: BoardFilterBarProp
         data={choices}
         value={filter.bench ?? ''}
         onChange={(event) => onFilter({ ...filter, bench: event.currentTarget.value || undefined })}
+      />
+      <NativeSelect
+        aria-label="Owner"
+        data={[
+          { value: '', label: 'Every owner' },
+          ...owners.map(({ id, name }) => ({ value: String(id), label: name })),
+        ]}
+        value={filter.owner ?? ''}
+        onChange={(event) => onFilter({ ...filter, owner: event.currentTarget.value || undefined })}
       />
       <NativeSelect
         aria-label="Promised day"

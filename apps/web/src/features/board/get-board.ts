@@ -4,6 +4,7 @@ import { request } from '../../lib/api-client';
 
 export interface BoardFilter {
   bench?: string;
+  owner?: string;
   promised?: PromisedFilter;
   flagged?: 'yes';
   q?: string;

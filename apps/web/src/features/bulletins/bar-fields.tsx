@@ -1,4 +1,4 @@
-import { Button, NativeSelect, TextInput } from '@mantine/core';
+import { Button, Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import { BAR_WORDS } from './bulletin-words';
 import type { TypedBar } from './typed-rule';
 import classes from './bulletins.module.css';
@@ -34,11 +34,18 @@ export function BarFields({
             value={bar.note}
             onChange={(event) => set(index, { note: event.currentTarget.value })}
           />
+          <Checkbox
+            label="Ends the warranty"
+            checked={bar.voidsWarranty}
+            onChange={(event) => set(index, { voidsWarranty: event.currentTarget.checked })}
+          />
           <Button onClick={() => onChange(barred.filter((_, at) => at !== index))}>Take this bar out</Button>
         </div>
       ))}
       <div>
-        <Button onClick={() => onChange([...barred, { part: '', reason: 'breaks-later', note: '' }])}>
+        <Button
+          onClick={() => onChange([...barred, { part: '', reason: 'breaks-later', note: '', voidsWarranty: false }])}
+        >
           Bar a part
         </Button>
       </div>

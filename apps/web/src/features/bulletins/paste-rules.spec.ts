@@ -18,7 +18,7 @@ describe('a table pasted into the bulletin form', () => {
           builtLast: '2019-12-31',
           required: 'P-2',
           allowed: 'P-3, P-4',
-          barred: [{ part: 'P-1', reason: 'breaks-later', note: '' }],
+          barred: [{ part: 'P-1', reason: 'breaks-later', note: '', voidsWarranty: false }],
           action: 'stop-use',
         }),
       ],

@@ -84,7 +84,7 @@ function readRow(columns: readonly Column[], cells: readonly string[], line: num
     builtLast: cell('last'),
     required: cell('required'),
     allowed: cell('allowed'),
-    barred: listed(cell('barred')).map((part) => ({ part, reason, note: '' })),
+    barred: listed(cell('barred')).map((part) => ({ part, reason, note: '', voidsWarranty: false })),
     action: oneOf('action', ACTIONS, 'call-back'),
   };
   return { rule, problems };

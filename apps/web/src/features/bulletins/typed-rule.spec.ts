@@ -12,12 +12,21 @@ describe('a fit rule in the form', () => {
 
   it('comes back from the wire as it was typed, with what the form has no field for', () => {
     const serials = { scheme: 'S', from: 'A', to: 'B' };
-    const wire = wireFromTyped({ ...rule, rest: { serials } }, '2026-01-01', (part) => `M/${part}`);
+    const barred = [true, false].map((voidsWarranty, at) => ({
+      ...{ part: `P-${at}`, reason: 'other' as const, note: 'cast' },
+      voidsWarranty,
+    }));
+    const wire = wireFromTyped({ ...rule, barred, rest: { serials } }, '2026-01-01', (part) => `M/${part}`);
+    expect(wire['barred']).toEqual([
+      { part: 'M/P-0', reason: 'other', note: 'cast', voidsWarranty: true },
+      { part: 'M/P-1', reason: 'other', note: 'cast' },
+    ]);
     expect(wire).toMatchObject({ built: { from: null, to: '2016-02-29' }, required: 'M/P-2', serials });
     const back = typedFromWire(wire);
     expect(back).toMatchObject({
       ...rule,
       required: 'M/P-2',
+      barred: barred.map((bar) => ({ ...bar, part: `M/${bar.part}` })),
       rest: { serials, inForce: { from: '2026-01-01', to: null } },
     });
   });

@@ -6,6 +6,7 @@ export interface TypedBar {
   part: string;
   reason: BarReason;
   note: string;
+  voidsWarranty: boolean;
 }
 
 /** A fit rule as it stands in the form: numbers as typed, first and last build day both included. */
@@ -58,6 +59,7 @@ const wireRule = z.looseObject({
         part: z.string(),
         reason: z.custom<BarReason>((value) => typeof value === 'string'),
         note: z.string().default(''),
+        voidsWarranty: z.boolean().default(false),
       }),
     )
     .default([]),
@@ -135,7 +137,11 @@ export function wireFromTyped(
     allowed: listed(rule.allowed).map(keyOf),
     barred: rule.barred
       .filter(({ part }) => part.trim() !== '')
-      .map((bar) => ({ ...bar, part: keyOf(bar.part.trim()) })),
+      .map(({ part, voidsWarranty, ...bar }) => ({
+        ...bar,
+        part: keyOf(part.trim()),
+        ...(voidsWarranty ? { voidsWarranty } : {}),
+      })),
     action: rule.action,
     replaces: rule.replaces,
   };

@@ -1,7 +1,15 @@
 import type { TicketView } from '../../../../../libs/contracts';
 import { Caution } from '../../components/caution';
+import { TouchedList } from '../../components/touched-list';
 import { sayInstantDay, sayMoney } from '../../lib/say';
-import { consentWords, OWNERS_CAUTION, photoWords, sheetLines, sheetPhotos } from '../../../../../libs/papers';
+import {
+  consentWords,
+  OWNERS_CAUTION,
+  photoWords,
+  sheetLines,
+  sheetPhotos,
+  warrantyWords,
+} from '../../../../../libs/papers';
 import classes from './handover-sheet.module.css';
 
 /** The sheet for the owner: found, fitted, why, spares, cautions, and the word on being called. */
@@ -35,6 +43,7 @@ export function HandoverSheet({ ticket }: { ticket: TicketView }) {
           </li>
         ))}
       </ul>
+      <SheetWarranty ticket={ticket} />
       {accepted.length > 0 ? <h2>Accepted by the manager</h2> : null}
       <ul>
         {accepted.map(({ id, sentence, decision }) => (
@@ -50,6 +59,19 @@ export function HandoverSheet({ ticket }: { ticket: TicketView }) {
       <p>{consentWords(owner.consent)}</p>
       <p className={classes.sign}>Received by</p>
     </article>
+  );
+}
+
+function SheetWarranty({ ticket }: { ticket: TicketView }) {
+  const words = warrantyWords(ticket);
+  if (!words) return null;
+  return (
+    <>
+      <h2>Warranty</h2>
+      <p>{words.sentence}</p>
+      {words.touched.length > 0 ? <p>Fitted while it runs:</p> : null}
+      <TouchedList touched={words.touched} />
+    </>
   );
 }
 

@@ -3,6 +3,7 @@ import { Caution } from '../../components/caution';
 import { EmptyView } from '../../components/empty-view';
 import { count, sayMoney } from '../../lib/say';
 import { useMay } from '../../lib/session';
+import { barredBy } from './barred-by';
 import { PickForm } from './pick-form';
 import { PickRow } from './pick-row';
 import { OwnerSpares } from './owner-spares';
@@ -43,7 +44,7 @@ export function PartsPanel({ ticket }: { ticket: TicketView }) {
           <PickRow key={pick.id} ticket={ticket} pick={pick} open={open} />
         ))}
       </ul>
-      {open ? <PickForm ticket={ticket} position={null} suggested={null} /> : null}
+      {open ? <PickForm ticket={ticket} position={null} suggested={null} barred={barredBy(ticket.rulings)} /> : null}
       <OwnerSpares ticket={ticket} open={may} />
       <p className={classes.total}>
         Parts and labour together: <strong>{sayMoney(ticket.totalMinor, ticket.currency)}</strong>

@@ -4,6 +4,8 @@ import type { CameFrom, PartRef, PickPart, TicketView } from '../../../../../lib
 import { ActProblem } from '../../components/act-problem';
 import { ApiProblem } from '../../lib/problem';
 import { useMay } from '../../lib/session';
+import { barredByText, type BarredPart } from './barred-by';
+import { BarredHere } from './barred-here';
 import { useTicketAct } from './ticket-query';
 import classes from './parts-panel.module.css';
 
@@ -14,10 +16,12 @@ interface PickFormProps {
   /** the part the ruling requires */
   suggested: PartRef | null;
   most?: number;
+  /** parts that papers bar here, said as soon as their number is typed */
+  barred: readonly BarredPart[];
 }
 
 /** Pick a part: the required one with one press, any other by scan or number; a manager may write an exception. */
-export function PickForm({ ticket, position, suggested, most = 1 }: PickFormProps) {
+export function PickForm({ ticket, position, suggested, most = 1, barred }: PickFormProps) {
   const [typed, setTyped] = useState({ part: '', quantity: String(most), why: '', from: 'shelf' as CameFrom });
   const set = (change: Partial<typeof typed>) => setTyped({ ...typed, ...change });
   const mayExcept = useMay('except-part');
@@ -63,6 +67,7 @@ export function PickForm({ ticket, position, suggested, most = 1 }: PickFormProp
       <Button type="submit" disabled={typed.part.trim() === ''}>
         Pick
       </Button>
+      <BarredHere barred={barredByText(barred, typed.part)} warranty={ticket.unit.warranty} />
       <ActProblem error={act.error} />
       {isAbout(act.error, 'from') ? (
         <Button variant="subtle" loading={act.isPending} onClick={wait}>

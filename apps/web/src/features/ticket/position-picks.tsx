@@ -1,6 +1,8 @@
 import type { PartRef, TicketView } from '../../../../../libs/contracts';
 import { RulingWhy } from '../../components/ruling-why';
 import { rulingWords } from '../../lib/ruling-words';
+import { barredBy } from './barred-by';
+import { BarredHere } from './barred-here';
 import { PickForm } from './pick-form';
 import { PickRow } from './pick-row';
 import { ShelfLine } from './shelf-line';
@@ -16,6 +18,7 @@ interface PositionPicksProps {
 /** One position: its ruling in a line, what is picked for it, and the way to pick. */
 export function PositionPicks({ ticket, position, open }: PositionPicksProps) {
   const ruling = ticket.rulings.find((one) => one.position === position.code);
+  const barred = ruling ? barredBy([ruling]) : [];
   const picks = ticket.picks.filter((pick) => pick.position === position.code && pick.purpose === 'fit');
   const required = ruling?.settled ? (ruling.pieces[0]?.required ?? null) : null;
   return (
@@ -31,13 +34,22 @@ export function PositionPicks({ ticket, position, open }: PositionPicksProps) {
       ) : (
         <p className="soft">No paper says anything here.</p>
       )}
+      <BarredHere barred={barred} warranty={ticket.unit.warranty} />
       <ShelfLine ticket={ticket} parts={ruling ? partsOf(ruling) : []} />
       <ul>
         {picks.map((pick) => (
           <PickRow key={pick.id} ticket={ticket} pick={pick} open={open} />
         ))}
       </ul>
-      {open ? <PickForm ticket={ticket} position={position.code} suggested={required} most={position.places} /> : null}
+      {open ? (
+        <PickForm
+          ticket={ticket}
+          position={position.code}
+          suggested={required}
+          most={position.places}
+          barred={barred}
+        />
+      ) : null}
     </li>
   );
 }

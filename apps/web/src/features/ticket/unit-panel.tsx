@@ -6,7 +6,9 @@ import { ActProblem } from '../../components/act-problem';
 import { Conflicts } from '../../components/conflicts';
 import { LookAtNext } from '../../components/look-at-next';
 import { Section } from '../../components/section';
+import { WarrantyNote } from '../../components/warranty-note';
 import { WhatSplits } from '../../components/what-splits';
+import { sayDayText } from '../../lib/say';
 import { useMay } from '../../lib/session';
 import { EvidenceList } from './evidence-list';
 import { IdentityForm } from './identity-form';
@@ -19,6 +21,7 @@ export function UnitPanel({ ticket }: { ticket: TicketView }) {
   const { unit } = ticket;
   const { buildDates } = unit;
   const act = useUnitAct(ticket.id);
+  const warrantyAct = useUnitAct(ticket.id);
   const mayAdd = useMay('add-evidence') && ticket.closedAt === null;
   const boundaries = [...new Set(ticket.rulings.flatMap((ruling) => ruling.boundaries))].sort();
   return (
@@ -39,6 +42,15 @@ export function UnitPanel({ ticket }: { ticket: TicketView }) {
       <Section title="Plate and serial" open={ticket.stage === 'intake'}>
         <IdentityForm key={unit.version} ticket={ticket} />
       </Section>
+      <Section title="Warranty" note={warrantyWord(unit.warranty)} open={unit.warranty?.runs ?? false}>
+        <WarrantyNote
+          warranty={unit.warranty}
+          touched={ticket.touched}
+          busy={warrantyAct.isPending}
+          error={warrantyAct.error}
+          onSet={(body, onSuccess) => warrantyAct.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess })}
+        />
+      </Section>
       <Section title="Evidence" note={`${buildDates.evidence.length}`}>
         <EvidenceList ticket={ticket} />
         {mayAdd ? (
@@ -51,4 +63,9 @@ export function UnitPanel({ ticket }: { ticket: TicketView }) {
       </Section>
     </section>
   );
+}
+
+function warrantyWord(warranty: TicketView['unit']['warranty']): string {
+  if (!warranty) return 'not known';
+  return `${warranty.runs ? 'until' : 'ended'} ${sayDayText(warranty.lastDay)}`;
 }

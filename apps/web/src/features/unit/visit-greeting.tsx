@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { UnitVisit } from '../../../../../libs/contracts';
 import { EvidencePicture } from '../../components/evidence-picture';
+import { WarrantyNote } from '../../components/warranty-note';
 import { UnitNotes } from '../../components/unit-notes';
 import { count, sayDayText, sayInstantDay } from '../../lib/say';
 import { useVisitAct } from './unit-query';
@@ -8,8 +9,9 @@ import classes from './unit.module.css';
 
 /** What a unit is greeted with: a call that is open, notes that waited for it, its history, its evidence. */
 export function VisitGreeting({ visit }: { visit: UnitVisit }) {
-  const { callback, notes, settledNotes, earlierTickets, unit } = visit;
+  const { callback, notes, settledNotes, touched, earlierTickets, unit } = visit;
   const act = useVisitAct(unit.id);
+  const warrantyAct = useVisitAct(unit.id);
   return (
     <>
       {callback ? (
@@ -28,20 +30,15 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
         }
       />
       {!callback && notes.length === 0 ? <p className="soft">Nothing waits for this unit.</p> : null}
-      {settledNotes.length > 0 ? (
-        <details>
-          <summary>{count(settledNotes.length, 'note')} settled by hand</summary>
-          <ul>
-            {settledNotes.map(({ id, sentence, source, why, by, at }) => (
-              <li key={id}>
-                {sentence} <span className="soft">{source}</span>
-                <br />
-                <strong>{`${why}: ${by ?? 'somebody'}, ${sayInstantDay(at)}`}</strong>
-              </li>
-            ))}
-          </ul>
-        </details>
-      ) : null}
+      <SettledNotes notes={settledNotes} />
+      <h2>Warranty</h2>
+      <WarrantyNote
+        warranty={unit.warranty}
+        touched={touched}
+        busy={warrantyAct.isPending}
+        error={warrantyAct.error}
+        onSet={(body, onSuccess) => warrantyAct.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess })}
+      />
       <h2>Evidence so far</h2>
       <p>{unit.buildDates.sentence}</p>
       {unit.buildDates.evidence.length > 0 ? <EvidencePicture buildDates={unit.buildDates} boundaries={[]} /> : null}
@@ -59,5 +56,23 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
         ))}
       </ul>
     </>
+  );
+}
+
+function SettledNotes({ notes }: { notes: UnitVisit['settledNotes'] }) {
+  if (notes.length === 0) return null;
+  return (
+    <details>
+      <summary>{count(notes.length, 'note')} settled by hand</summary>
+      <ul>
+        {notes.map(({ id, sentence, source, why, by, at }) => (
+          <li key={id}>
+            {sentence} <span className="soft">{source}</span>
+            <br />
+            <strong>{`${why}: ${by ?? 'somebody'}, ${sayInstantDay(at)}`}</strong>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }

@@ -1,0 +1,33 @@
+import type { WarrantyView } from '../../../../../libs/contracts';
+import { sayDayText } from '../../lib/say';
+import type { BarredPart } from './barred-by';
+import classes from './parts-panel.module.css';
+
+interface BarredHereProps {
+  barred: readonly BarredPart[];
+  warranty: WarrantyView | null;
+}
+
+/** Parts that must not be picked here, each with why, the paper that says so, and what it does to the warranty. */
+export function BarredHere({ barred, warranty }: BarredHereProps) {
+  if (barred.length === 0) return null;
+  return (
+    <ul className={classes.barred} role="status">
+      {barred.map(({ part, reason, rule, source, voidsWarranty }) => (
+        <li key={`${part.key} ${rule}`}>
+          <strong>
+            Do not fit <span className="num">{part.number}</span>:
+          </strong>{' '}
+          {`${reason}, by ${source}.`}
+          {voidsWarranty ? ` ${stake(warranty)}` : ''}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function stake(warranty: WarrantyView | null): string {
+  if (!warranty) return 'Whether the warranty runs is not known.';
+  const last = sayDayText(warranty.lastDay);
+  return warranty.runs ? `The warranty runs until ${last}.` : `The warranty ended with ${last}.`;
+}

@@ -1,0 +1,2 @@
+export * from './set-warranty';
+export * from './touched-places';

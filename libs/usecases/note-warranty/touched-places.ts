@@ -1,0 +1,41 @@
+import type { TouchedPlace } from '../../contracts';
+import { day } from '../../day';
+import { sayBarReason } from '../../fit-rules';
+import { placeName } from '../browse-catalogue/to-contract';
+import type { PartRow, Tables, TouchedRow } from '../ports/index';
+import { namingOf, partRefOf } from '../rule-on-unit/index';
+import type { WholeUnit } from '../view-unit/index';
+
+const MOST = 200;
+
+/** Where the unit was worked on and with which parts, newest first, and which paper speaks against one of them today. */
+export async function touchedPlaces(tables: Tables, whole: WholeUnit): Promise<TouchedPlace[]> {
+  const rows = await tables.units.touched(whole.unit.id, MOST);
+  const parts = await tables.catalogue.partsByIds([...new Set(rows.map(({ partId }) => partId))]);
+  const byId = new Map(parts.map((part) => [part.id, part]));
+  return rows.flatMap((row) => viewOf(whole, row, byId.get(row.partId)));
+}
+
+function viewOf(whole: WholeUnit, row: TouchedRow, part: PartRow | undefined): TouchedPlace[] {
+  const position = whole.positionList.find(({ id }) => id === row.positionId);
+  if (!position || !part) return [];
+  const place = placeName(position, row.place);
+  return [
+    {
+      position: position.code,
+      where: place.includes(position.name) ? place : `${position.name}, ${place}`,
+      part: partRefOf(part.key, new Map([[part.key, part]])),
+      ticket: { id: row.ticketId, number: row.ticket },
+      on: row.on,
+      barred: sayBarred(whole, position.code, part, row),
+    },
+  ];
+}
+
+function sayBarred(whole: WholeUnit, position: string, part: PartRow, { on }: TouchedRow): string | null {
+  const { facts: unit, positions, rulebook } = whole;
+  if (!unit) return null;
+  const { bars } = rulebook.judge.judge({ unit, position, parts: [part.key], fittedOn: day(on) });
+  const naming = namingOf({ positions, rulebook, partsByKey: new Map([[part.key, part]]) });
+  return bars[0] ? `${sayBarReason(bars[0])}, by ${naming.rule(bars[0].rule)}` : null;
+}
