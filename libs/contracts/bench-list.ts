@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { bench } from './catalogue';
-import { dayText, rowId } from './common';
+import { dayText, rowId, version } from './common';
 import { ticketCard } from './ticket';
 
 /** A ticket on the list of a bench: its card, and the minutes of labour written down for it. */
@@ -20,7 +20,7 @@ export const benchLoad = z.object({
 export type BenchLoad = z.infer<typeof benchLoad>;
 
 /** One bench with its list, first to be done first. */
-export const benchList = bench.extend({ load: benchLoad, tickets: z.array(benchTicket) });
+export const benchList = bench.extend({ load: benchLoad, tickets: z.array(benchTicket), version });
 export type BenchList = z.infer<typeof benchList>;
 
 /** GET /api/bench-lists: the benches of one's location, and the open tickets that are on none. */
@@ -38,7 +38,7 @@ export const moveOnBench = z.object({
 });
 export type MoveOnBench = z.infer<typeof moveOnBench>;
 
-/** PATCH /api/benches/:id: how many minutes of work a day at the bench takes. */
+/** PATCH /api/benches/:id (If-Match): how many minutes of work a day at the bench takes. */
 export const changeBench = z.object({
   dayMinutes: z.int().min(0).max(1_440, { error: 'expected 0 to 1440 minutes' }),
 });

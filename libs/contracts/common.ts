@@ -13,6 +13,9 @@ export const instantText = z.iso.datetime({ offset: true });
 /** Row id as the store gives it. */
 export const rowId = z.int().positive().max(2_147_483_647);
 
+/** What a change names in If-Match to say on which state it was made. */
+export const version = z.int();
+
 /** Free text of a person, trimmed; at most `max` characters. */
 export const line = (max: number) => z.string().trim().max(max);
 

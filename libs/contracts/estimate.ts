@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { dayText, instantText, line, minorUnits } from './common';
+import { dayText, instantText, line, minorUnits, version } from './common';
 
 /** Labour, or something else that is asked for besides parts; its amount is for the whole line. */
 export const labourLine = z.object({
@@ -74,13 +74,17 @@ export const authorisationView = authorise.extend({
   recordedBy: z.string().nullable(),
 });
 
-/** GET and PUT /api/settings/money: one currency for the whole shop, its tax, and what an hour is asked for. */
+/** PUT /api/settings/money (If-Match): one currency for the whole shop, its tax, and what an hour is asked for. */
 export const moneySettings = z.object({
   currency: z.string().regex(/^[A-Z]{3}$/, { error: 'expected a currency of three capital letters, such as EUR' }),
   tax,
   hourMinor: minorUnits,
 });
 export type MoneySettings = z.infer<typeof moneySettings>;
+
+/** GET /api/settings/money */
+export const settledMoney = moneySettings.extend({ version });
+export type SettledMoney = z.infer<typeof settledMoney>;
 
 /** GET /api/bookkeeping?from=&to= : the estimates of tickets handed over from that day to before the other, as CSV. */
 export const bookkeepingQuery = z.object({ from: dayText, to: dayText });

@@ -49,7 +49,7 @@ export const changePerson = z.object({
 });
 export type ChangePerson = z.infer<typeof changePerson>;
 
-/** PUT /api/people/:id/elsewhere: as whom the person may sign in with another provider; null for nobody. */
+/** PUT /api/people/:id/elsewhere (If-Match): as whom the person may sign in with another provider; null for nobody. */
 export const personElsewhere = z.object({
   email: z
     .email({ error: 'expected an e-mail address' })
@@ -59,7 +59,7 @@ export const personElsewhere = z.object({
 });
 export type PersonElsewhere = z.infer<typeof personElsewhere>;
 
-/** What adding a person and POST /api/people/:id/link answer: the link is shown this once and kept nowhere. */
+/** What adding a person and POST /api/people/:id/link (If-Match) answer: the link is shown this once and kept nowhere. */
 export const invited = z.object({
   person: personView,
   /** path and fragment on this site, such as `/welcome#...` */

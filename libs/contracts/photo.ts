@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { instantText, line, reason, rowId } from './common';
+import { instantText, line, reason, rowId, version } from './common';
 
 /** What a photo may weigh when it is sent, in bytes, and how many points it may have. */
 export const MOST_PHOTO_BYTES = 12 * 1024 * 1024;
@@ -32,13 +32,14 @@ export const photoView = z.object({
   onSheet: z.boolean(),
   by: z.string().nullable(),
   at: instantText,
+  version,
 });
 export type PhotoView = z.infer<typeof photoView>;
 
-/** PATCH /api/tickets/:id/photos/:photoId */
+/** PATCH /api/tickets/:id/photos/:photoId (If-Match: the photo's version) */
 export const changePhoto = z.object({ caption: line(200).optional(), onSheet: z.boolean().optional() });
 export type ChangePhoto = z.infer<typeof changePhoto>;
 
-/** POST /api/tickets/:id/photos/:photoId/remove: the pictures are gone afterwards, that there was one stays. */
+/** POST /api/tickets/:id/photos/:photoId/remove (If-Match: the photo's version): the pictures are gone afterwards, that there was one stays. */
 export const removePhoto = z.object({ reason });
 export type RemovePhoto = z.infer<typeof removePhoto>;

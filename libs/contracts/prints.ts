@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { line } from './common';
+import { line, version } from './common';
 
 export const PAPER_SIZES = ['A4', 'Letter'] as const;
 export type PaperSize = (typeof PAPER_SIZES)[number];
@@ -32,7 +32,7 @@ export const TORQUE_UNITS = ['N·m', 'lbf·ft'] as const;
 export const reading = z.object({ manner: z.enum(MANNERS), torque: z.enum(TORQUE_UNITS) });
 export type Reading = z.infer<typeof reading>;
 
-/** GET and PUT /api/settings/prints: who the shop is on paper, on which paper, and in whose manner of writing. */
+/** PUT /api/settings/prints (If-Match): who the shop is on paper, on which paper, and in whose manner of writing. */
 export const printSettings = reading.extend({
   shopName: line(120),
   address: line(300),
@@ -42,6 +42,10 @@ export const printSettings = reading.extend({
   labels: z.enum(LABEL_SHEETS),
 });
 export type PrintSettings = z.infer<typeof printSettings>;
+
+/** GET /api/settings/prints */
+export const settledPrints = printSettings.extend({ version });
+export type SettledPrints = z.infer<typeof settledPrints>;
 
 /** As long as the shop has settled nothing. */
 export const USUAL_PRINTS: PrintSettings = {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Role } from './common';
+import { version, type Role } from './common';
 
 /** Who needs a second factor where the shop requires one. */
 export const ROLES_WITH_SECOND_FACTOR: readonly Role[] = ['manager', 'administrator'];
@@ -37,6 +37,10 @@ export type RecoveryCodes = z.infer<typeof recoveryCodes>;
 /** POST /api/session/second-factor/off */
 export const secondFactorOff = z.object({ password: ownPassword, code });
 
-/** GET and PUT /api/settings/sign-in: what the shop asks of a sign-in */
+/** PUT /api/settings/sign-in (If-Match): what the shop asks of a sign-in */
 export const signInRules = z.object({ secondFactorRequired: z.boolean() });
 export type SignInRules = z.infer<typeof signInRules>;
+
+/** GET /api/settings/sign-in */
+export const settledSignInRules = signInRules.extend({ version });
+export type SettledSignInRules = z.infer<typeof settledSignInRules>;

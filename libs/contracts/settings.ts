@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { thresholdSchema } from '../fastener';
 import { SOURCE_KINDS } from './bulletin';
-import { rowId } from './common';
+import { rowId, version } from './common';
 
 /** How much each kind of paper counts against another; the higher decides. */
 export const standing = z.record(z.enum(SOURCE_KINDS), z.int().min(0).max(1_000));
@@ -12,10 +12,11 @@ export const shopSettings = z.object({
   standing,
   strengthThreshold: thresholdSchema,
   keepShelf: z.boolean(),
+  version,
 });
 export type ShopSettings = z.infer<typeof shopSettings>;
 
-/** PATCH /api/settings: a field left out stays as it is. Every change starts a recheck of everything. */
+/** PATCH /api/settings (If-Match): a field left out stays as it is. Every change starts a recheck of everything. */
 export const changeSettings = z.object({
   lookBackMonths: z
     .int()

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { dayText, instantText, line, reason, rowId } from './common';
+import { dayText, instantText, line, reason, rowId, version } from './common';
 import { partRef } from './ruling';
 
 /** Most pieces that one act moves. */
@@ -128,7 +128,19 @@ export const receivePart = z.object({
 });
 export type ReceivePart = z.infer<typeof receivePart>;
 
-/** POST /api/shelf/count: how many pieces lie there, reserved ones among them. */
+/** GET /api/shelf/stock?partText= : what the shelf has of a part before it is counted. */
+export const stockQuery = z.object({ partText });
+export const stockView = z.object({
+  part: partRef,
+  onHand: z.int(),
+  reserved: z.int(),
+  bin: z.string(),
+  /** rises with every movement; 0 where the part has never lain here */
+  version,
+});
+export type StockView = z.infer<typeof stockView>;
+
+/** POST /api/shelf/count (If-Match: the version of the stock): how many pieces lie there, reserved ones among them. */
 export const countPart = z.object({
   partText,
   pieces: z.int().min(0).max(1_000_000),

@@ -196,10 +196,15 @@ describe('a photo', () => {
     const sent = await send(await jpeg());
     const photo = sent.body.photos.at(-1)!;
     const path = `/tickets/${ticket.id}/photos/${photo.id}`;
-    const chosen = await technician.ask('PATCH', path, { onSheet: true, caption: 'Left side' });
+    const chosen = await technician.change('PATCH', path, photo.version, { onSheet: true, caption: 'Left side' });
     expect(chosen.body.photos.at(-1)).toMatchObject({ onSheet: true, caption: 'Left side' });
-    expect((await technician.ask('PATCH', `/tickets/${ticket.id}/photos/999999`, { onSheet: true })).status).toBe(404);
-    const { status, body } = await technician.ask('POST', `${path}/remove`, { reason: 'shows a person' });
+    const absent = `/tickets/${ticket.id}/photos/999999`;
+    expect((await technician.change('PATCH', absent, 1, { onSheet: true })).status).toBe(404);
+    const late = await technician.change('POST', `${path}/remove`, photo.version, { reason: 'shows a person' });
+    expect(late.status).toBe(412);
+    const { status, body } = await technician.change('POST', `${path}/remove`, photo.version + 1, {
+      reason: 'shows a person',
+    });
     expect([status, body.photos.some(({ id }) => id === photo.id)]).toEqual([200, false]);
     expect(body.history.at(-1)!.sentence).toBe('Photo taken away: shows a person.');
     expect((await fetchPhoto(photo.name)).status).toBe(404);

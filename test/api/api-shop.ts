@@ -70,6 +70,12 @@ export class Caller {
     return this.ask<T>('GET', path);
   }
 
+  /** Settles something anew on the version it has now. */
+  async settle<T>(method: 'PUT' | 'PATCH', path: string, body: unknown): Promise<Answer<T>> {
+    const { version } = (await this.get<{ version: number }>(path)).body;
+    return this.change<T>(method, path, version, body);
+  }
+
   /** A change of what has a version, made on that version. */
   change<T = TicketView>(method: string, path: string, version: number, body?: unknown): Promise<Answer<T>> {
     return this.ask<T>(method, path, body, { 'if-match': `"${version}"` });

@@ -103,14 +103,19 @@ describe('the list of a bench', () => {
     await manager.change('PUT', `/tickets/${work.id}/labour`, work.version, {
       lines: [{ what: 'Seized bolt', minutes: 90, minor: 9_600 }],
     });
-    expect((await manager.ask('PATCH', `/benches/${B4}`, { dayMinutes: 300 })).status).toBe(200);
+    const { version } = (await lists()).benches.find(({ id }) => id === B4)!;
+    const day = (on: number, dayMinutes: number, bench = B4) =>
+      manager.change<BenchLists>('PATCH', `/benches/${bench}`, on, { dayMinutes });
+    expect((await day(version, 300)).status).toBe(200);
     const load = async () => (await lists()).benches.find(({ id }) => id === B4)!.load;
     const before = await load();
     expect(before).toMatchObject({ dayMinutes: 300, openMinutes: 90, onHoldMinutes: 0 });
     await manager.change('POST', `/tickets/${work.id}/hold`, work.version + 1, { reason: 'waits for a part' });
     expect(await load()).toEqual({ ...before, openMinutes: 0, onHoldMinutes: 90 });
-    expect((await manager.ask('PATCH', `/benches/${B4}`, { dayMinutes: 1_441 })).status).toBe(400);
-    expect((await manager.ask('PATCH', '/benches/2', { dayMinutes: 60 })).status).toBe(404);
+    expect((await day(version + 1, 1_441)).status).toBe(400);
+    expect((await day(1, 60, 2)).status).toBe(404);
+    expect((await day(version, 60)).status).toBe(412);
+    expect((await load()).dayMinutes).toBe(300);
   });
 });
 

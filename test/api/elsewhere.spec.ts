@@ -49,8 +49,8 @@ async function throughProvider(login: string) {
 async function writtenDown(login: string, email: string | null): Promise<Answer<PersonView & Problem>> {
   const administrator = await shop.as('administrator');
   const { body } = await administrator.get<PeopleList>('/people');
-  const { id } = body.people.find((person) => person.login === login)!;
-  return administrator.ask('PUT', `/people/${id}/elsewhere`, { email });
+  const { id, version } = body.people.find((person) => person.login === login)!;
+  return administrator.change('PUT', `/people/${id}/elsewhere`, version, { email });
 }
 
 async function newPerson(login: string): Promise<void> {

@@ -61,8 +61,8 @@ describe('a person who is added', () => {
       role: 'counter',
       locationId: 1,
     });
-    const id = first.body.person.id;
-    const second = await administrator.ask<Invited>('POST', `/people/${id}/link`);
+    const { id, version } = first.body.person;
+    const second = await administrator.change<Invited>('POST', `/people/${id}/link`, version);
     expect((await useLink(tokenOf(first.body), GOOD)).status).toBe(403);
     shop.clock.nowMs += 24 * 3_600_000;
     expect((await useLink(tokenOf(second.body), GOOD)).status).toBe(403);

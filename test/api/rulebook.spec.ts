@@ -193,7 +193,7 @@ describe('the chain behind a verdict', () => {
     const under = (await chain(1)).body;
     expect(under.kept).toMatchObject({ verdict: 'outdated', sameWords: true });
     const standing = (await manager.get<{ standing: Record<string, number> }>('/settings')).body.standing;
-    await manager.ask('PATCH', '/settings', { standing: { ...standing, 'parts-list': 90 } });
+    await manager.settle('PATCH', '/settings', { standing: { ...standing, 'parts-list': 90 } });
     const turned = (await chain(1)).body;
     expect(turned.verdict).toBe('right');
     expect(turned.kept).toEqual(under.kept);

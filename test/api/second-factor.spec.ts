@@ -170,7 +170,7 @@ describe('signing in with a second factor', () => {
     const { body: people } = await administrator.get<PeopleList>('/people');
     const person = people.people.find(({ login }) => login === 'new-link')!;
     expect(person.hasSecondFactor).toBe(true);
-    const { body } = await administrator.ask<{ link: string }>('POST', `/people/${person.id}/link`);
+    const { body } = await administrator.change<{ link: string }>('POST', `/people/${person.id}/link`, person.version);
     const answer = await shop.anonymous().ask<Problem>('POST', '/session/link', {
       token: body.link.split('#')[1],
       password: 'eleven grey herons at noon',
@@ -202,14 +202,18 @@ describe('a second factor', () => {
   it('is taken from another by an administrator, which signs that person out', async () => {
     const { caller } = await withSecondFactor('resettable', 'technician');
     const administrator = await shop.as('administrator');
-    const { rows } = await db.pool.query<{ id: number }>(`SELECT id FROM person WHERE login = 'resettable'`);
-    const reset = () => administrator.ask<Problem>('POST', `/people/${rows[0]!.id}/second-factor/reset`);
+    const reset = async () => {
+      const { rows } = await db.pool.query<{ id: number; version: number }>(
+        `SELECT id, version FROM person WHERE login = 'resettable'`,
+      );
+      return administrator.change<Problem>('POST', `/people/${rows[0]!.id}/second-factor/reset`, rows[0]!.version);
+    };
     expect((await reset()).status).toBe(204);
     expect((await caller.get('/session')).status).toBe(401);
     expect((await shop.signIn('resettable', PASSWORD)).status).toBe(200);
     expect((await reset()).status).toBe(409);
     const own = await administrator.get<Me>('/session');
-    expect((await administrator.ask('POST', `/people/${own.body.id}/second-factor/reset`)).status).toBe(409);
+    expect((await administrator.change('POST', `/people/${own.body.id}/second-factor/reset`, 1)).status).toBe(409);
   });
 
   it('sealed with another key is no way in, but a recovery code still is', async () => {
@@ -229,7 +233,7 @@ describe('a shop that requires a second factor of managers and administrators', 
     const manager = await shop.as('manager');
     expect((await manager.ask('PUT', '/settings/sign-in', { secondFactorRequired: true })).status).toBe(403);
     const administrator = await shop.as('administrator');
-    const refused = await administrator.ask<Problem>('PUT', '/settings/sign-in', { secondFactorRequired: true });
+    const refused = await administrator.settle<Problem>('PUT', '/settings/sign-in', { secondFactorRequired: true });
     expect([refused.status, refused.body.type]).toEqual([409, 'conflict']);
   });
 
@@ -237,7 +241,7 @@ describe('a shop that requires a second factor of managers and administrators', 
     const { caller: chief } = await withSecondFactor('chief', 'administrator');
     const [manager, technician] = [await newPerson('without'), await shop.as('technician')];
     expect((await manager.get('/flags')).status).toBe(200);
-    expect((await chief.ask('PUT', '/settings/sign-in', { secondFactorRequired: true })).status).toBe(200);
+    expect((await chief.settle('PUT', '/settings/sign-in', { secondFactorRequired: true })).status).toBe(200);
 
     const refused = await manager.get<Problem>('/flags');
     expect([refused.status, refused.body.type]).toEqual([403, 'second-factor-needed']);
@@ -252,6 +256,6 @@ describe('a shop that requires a second factor of managers and administrators', 
     const input = { password: PASSWORD, code: shown(begun.body.secret) };
     const off = await manager.ask<Problem>('POST', '/session/second-factor/off', input);
     expect([off.status, off.body.type]).toEqual([409, 'conflict']);
-    expect((await chief.ask('PUT', '/settings/sign-in', { secondFactorRequired: false })).status).toBe(200);
+    expect((await chief.settle('PUT', '/settings/sign-in', { secondFactorRequired: false })).status).toBe(200);
   });
 });

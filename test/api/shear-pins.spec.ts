@@ -75,7 +75,7 @@ describe('a wrong shear fastener', () => {
   it('is weighed by the limits the shop has set for itself, and its flag follows when they change', async () => {
     const manager = await shop.as('manager');
     const limits = (soonerBelow: number, laterAbove: number) =>
-      manager.ask<ShopSettings & Problem>('PATCH', '/settings', { strengthThreshold: { soonerBelow, laterAbove } });
+      manager.settle<ShopSettings & Problem>('PATCH', '/settings', { strengthThreshold: { soonerBelow, laterAbove } });
     const first = await recorded({ partText: '70-499' });
     expect(first.flags).toMatchObject([{ severity: 5, state: 'open' }]);
     expect((await limits(0.7, 2.5)).body.strengthThreshold).toEqual({ soonerBelow: 0.7, laterAbove: 2.5 });

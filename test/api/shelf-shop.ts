@@ -1,4 +1,4 @@
-import type { ShelfItemDetail, ShelfMoved, ShelfPage, TicketView } from '../../libs/contracts';
+import type { ShelfItemDetail, ShelfMoved, ShelfPage, StockView, TicketView } from '../../libs/contracts';
 import { day } from '../../libs/day';
 import { SAFETY_POINTS } from '../../libs/ticket';
 import type { Actor } from '../../libs/usecases';
@@ -29,7 +29,7 @@ export class ShelfShop {
   }
 
   async keep(kept: boolean): Promise<void> {
-    await ok(this.manager.ask('PATCH', '/settings', { keepShelf: kept }));
+    await ok(this.manager.settle('PATCH', '/settings', { keepShelf: kept }));
   }
 
   /** Ids of open tickets in repair, safety ticked, each with a unit of its own that was built in the span. */
@@ -51,6 +51,12 @@ export class ShelfShop {
 
   receive(partText: string, quantity: number, more: Record<string, unknown> = {}): Promise<ShelfMoved> {
     return ok(this.caller.ask<ShelfMoved>('POST', '/shelf/receive', { partText, quantity, ...more }));
+  }
+
+  /** A count made on the stock as it stands. */
+  async count<T = ShelfMoved>(body: { partText: string; pieces: number; reason: string }): Promise<Answer<T>> {
+    const stock = await ok(this.caller.get<StockView>(`/shelf/stock?partText=${encodeURIComponent(body.partText)}`));
+    return this.caller.change<T>('POST', '/shelf/count', stock.version, body);
   }
 
   /** A change of the ticket on its present version. */

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { OrderList, Problem, ShelfMoved, ShelfPage, TicketView } from '../../libs/contracts';
+import type { OrderList, Problem, ShelfMoved, ShelfPage, StockView, TicketView } from '../../libs/contracts';
 import { asProgram } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
 import { done, pickPart, takeFromShelf, type Outcome, type TicketRow } from '../../libs/usecases';
@@ -40,13 +40,29 @@ describe('the stock', () => {
     const [ticket] = await bench.tickets(1);
     await ok(bench.pick(ticket!, '70-412B', { quantity: 2 }));
     const few = { partText: '70-412B', pieces: 1, reason: 'two bags were empty' };
-    const refused = await bench.caller.ask<Problem>('POST', '/shelf/count', few);
+    const refused = await bench.count<Problem>(few);
     expect(refused.body.detail).toContain(`2 of 70-412B are reserved (2 for ${(await bench.ticket(ticket!)).number})`);
-    const counted = await ok(bench.caller.ask<ShelfMoved>('POST', '/shelf/count', { ...few, pieces: 21 }));
+    const counted = await ok(bench.count({ ...few, pieces: 21 }));
     expect(counted.item).toMatchObject({ onHand: 21, reserved: 2, free: 19 });
     expect((await bench.item('70-412B')).movements[0]!.sentence).toBe('Counted, 2 fewer: two bags were empty.');
-    expect((await bench.caller.ask('POST', '/shelf/count', { ...few, reason: '' })).status).toBe(400);
+    expect((await bench.count({ ...few, reason: '' })).status).toBe(400);
     await ok(bench.act(ticket!, 'POST', '/cancel', { reason: 'owner changed his mind' }, bench.manager));
+  });
+
+  it('is not counted on what has been moved since it was looked at', async () => {
+    const seen = await ok(bench.caller.get<StockView>('/shelf/stock?partText=70-412B'));
+    await bench.receive('70-412B', 1);
+    const body = { partText: '70-412B', pieces: seen.onHand, reason: 'monthly count' };
+    const late = await bench.caller.change<Problem & { current: StockView }>(
+      'POST',
+      '/shelf/count',
+      seen.version,
+      body,
+    );
+    expect(late).toMatchObject({ status: 412, body: { current: { onHand: seen.onHand + 1 } } });
+    expect((await bench.item('70-412B')).onHand).toBe(seen.onHand + 1);
+    await ok(bench.caller.change('POST', '/shelf/count', late.body.current.version, body));
+    expect((await bench.item('70-412B')).onHand).toBe(seen.onHand);
   });
 
   it('cannot be written past its movements, and no movement can be changed, by whoever owns the database', async () => {
@@ -225,11 +241,7 @@ describe('two benches', () => {
     else if (one.kind === 'other') await leave('70-412B');
     else if (one.kind === 'receive') await bench.receive('70-412A', one.quantity);
     else if (one.kind === 'count')
-      await bench.caller.ask('POST', '/shelf/count', {
-        partText: '70-412A',
-        pieces: one.pieces,
-        reason: 'monthly count',
-      });
+      await bench.count({ partText: '70-412A', pieces: one.pieces, reason: 'monthly count' });
     else if (one.kind === 'cancel')
       await bench.act(ticket, 'POST', '/cancel', { reason: 'not worth it' }, bench.manager);
   }

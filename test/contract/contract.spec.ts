@@ -10,6 +10,7 @@ import { ApiShop } from '../api/api-shop';
 import { CLIENT, TestProvider } from '../api/provider';
 import { everyOperation } from './every-operation';
 import { Walk } from './walk';
+import { WITHOUT_VERSION } from './without-version';
 
 const db = withDatabase();
 let shop: ApiShop;
@@ -21,15 +22,22 @@ let checks: Checks;
 class Checks {
   private readonly ajv = new Ajv2020({ strict: false, allErrors: true });
   private readonly operations = new Map<string, Operation>();
+  private readonly methods = new Map<string, string>();
 
   constructor(document: OpenApiDocument) {
     addFormats(this.ajv);
     this.ajv.addSchema({ $id: 'api', ...document });
     for (const item of Object.values(document.paths)) {
-      for (const operation of Object.values(item)) {
+      for (const [method, operation] of Object.entries(item)) {
+        this.methods.set(String(operation.operationId), method);
         this.operations.set(String(operation.operationId), operation as unknown as Operation);
       }
     }
+  }
+
+  /** In small letters. */
+  method(id: string): string | undefined {
+    return this.methods.get(id);
   }
 
   /** What is wrong with a body by the document; null when nothing is. */
@@ -130,6 +138,23 @@ describe('the contract', () => {
     expect(refused.map(({ status }) => status)).toEqual([404, 401, 400, 428, 412, 409, 403]);
     const wrong = refused.map(({ id, status, contentType, body }) => checks.answered(id, status, contentType, body));
     expect(wrong.filter((problem) => problem !== null)).toEqual([]);
+  });
+
+  it('demands of every change the version it was made on, or names why not', () => {
+    const changes = walk.operations.filter((id) => checks.method(id) !== 'get');
+    const probed = new Set(walk.probes.map(({ id }) => id));
+    const neither = changes.filter((id) => !probed.has(id) && !(id in WITHOUT_VERSION));
+    expect(neither.map((id) => `${id}: demand If-Match, or name it in test/contract/without-version.ts`)).toEqual([]);
+    const both = Object.keys(WITHOUT_VERSION).filter((id) => probed.has(id) || !changes.includes(id));
+    expect(both).toEqual([]);
+  });
+
+  it('answers a change without a version with 428, and one on another version with 412 and how things stand', () => {
+    const wrong = walk.probes.filter(
+      ({ without, stale, current }) => without !== 428 || stale !== 412 || current === undefined || current === null,
+    );
+    expect(wrong.map(({ id, without, stale }) => `${id}: ${without} without, ${stale} stale`)).toEqual([]);
+    expect(walk.probes.length).toBeGreaterThan(40);
   });
 
   it('is shown with an example of every operation that still holds (npm run api-examples records them anew)', () => {

@@ -5,7 +5,9 @@ import type {
   BulletinDetail,
   CallbackView,
   Invited,
+  PeopleList,
   PersonalData,
+  PersonView,
   Published,
   Retention,
   SavedSerialScheme,
@@ -21,6 +23,10 @@ import { Caller, PASSWORD, rule, type ApiShop } from '../api/api-shop';
 import { workAtShelf } from './shelf-operations';
 import { ProviderBrowser } from '../api/provider';
 import type { Walk } from './walk';
+
+interface Versioned {
+  readonly version: number;
+}
 
 /**
  * Every operation of the API at least once with a request that is accepted, in the order a shop would come by them.
@@ -44,12 +50,13 @@ async function workAtBenches(walk: Walk): Promise<void> {
   const { benches } = await walk.call<BenchLists>('benches-lists');
   const { id: ticket, bench } = benches.flatMap(({ tickets }) => tickets)[0]!;
   await walk.call('benches-move', { path: { id: ticket }, body: { from: bench!.id, to: bench!.id, before: null } });
-  await walk.call('benches-change', { path: { id: bench!.id }, body: { dayMinutes: 480 } });
+  const { version: on } = benches.find(({ id }) => id === bench!.id)!;
+  await walk.call('benches-change', { path: { id: bench!.id }, version: on, body: { dayMinutes: 480 } });
   await walk.call('benches-choose', { as: 'technician', body: { benchId: bench!.id } });
   await walk.call('benches-mine', { as: 'technician' });
   const money = { currency: 'EUR', tax: { name: 'VAT', basisPoints: 2_100, included: true }, hourMinor: 6_400 };
-  await walk.call('estimates-change-money', { body: money });
-  await walk.call('estimates-money');
+  const settled = await walk.call<Versioned>('estimates-money');
+  await walk.call('estimates-change-money', { version: settled.version, body: money });
   const seen = await walk.call<TicketView>('tickets-view', { path: { id: ticket } });
   const lines = [{ kind: 'labour', what: 'Change the pin, seized', minutes: 60, minor: 6_400 }];
   const labour = { path: { id: ticket }, version: seen.version, body: { lines } };
@@ -70,11 +77,11 @@ async function takePhotos(walk: Walk, id: number): Promise<void> {
   form.set('stage', 'inspection');
   form.set('photo', new Blob([new Uint8Array(photo)]), 'photo.jpg');
   const { photos } = await walk.call<TicketView>('photos-take', { path: { id }, form });
-  const { id: photoId, name } = photos[0]!;
-  await walk.call('photos-change', { path: { id, photoId }, body: { onSheet: true } });
+  const { id: photoId, name, version } = photos[0]!;
+  await walk.call('photos-change', { path: { id, photoId }, version, body: { onSheet: true } });
   await walk.call('photos-full', { path: { name } });
   await walk.call('photos-thumb', { path: { name } });
-  await walk.call('photos-remove', { path: { id, photoId }, body: { reason: 'shows a person' } });
+  await walk.call('photos-remove', { path: { id, photoId }, version: version + 1, body: { reason: 'shows a person' } });
 }
 
 async function readCatalogue(walk: Walk): Promise<void> {
@@ -250,8 +257,9 @@ async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
   const body = { login: 'nils', name: 'Nils Aker', role: 'counter', locationId: 1 };
   const { person } = await walk.call<Invited>('people-add', { ...administrator, body });
   const path = { id: person.id };
-  await walk.call('people-change', { ...administrator, path, version: person.version, body: { name: 'Nils Aaker' } });
-  const { link } = await walk.call<Invited>('people-link', { ...administrator, path });
+  const named = { ...administrator, path, version: person.version, body: { name: 'Nils Aaker' } };
+  const { version } = await walk.call<PersonView>('people-change', named);
+  const { link } = await walk.call<Invited>('people-link', { ...administrator, path, version });
   const next = 'birch stove lantern path';
   const token = link.split('#')[1]!;
   await walk.call('session-use-link', { as: shop.anonymous(), body: { token, password: next } });
@@ -259,13 +267,22 @@ async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
   const nils = await signedIn(shop, 'nils', next);
   await walk.call('session-change-password', { as: nils, body: { current: next, next: 'kettle harbour seven oak' } });
   await secondFactor(shop, walk, nils, 'kettle harbour seven oak');
-  await walk.call('people-reset-second-factor', { ...administrator, path });
+  await walk.call('people-reset-second-factor', {
+    ...administrator,
+    path,
+    version: await versionOfPerson(walk, person.id),
+  });
   const again = await signedIn(shop, 'nils', 'kettle harbour seven oak');
   await walk.call('session-sign-out-everywhere', { as: again });
   await walk.call('session-who-am-i', administrator);
   await walk.call('session-demo-people', { as: shop.anonymous() });
   await signInElsewhere(shop, walk, path);
   await walk.call('session-sign-out', { as: await signedIn(shop, 'technician', PASSWORD) });
+}
+
+async function versionOfPerson(walk: Walk, id: number): Promise<number> {
+  const { people } = await walk.call<PeopleList>('people-list', { as: 'administrator' });
+  return people.find((person) => person.id === id)!.version;
 }
 
 async function secondFactor(shop: ApiShop, walk: Walk, as: Caller, password: string): Promise<void> {
@@ -290,7 +307,8 @@ async function secondFactor(shop: ApiShop, walk: Walk, as: Caller, password: str
 
 async function signInElsewhere(shop: ApiShop, walk: Walk, path: { id: number }): Promise<void> {
   const email = 'nils@shop.example';
-  await walk.call('people-elsewhere', { as: 'administrator', path, body: { email } });
+  const version = await versionOfPerson(walk, path.id);
+  await walk.call('people-elsewhere', { as: 'administrator', path, version, body: { email } });
   await walk.call('elsewhere-offered', { as: shop.anonymous() });
   await walk.call('elsewhere-begin', { as: shop.anonymous() });
   const begun = await shop.anonymous().ask<{ address: string }>('POST', '/session/elsewhere');
@@ -313,13 +331,13 @@ async function forgetOwner(shop: ApiShop, walk: Walk): Promise<void> {
 async function runTheShop(walk: Walk): Promise<void> {
   const administrator = { as: 'administrator' as const };
   await walk.call('figures-view', { query: { from: '2026-01-01', to: '2026-12-01' } });
-  const prints = await walk.call<object>('print-settings-view');
-  await walk.call('print-settings-change', { body: prints });
+  const { version, ...prints } = await walk.call<Versioned>('print-settings-view');
+  await walk.call('print-settings-change', { version, body: prints });
   await walk.call('sheet-sheet', { path: { id: 1 } });
-  await walk.call('settings-view');
-  const rules = await walk.call<object>('sign-in-rules-view', administrator);
-  await walk.call('sign-in-rules-change', { ...administrator, body: rules });
-  await walk.call('settings-change', { body: { lookBackMonths: 24 } });
+  const shopSettings = await walk.call<Versioned>('settings-view');
+  const { version: on, ...rules } = await walk.call<Versioned>('sign-in-rules-view', administrator);
+  await walk.call('sign-in-rules-change', { ...administrator, version: on, body: rules });
+  await walk.call('settings-change', { version: shopSettings.version, body: { lookBackMonths: 24 } });
   await walk.call('print-settings-mail');
   for (const id of ['health-health', 'metrics-view', 'description-describe', 'description-reader']) {
     await walk.call(id, administrator);

@@ -1,14 +1,24 @@
-import type { OrderList, ShelfItem, ShelfItemDetail, ShelfMoved, ShelfPull, TicketView } from '../../libs/contracts';
+import type {
+  OrderList,
+  ShelfItem,
+  ShelfItemDetail,
+  ShelfMoved,
+  ShelfPull,
+  StockView,
+  TicketView,
+} from '../../libs/contracts';
 import { rule, type ApiShop } from '../api/api-shop';
 import type { Walk } from './walk';
 
 /** Everything that is done at the shelf, in the order a shop would come by it. */
 export async function workAtShelf(shop: ApiShop, walk: Walk): Promise<void> {
-  await walk.call('settings-change', { body: { keepShelf: true } });
+  const { version } = await walk.call<{ version: number }>('settings-view');
+  await walk.call('settings-change', { version, body: { keepShelf: true } });
   const bag = { partText: '70-412B/P10', quantity: 2, bin: 'C3' };
   const { item } = await walk.call<ShelfMoved>('shelf-receive', { as: 'technician', body: bag });
   const count = { partText: '70-412B', pieces: 19, reason: 'one was bent' };
-  await walk.call('shelf-count', { as: 'technician', body: count });
+  const stock = await walk.call<StockView>('shelf-stock', { query: { partText: '70-412B' } });
+  await walk.call('shelf-count', { as: 'technician', version: stock.version, body: count });
   await walk.call('shelf-list', { query: { q: '70412b' } });
   await orderSome(walk, item);
   await waitForBelt(shop, walk);

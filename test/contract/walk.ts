@@ -26,6 +26,15 @@ export interface Called {
   readonly body: unknown;
 }
 
+/** What a change that names a version answers when it names none, and when it names another. */
+export interface Probe {
+  readonly id: string;
+  readonly without: number;
+  readonly stale: number;
+  /** how things stand, as the refusal of a stale change tells it */
+  readonly current: unknown;
+}
+
 interface Place {
   readonly method: string;
   readonly path: string;
@@ -34,6 +43,7 @@ interface Place {
 /** Calls operations of the running API by their ids, and remembers what was asked and answered. */
 export class Walk {
   readonly calls: Called[] = [];
+  readonly probes: Probe[] = [];
   private readonly places = new Map<string, Place>();
 
   constructor(
@@ -54,13 +64,29 @@ export class Walk {
 
   /** Calls an operation, which must not refuse; answers its body. */
   async call<T = never>(id: string, asked: Asked = {}): Promise<T> {
+    await this.probe(id, asked);
     const { status, body } = await this.ask(id, asked);
     if (status >= 400) throw new Error(`${id} answered ${status}: ${JSON.stringify(body)}`);
     return body as T;
   }
 
+  /** Before a change is made on its version, it is tried without one and on one that nobody has seen. */
+  private async probe(id: string, asked: Asked): Promise<void> {
+    if (asked.version === undefined) return;
+    const without = await this.exchange(id, { ...asked, version: undefined });
+    const stale = await this.exchange(id, { ...asked, version: asked.version + 1_000 });
+    const current = (stale.body as { current?: unknown } | null)?.current;
+    this.probes.push({ id, without: without.status, stale: stale.status, current });
+  }
+
   /** Calls an operation, whatever it answers. */
   async ask(id: string, asked: Asked): Promise<Called> {
+    const called = await this.exchange(id, asked);
+    this.calls.push(called);
+    return called;
+  }
+
+  private async exchange(id: string, asked: Asked): Promise<Called> {
     const place = this.places.get(id);
     if (!place) throw new Error(`The document knows no operation '${id}'.`);
     const caller = typeof asked.as === 'object' ? asked.as : await this.shop.as(asked.as ?? 'manager');
@@ -75,9 +101,7 @@ export class Walk {
         ? await caller.send<unknown>(path, asked.form)
         : await caller.ask<unknown>(place.method, path, asked.body, headers);
     const contentType = answer.headers.get('content-type')?.split(';')[0] ?? '';
-    const called = { id, status: answer.status, contentType, asked, body: answer.body };
-    this.calls.push(called);
-    return called;
+    return { id, status: answer.status, contentType, asked, body: answer.body };
   }
 
   /** The first call of each operation as an example for the document; long lists are cut to two entries. */

@@ -54,7 +54,7 @@ async function repaired(): Promise<TicketView> {
 beforeAll(async () => {
   shop = await ApiShop.open(db);
   const manager = await shop.as('manager');
-  expect((await manager.ask('PUT', '/settings/prints', PRINTS)).status).toBe(200);
+  expect((await manager.settle('PUT', '/settings/prints', PRINTS)).status).toBe(200);
   ticket = await repaired();
 }, 300_000);
 
@@ -93,7 +93,7 @@ describe('the handover sheet as a file', () => {
     ['A4', 210, 297],
     ['Letter', 215.9, 279.4],
   ] as const)('is on %s where the shop says so', async (paper, width, height) => {
-    await (await shop.as('manager')).ask('PUT', '/settings/prints', { ...PRINTS, paper });
+    await (await shop.as('manager')).settle('PUT', '/settings/prints', { ...PRINTS, paper });
     const [page] = readPdf((await pdf()).bytes).pages;
     expect(page!.width).toBeCloseTo(width, 0);
     expect(page!.height).toBeCloseTo(height, 0);
@@ -167,7 +167,7 @@ describe('the settings of prints', () => {
       PRINTS.shopName,
     );
     expect((await (await shop.as('counter')).ask('PUT', '/settings/prints', PRINTS)).status).toBe(403);
-    const refused = await (await shop.as('manager')).ask('PUT', '/settings/prints', { ...PRINTS, paper: 'A5' });
+    const refused = await (await shop.as('manager')).settle('PUT', '/settings/prints', { ...PRINTS, paper: 'A5' });
     expect(refused.status).toBe(400);
   });
 });

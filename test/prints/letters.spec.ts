@@ -36,7 +36,7 @@ beforeAll(async () => {
   await fillCallbacks();
   counter = await shop.as('counter');
   const prints = { ...USUAL_PRINTS, shopName: 'Mill Repairs', address: '1 Mill Lane', phone: '555 0100' };
-  expect((await (await shop.as('manager')).ask('PUT', '/settings/prints', prints)).status).toBe(200);
+  expect((await (await shop.as('manager')).settle('PUT', '/settings/prints', prints)).status).toBe(200);
 }, 300_000);
 
 const names = async (state: string): Promise<string[]> =>

@@ -1,4 +1,5 @@
 import { startWorker } from '../../apps/worker/src/start-worker';
+import type { ChangeSettings } from '../../libs/contracts';
 import { formatDay } from '../../libs/day';
 import type { Running } from '../../libs/queue';
 import { withDatabase, withRedis } from '../../libs/testing';
@@ -10,6 +11,7 @@ import {
   saveBulletin,
   settleBooked,
   settleCallback,
+  viewSettings,
   whatIf,
   withdrawBulletin,
 } from '../../libs/usecases';
@@ -253,15 +255,19 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     });
     expect(await state()).toEqual({ verdicts: ['1/1 none'], calls: [] });
 
-    const further = await value(changeSettings(shop.ports, manager, { lookBackMonths: 120 }));
+    const settle = async (input: ChangeSettings) => {
+      const { version } = await viewSettings(shop.ports);
+      return value(changeSettings(shop.ports, manager, { ...input, version }));
+    };
+    const further = await settle({ lookBackMonths: 120 });
     await finished(further.recheckId!);
-    expect((await value(changeSettings(shop.ports, manager, { lookBackMonths: 120 }))).recheckId).toBeNull();
+    expect((await settle({ lookBackMonths: 120 })).recheckId).toBeNull();
     const called = { verdicts: ['1/1 outdated'], calls: [`${unitId} open: SB-10 1/1 call-back`] };
     expect(await state()).toEqual(called);
 
     const listsFirst = { 'parts-list': 90, 'service-bulletin': 60 };
     const rest = { 'makers-advice': 50, 'revised-parts-list': 40, 'owners-manual': 20, 'shop-finding': 10 };
-    const weighed = await value(changeSettings(shop.ports, manager, { standing: { ...listsFirst, ...rest } }));
+    const weighed = await settle({ standing: { ...listsFirst, ...rest } });
     await finished(weighed.recheckId!);
     expect(await state()).toEqual({ verdicts: ['1/1 right'], calls: [`${unitId} withdrawn: nothing`] });
   });

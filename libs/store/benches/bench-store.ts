@@ -8,7 +8,7 @@ import { putOnBench } from './put-on-bench';
 export function benchStore(db: Db): BenchStore {
   return {
     at: (locationId) => db.$queryRaw<BenchDayRow[]>`
-      SELECT b.id, b.code, b.name, l.name AS location, b.day_minutes AS "dayMinutes"
+      SELECT b.id, b.code, b.name, l.name AS location, b.day_minutes AS "dayMinutes", b.version
       FROM bench b JOIN location l ON l.id = b.location_id WHERE l.id = ${locationId} ORDER BY b.code`,
     tickets: (locationId) => readListed(db, Prisma.sql`t.location_id = ${locationId}`),
     ticketsOn: (benchId) => readListed(db, Prisma.sql`t.bench_id = ${benchId}`),
@@ -18,8 +18,11 @@ export function benchStore(db: Db): BenchStore {
     },
     placeOf: (ticketId) => placeOf(db, ticketId),
     put: putOnBench(db),
-    async setDay(benchId, minutes) {
-      await db.$executeRaw`UPDATE bench SET day_minutes = ${minutes}::int WHERE id = ${benchId}`;
+    async setDay(benchId, version, minutes) {
+      const count = await db.$executeRaw`
+        UPDATE bench SET day_minutes = ${minutes}::int, version = version + 1
+        WHERE id = ${benchId} AND version = ${version}::int`;
+      return count === 1;
     },
     async ofPerson(personId) {
       const rows = await db.$queryRaw<{ benchId: number | null }[]>`

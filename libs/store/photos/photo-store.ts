@@ -8,21 +8,21 @@ export function photoStore(db: Db): PhotoStore {
   return {
     ofTicket: (ticketId) => db.$queryRaw<PhotoView[]>`
       SELECT f.id, f.name, f.stage, p.code AS position, f.place, f.caption, f.width, f.height, f.sha256,
-             f.on_sheet AS "onSheet", w.name AS "by", ${iso('f.taken_at')} AS at
+             f.on_sheet AS "onSheet", w.name AS "by", f.version, ${iso('f.taken_at')} AS at
       FROM photo f LEFT JOIN position p ON p.id = f.position_id LEFT JOIN person w ON w.id = f.taken_by
       WHERE f.ticket_id = ${ticketId} AND f.removed_at IS NULL ORDER BY f.id`,
     insert: insertPhoto(db),
-    async change(ticketId, id, { caption, onSheet }) {
+    async change(ticketId, id, version, { caption, onSheet }) {
       const count = await db.$executeRaw`
         UPDATE photo SET caption = coalesce(${caption ?? null}::text, caption),
-                         on_sheet = coalesce(${onSheet ?? null}::boolean, on_sheet)
-        WHERE id = ${id} AND ticket_id = ${ticketId} AND removed_at IS NULL`;
+                         on_sheet = coalesce(${onSheet ?? null}::boolean, on_sheet), version = version + 1
+        WHERE id = ${id} AND ticket_id = ${ticketId} AND version = ${version}::int AND removed_at IS NULL`;
       return count === 1;
     },
-    async remove(ticketId, id, why, personId) {
+    async remove(ticketId, id, version, why, personId) {
       const count = await db.$executeRaw`
-        UPDATE photo SET removed_at = now(), removed_by = ${personId}::int, removed_why = ${why}
-        WHERE id = ${id} AND ticket_id = ${ticketId} AND removed_at IS NULL`;
+        UPDATE photo SET removed_at = now(), removed_by = ${personId}::int, removed_why = ${why}, version = version + 1
+        WHERE id = ${id} AND ticket_id = ${ticketId} AND version = ${version}::int AND removed_at IS NULL`;
       if (count === 1) await db.$executeRaw`DELETE FROM photo_file WHERE photo_id = ${id}`;
       return count === 1;
     },

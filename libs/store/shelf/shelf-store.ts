@@ -1,5 +1,5 @@
 import type { ShelfHolder, ShelfItem, ShelfWord } from '../../contracts';
-import type { HeldStock, MovementRow, ShelfStore } from '../../usecases';
+import type { HeldStock, MovementRow, SeenStock, ShelfStore } from '../../usecases';
 import type { Db } from '../db';
 import { iso } from '../tickets/iso';
 import { followPicks } from './follow-picks';
@@ -9,6 +9,7 @@ import { listShelf } from './list-shelf';
 export function shelfStore(db: Db): ShelfStore {
   return {
     hold: (locationId, partId) => hold(db, locationId, partId),
+    stock: (locationId, partId) => readStock(db, locationId, partId),
     async holdOrMake(locationId, partId) {
       await db.$executeRaw`
         INSERT INTO shelf_item (location_id, part_id) VALUES (${locationId}, ${partId})
@@ -47,6 +48,15 @@ async function hold(db: Db, locationId: number, partId: number): Promise<HeldSto
   const rows = await db.$queryRaw<HeldStock[]>`
     SELECT id, part_id AS "partId", bin, on_hand AS "onHand", reserved, pack_size AS "packSize"
     FROM shelf_item WHERE location_id = ${locationId} AND part_id = ${partId} FOR NO KEY UPDATE`;
+  return rows[0] ?? null;
+}
+
+/** Asked after the item is held, it sees the movements of whoever held it before. */
+async function readStock(db: Db, locationId: number, partId: number): Promise<SeenStock | null> {
+  const rows = await db.$queryRaw<SeenStock[]>`
+    SELECT i.bin, i.on_hand AS "onHand", i.reserved,
+           coalesce((SELECT max(m.id) FROM shelf_movement m WHERE m.item_id = i.id), 0) AS version
+    FROM shelf_item i WHERE i.location_id = ${locationId} AND i.part_id = ${partId}`;
   return rows[0] ?? null;
 }
 

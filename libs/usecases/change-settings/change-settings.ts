@@ -3,13 +3,16 @@ import { usualStanding, type Standing } from '../../fit-rules';
 import type { Actor } from '../actor';
 import { lookBackMonths } from '../judge-installs';
 import { shelfIsKept } from '../keep-shelf/index';
-import { done, type Outcome } from '../outcome';
+import { done, refused, type Outcome } from '../outcome';
 import { EVERYTHING } from '../order-recheck/order-recheck';
 import { KEEP_SHELF, LOOK_BACK_MONTHS, STANDING, STRENGTH_THRESHOLD } from '../ports/session-store';
 import type { Tables } from '../ports/store';
 import { startRecheck } from '../publish-bulletin/start-recheck';
 import { strengthThreshold } from '../rulebook';
 import type { Ports } from '../run';
+
+/** What is settled together, on one version. */
+const SETTLED = [LOOK_BACK_MONTHS, STANDING, STRENGTH_THRESHOLD, KEEP_SHELF];
 
 /** What the shop has settled for itself; the usual where it has not. */
 export async function viewSettings({ store }: Ports): Promise<ShopSettings> {
@@ -25,10 +28,15 @@ export async function viewSettings({ store }: Ports): Promise<ShopSettings> {
 export async function changeSettings(
   { store }: Ports,
   actor: Actor,
-  { lookBackMonths: months, standing, strengthThreshold: threshold, keepShelf }: ChangeSettings,
+  input: ChangeSettings & { readonly version: number },
 ): Promise<Outcome<ChangedSettings>> {
   return store.transaction(async (tx) => {
+    const { version, lookBackMonths: months, standing, strengthThreshold: threshold, keepShelf } = input;
     const { revision } = await tx.rulebook.alone();
+    if (!(await tx.settings.claim(SETTLED, version)))
+      return refused('stale', 'The settings were changed by somebody else meanwhile; look again.', {
+        current: await settingsOf(tx),
+      });
     const now = await settingsOf(tx);
     const newStanding = standing !== undefined && differs(standing, now.standing);
     const newMonths = months !== undefined && months !== now.lookBackMonths;
@@ -48,13 +56,16 @@ export async function changeSettings(
   });
 }
 
+/** The version is read first: what is changed while the rest is read makes it an old one, never a wrong one. */
 async function settingsOf(tables: Tables): Promise<ShopSettings> {
+  const version = await tables.settings.versionOf(SETTLED);
   const standing = ((await tables.settings.read(STANDING)) as Standing | null) ?? usualStanding;
   return {
     lookBackMonths: await lookBackMonths(tables),
     standing: { ...standing },
     strengthThreshold: await strengthThreshold(tables),
     keepShelf: await shelfIsKept(tables),
+    version,
   };
 }
 

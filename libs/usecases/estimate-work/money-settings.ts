@@ -1,9 +1,13 @@
-import { moneySettings, type MoneySettings } from '../../contracts';
+import { moneySettings, type MoneySettings, type SettledMoney } from '../../contracts';
 import { NO_TAX } from '../../ticket';
 import type { Actor } from '../actor';
+import { done, refused, type Outcome } from '../outcome';
 import { CURRENCY, MONEY } from '../ports/session-store';
 import type { Tables } from '../ports/store';
 import type { Ports } from '../run';
+
+/** What is settled together, on one version. */
+const SETTLED = [CURRENCY, MONEY];
 
 const parts = moneySettings.pick({ tax: true, hourMinor: true });
 
@@ -15,19 +19,29 @@ export async function moneySettingsOf({ settings }: Pick<Tables, 'settings'>): P
   return { currency: typeof currency === 'string' ? currency : 'EUR', tax, hourMinor };
 }
 
-export function viewMoney({ store }: Pick<Ports, 'store'>): Promise<MoneySettings> {
-  return moneySettingsOf(store);
+export function viewMoney({ store }: Pick<Ports, 'store'>): Promise<SettledMoney> {
+  return settledMoney(store);
 }
 
 /** Settles currency, tax and hour. Estimates written down before keep theirs. */
 export async function changeMoney(
   { store }: Pick<Ports, 'store'>,
   actor: Actor,
-  { currency, tax, hourMinor }: MoneySettings,
-): Promise<MoneySettings> {
+  { version, currency, tax, hourMinor }: MoneySettings & { readonly version: number },
+): Promise<Outcome<SettledMoney>> {
   return store.transaction(async (tx) => {
+    if (!(await tx.settings.claim(SETTLED, version)))
+      return refused('stale', 'The money settings were changed by somebody else meanwhile; look again.', {
+        current: await settledMoney(tx),
+      });
     await tx.settings.write(CURRENCY, currency, actor.id);
     await tx.settings.write(MONEY, { tax, hourMinor }, actor.id);
-    return moneySettingsOf(tx);
+    return done(await settledMoney(tx));
   });
+}
+
+/** The version first: a change in between makes it an old one, never a wrong one. */
+async function settledMoney(tables: Pick<Tables, 'settings'>): Promise<SettledMoney> {
+  const version = await tables.settings.versionOf(SETTLED);
+  return { ...(await moneySettingsOf(tables)), version };
 }

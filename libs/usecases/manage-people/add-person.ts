@@ -5,6 +5,7 @@ import type { Tables } from '../ports/index';
 import type { Ports } from '../run';
 import { invite } from './invite';
 import { personView } from './list-people';
+import { personAsSeen, raiseVersion, type OnPerson } from './person-as-seen';
 
 /** Adds a person, who sets a password with the one-time link that is answered. */
 export async function addPerson({ store, clock }: Ports, _actor: Actor, input: NewPerson): Promise<Outcome<Invited>> {
@@ -18,11 +19,13 @@ export async function addPerson({ store, clock }: Ports, _actor: Actor, input: N
 }
 
 /** Makes a new one-time link for somebody who forgot the password or let the first link pass. */
-export async function renewLink({ store, clock }: Ports, _actor: Actor, id: number): Promise<Outcome<Invited>> {
+export async function renewLink({ store, clock }: Ports, _actor: Actor, on: OnPerson): Promise<Outcome<Invited>> {
   return store.transaction(async (tx) => {
-    const person = await tx.people.byId(id);
-    if (!person) return refused('not-found', `There is no person ${id}.`);
-    if (!person.active) return refused('already-done', `${person.name} does not work here any more.`);
+    const seen = await personAsSeen(tx, on, clock.now());
+    if (!seen.ok) return seen;
+    const { id, active, name } = seen.value;
+    if (!active) return refused('already-done', `${name} does not work here any more.`);
+    await raiseVersion(tx, on);
     return done(await invitedTo(tx, id, clock.now()));
   });
 }

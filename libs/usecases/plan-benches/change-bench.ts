@@ -8,13 +8,17 @@ import { benchListsOf } from './view-bench-lists';
 export async function changeBench(
   { store, clock }: Ports,
   actor: Actor,
-  { id, dayMinutes }: ChangeBench & { readonly id: number },
+  { id, version, dayMinutes }: ChangeBench & { readonly id: number; readonly version: number },
 ): Promise<Outcome<BenchLists>> {
   return store.transaction(async (tx) => {
     if (!(await tx.benches.at(actor.locationId)).some((bench) => bench.id === id)) {
       return refused('not-found', `There is no bench ${id} here.`);
     }
-    await tx.benches.setDay(id, dayMinutes);
-    return done(await benchListsOf(tx, clock, actor));
+    const set = await tx.benches.setDay(id, version, dayMinutes);
+    const lists = await benchListsOf(tx, clock, actor);
+    if (set) return done(lists);
+    return refused('stale', 'The day of this bench was changed by somebody else meanwhile; look again.', {
+      current: lists,
+    });
   });
 }

@@ -16,7 +16,7 @@ export async function viewMyBench(ports: Ports, actor: Actor): Promise<MyBench> 
   const tickets = bench ? await store.benches.ticketsOn(bench.id) : [];
   return {
     today: formatDay(clock.today()),
-    benches: rows.map(({ dayMinutes: _, ...one }) => one),
+    benches: rows.map(({ id, code, name, location }) => ({ id, code, name, location })),
     bench: bench && { id: bench.id, code: bench.code, name: bench.name, location: bench.location },
     load: bench && benchLoad(bench.dayMinutes, tickets),
     jobs: await Promise.all(tickets.map((ticket) => jobOf(ports, actor, ticket))),

@@ -7,6 +7,7 @@ export interface BenchDayRow {
   readonly name: string;
   readonly location: string;
   readonly dayMinutes: number;
+  readonly version: number;
 }
 
 /** The ordered lists of the benches. A ticket's row names its bench and its rank, so it is on one list at most. */
@@ -29,7 +30,8 @@ export interface BenchStore {
    * when the one it was to stand before is not on that list any more; nothing is changed then.
    */
   put(ticketId: number, benchId: number | null, before: number | null): Promise<boolean>;
-  setDay(benchId: number, minutes: number): Promise<void>;
+  /** False when the version has moved on. */
+  setDay(benchId: number, version: number, minutes: number): Promise<boolean>;
   /** The bench a person works at. */
   ofPerson(personId: number): Promise<number | null>;
   setOfPerson(personId: number, benchId: number | null): Promise<void>;

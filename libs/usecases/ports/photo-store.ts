@@ -34,10 +34,10 @@ export interface PhotoStore {
   /** Those not removed, oldest first. */
   ofTicket(ticketId: number): Promise<readonly PhotoView[]>;
   insert(ticketId: number, photo: NewPhotoRow, personId: number): Promise<number>;
-  /** False when the ticket has no such photo. */
-  change(ticketId: number, id: number, patch: ChangePhoto): Promise<boolean>;
-  /** Throws the pictures away and keeps that there was one; false when the ticket has no such photo. */
-  remove(ticketId: number, id: number, why: string, personId: number): Promise<boolean>;
+  /** False when the ticket has no such photo on that version. */
+  change(ticketId: number, id: number, version: number, patch: ChangePhoto): Promise<boolean>;
+  /** Throws the pictures away and keeps that there was one; false when the ticket has no such photo on that version. */
+  remove(ticketId: number, id: number, version: number, why: string, personId: number): Promise<boolean>;
   /** A picture with the location of its ticket. */
   file(name: string, size: 'full' | 'thumb'): Promise<{ data: Uint8Array; locationId: number } | null>;
 }

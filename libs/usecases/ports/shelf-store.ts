@@ -20,6 +20,14 @@ export interface HeldStock {
   readonly packSize: number;
 }
 
+/** What the shelf has of a part, on which version: that of its last movement, 0 before the first. */
+export interface SeenStock {
+  readonly bin: string;
+  readonly onHand: number;
+  readonly reserved: number;
+  readonly version: number;
+}
+
 export type MovementKind = 'opening' | 'receive' | 'count' | 'pick' | 'return' | 'fit' | 'take-out' | 'give';
 
 /** A change of the stock, in pieces. */
@@ -68,6 +76,8 @@ export interface ShelfStore {
   hold(locationId: number, partId: number): Promise<HeldStock | null>;
   /** The same; an item is made when there is none. */
   holdOrMake(locationId: number, partId: number): Promise<HeldStock>;
+  /** As it stands, held by nobody; null when the location has none of it. */
+  stock(locationId: number, partId: number): Promise<SeenStock | null>;
   addMovement(movement: NewMovement): Promise<void>;
   /**
    * Brings the stock in step with the states of the ticket's picks: what lies on the bench is reserved, what is fitted

@@ -1,5 +1,6 @@
-import { printSettings, USUAL_PRINTS, type PrintSettings } from '../../contracts';
+import { printSettings, USUAL_PRINTS, type PrintSettings, type SettledPrints } from '../../contracts';
 import type { Actor } from '../actor';
+import { done, refused, type Outcome } from '../outcome';
 import type { Tables } from '../ports/store';
 import type { Ports } from '../run';
 
@@ -13,18 +14,28 @@ export async function printSettingsOf({ settings }: Pick<Tables, 'settings'>): P
   return read.success ? read.data : USUAL_PRINTS;
 }
 
-export async function viewPrintSettings({ store }: Pick<Ports, 'store'>): Promise<PrintSettings> {
-  return printSettingsOf(store);
+export function viewPrintSettings({ store }: Pick<Ports, 'store'>): Promise<SettledPrints> {
+  return settledPrints(store);
 }
 
 /** Changes no answer, so nothing is judged again. */
 export async function changePrintSettings(
   { store }: Pick<Ports, 'store'>,
   actor: Actor,
-  wanted: PrintSettings,
-): Promise<PrintSettings> {
+  { version, ...wanted }: PrintSettings & { readonly version: number },
+): Promise<Outcome<SettledPrints>> {
   return store.transaction(async (tx) => {
+    if (!(await tx.settings.claim([PRINTS], version)))
+      return refused('stale', 'How prints look was changed by somebody else meanwhile; look again.', {
+        current: await settledPrints(tx),
+      });
     await tx.settings.write(PRINTS, wanted, actor.id);
-    return printSettingsOf(tx);
+    return done(await settledPrints(tx));
   });
+}
+
+/** The version first: a change in between makes it an old one, never a wrong one. */
+async function settledPrints(tables: Pick<Tables, 'settings'>): Promise<SettledPrints> {
+  const version = await tables.settings.versionOf([PRINTS]);
+  return { ...(await printSettingsOf(tables)), version };
 }

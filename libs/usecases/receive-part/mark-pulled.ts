@@ -15,7 +15,9 @@ export function markPulled(
     const here = (await tx.notices.pulls(about)).find(({ item }) => item.id === itemId);
     if (!here) return refused('not-found', 'No bulletin has this part pulled from a shelf that you see.');
     if (here.done || !(await tx.notices.markPulled(noticeId, itemId, note, actor.id))) {
-      return refused('already-done', `${here.item.part.number} was seen to already.`);
+      return refused('already-done', `${here.item.part.number} was seen to already.`, {
+        current: pullViews(await tx.notices.pulls(about)),
+      });
     }
     await tx.live.tell('shelf', itemId);
     return done(pullViews(await tx.notices.pulls(about)));

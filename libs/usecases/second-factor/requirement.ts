@@ -1,6 +1,7 @@
-import type { Role, SignInRules } from '../../contracts';
+import type { Role, SettledSignInRules, SignInRules } from '../../contracts';
 import { ROLES_WITH_SECOND_FACTOR } from '../../contracts';
 import type { Actor } from '../actor';
+import { personAsSeen, raiseVersion, type OnPerson } from '../manage-people/person-as-seen';
 import { done, refused, type Outcome } from '../outcome';
 import { SECOND_FACTOR_REQUIRED, type PersonRow, type Tables } from '../ports/index';
 import type { Ports } from '../run';
@@ -11,8 +12,8 @@ export async function isRequiredOf(store: Pick<Tables, 'settings'>, role: Role):
 }
 
 /** What the shop asks of a sign-in. */
-export async function viewSignInRules({ store }: Pick<Ports, 'store'>): Promise<SignInRules> {
-  return { secondFactorRequired: (await store.settings.read(SECOND_FACTOR_REQUIRED)) === true };
+export function viewSignInRules({ store }: Pick<Ports, 'store'>): Promise<SettledSignInRules> {
+  return settledRules(store);
 }
 
 /**
@@ -23,22 +24,40 @@ export async function changeSignInRules(
   { store }: Ports,
   actor: Actor,
   person: PersonRow,
-  { secondFactorRequired }: SignInRules,
-): Promise<Outcome<SignInRules>> {
+  { version, secondFactorRequired }: SignInRules & { readonly version: number },
+): Promise<Outcome<SettledSignInRules>> {
   if (secondFactorRequired && person.secondFactor !== 'on')
     return refused('conflict', 'Turn on your own second factor first, under My sign-in.');
-  await store.transaction((tx) => tx.settings.write(SECOND_FACTOR_REQUIRED, secondFactorRequired, actor.id));
-  return done({ secondFactorRequired });
+  return store.transaction(async (tx) => {
+    if (!(await tx.settings.claim([SECOND_FACTOR_REQUIRED], version)))
+      return refused('stale', 'What a sign-in needs was changed by somebody else meanwhile; look again.', {
+        current: await settledRules(tx),
+      });
+    await tx.settings.write(SECOND_FACTOR_REQUIRED, secondFactorRequired, actor.id);
+    return done(await settledRules(tx));
+  });
+}
+
+/** The version first: a change in between makes it an old one, never a wrong one. */
+async function settledRules({ settings }: Pick<Tables, 'settings'>): Promise<SettledSignInRules> {
+  const version = await settings.versionOf([SECOND_FACTOR_REQUIRED]);
+  return { secondFactorRequired: (await settings.read(SECOND_FACTOR_REQUIRED)) === true, version };
 }
 
 /** Takes away the second factor of somebody who lost app and recovery codes, and ends that person's sign-ins. */
-export async function resetSecondFactor({ store }: Ports, actor: Actor, id: number): Promise<Outcome<null>> {
+export async function resetSecondFactor(
+  { store, clock }: Ports,
+  actor: Actor,
+  { id, version }: OnPerson,
+): Promise<Outcome<null>> {
   if (id === actor.id) return refused('conflict', 'Your own is turned off under My sign-in, with a code.');
   return store.transaction(async (tx) => {
-    const person = await tx.people.byId(id);
-    if (!person) return refused('not-found', `There is no person ${id}.`);
-    if (!(await tx.secondFactors.remove(id))) return refused('already-done', `${person.name} has no second factor.`);
+    const seen = await personAsSeen(tx, { id, version }, clock.now());
+    if (!seen.ok) return seen;
+    const { name } = seen.value;
+    if (!(await tx.secondFactors.remove(id))) return refused('already-done', `${name} has no second factor.`);
     await tx.people.endSessions(id, null);
+    await raiseVersion(tx, { id, version });
     return done(null);
   });
 }

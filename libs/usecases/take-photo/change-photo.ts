@@ -6,29 +6,30 @@ import type { Ports } from '../run';
 import { viewTicket } from '../view-ticket/index';
 import { openTicketAt } from './take-photo';
 
-/** Which photo of which ticket. */
+/** Which photo of which ticket, and the version the person saw. */
 interface OnPhoto {
   readonly id: number;
   readonly photoId: number;
+  readonly version: number;
 }
 
 /** Changes what stands under a photo, and whether the owner's sheet shows it. */
 export function changePhoto(
   ports: Ports,
   actor: Actor,
-  { id, photoId, ...patch }: OnPhoto & ChangePhoto,
+  { id, photoId, version, ...patch }: OnPhoto & ChangePhoto,
 ): Promise<Outcome<TicketView>> {
-  return onOpenTicket(ports, actor, { id, photoId }, (tx) => tx.photos.change(id, photoId, patch));
+  return onOpenTicket(ports, actor, { id, photoId, version }, (tx) => tx.photos.change(id, photoId, version, patch));
 }
 
 /** Takes a photo away with a reason: the pictures are gone, that there was one stays in the history. */
 export function removePhoto(
   ports: Ports,
   actor: Actor,
-  { id, photoId, reason }: OnPhoto & RemovePhoto,
+  { id, photoId, version, reason }: OnPhoto & RemovePhoto,
 ): Promise<Outcome<TicketView>> {
-  return onOpenTicket(ports, actor, { id, photoId }, async (tx) => {
-    const removed = await tx.photos.remove(id, photoId, reason, actor.id);
+  return onOpenTicket(ports, actor, { id, photoId, version }, async (tx) => {
+    const removed = await tx.photos.remove(id, photoId, version, reason, actor.id);
     if (removed) await tx.tickets.addEvents(id, [{ kind: 'photo-removed', data: { reason }, personId: actor.id }]);
     return removed;
   });
@@ -43,11 +44,15 @@ async function onOpenTicket(
   const acted = await ports.store.transaction(async (tx): Promise<Outcome<null>> => {
     const open = await openTicketAt(tx, actor, id);
     if (!open.ok) return open;
-    if (!(await act(tx))) return refused('not-found', `The ticket has no photo ${photoId}.`);
+    if (!(await tx.photos.ofTicket(id)).some((photo) => photo.id === photoId))
+      return refused('not-found', `The ticket has no photo ${photoId}.`);
+    if (!(await act(tx))) return refused('stale', 'The photo was changed by somebody else meanwhile; look again.');
     await tx.live.tell('ticket', id);
     return done(null);
   });
-  return acted.ok ? viewTicket(ports, actor, id) : acted;
+  const present = await viewTicket(ports, actor, id);
+  if (acted.ok || acted.refusal.code !== 'stale' || !present.ok) return acted.ok ? present : acted;
+  return { ok: false, refusal: { ...acted.refusal, current: present.value } };
 }
 
 /** A picture by its name, for those who may read the ticket it belongs to. */

@@ -13,6 +13,7 @@ import {
 import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
 import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
 import { Says } from '../open-api/says';
@@ -53,8 +54,13 @@ export class BenchesController {
   @Permit('change-benches')
   @ZodResponse({ status: 200, type: BenchListsDto })
   @Says('Sets how many minutes of work a day at a bench takes.')
-  async change(@RowIdParam('id') id: number, @Body() input: ChangeBenchDto, @CurrentActor() actor: Actor) {
-    return answer(await changeBench(this.ports, actor, { ...input, id }));
+  async change(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @Body() input: ChangeBenchDto,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answer(await changeBench(this.ports, actor, { ...input, id, version }));
   }
 
   @Get('my-bench')

@@ -1,6 +1,6 @@
 import { Body, Controller, Get, Header, HttpCode, Inject, Post, Put, Query } from '@nestjs/common';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
-import { bookkeepingQuery, moneySettings, ticketView } from '../../../../libs/contracts';
+import { bookkeepingQuery, moneySettings, settledMoney, ticketView } from '../../../../libs/contracts';
 import {
   bookkeepingRows,
   changeMoney,
@@ -21,6 +21,7 @@ import { csvOf } from './csv';
 
 class TicketViewDto extends createZodDto(ticketView) {}
 class MoneySettingsDto extends createZodDto(moneySettings) {}
+class SettledMoneyDto extends createZodDto(settledMoney) {}
 class BookkeepingQueryDto extends createZodDto(bookkeepingQuery) {}
 
 @Controller()
@@ -40,7 +41,7 @@ export class EstimatesController {
 
   @Get('settings/money')
   @Permit('change-settings')
-  @ZodResponse({ status: 200, type: MoneySettingsDto })
+  @ZodResponse({ status: 200, type: SettledMoneyDto })
   @Says('Currency, tax, and what an hour is asked for.')
   money() {
     return viewMoney(this.ports);
@@ -48,10 +49,10 @@ export class EstimatesController {
 
   @Put('settings/money')
   @Permit('change-settings')
-  @ZodResponse({ status: 200, type: MoneySettingsDto })
+  @ZodResponse({ status: 200, type: SettledMoneyDto })
   @Says('Settles currency, tax and hour; estimates written down before keep theirs.')
-  changeMoney(@Body() input: MoneySettingsDto, @CurrentActor() actor: Actor) {
-    return changeMoney(this.ports, actor, input);
+  async changeMoney(@IfMatch() version: number, @Body() input: MoneySettingsDto, @CurrentActor() actor: Actor) {
+    return answer(await changeMoney(this.ports, actor, { ...input, version }));
   }
 
   @Get('bookkeeping')

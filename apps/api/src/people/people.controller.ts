@@ -72,16 +72,20 @@ export class PeopleController {
   @Permit('manage-people')
   @Says('Writes down as whom a person may sign in with another provider, or takes it away.')
   @ZodResponse({ status: 200, type: PersonDto })
-  async elsewhere(@RowIdParam('id') id: number, @Body() input: PersonElsewhereDto) {
-    return answer(await setElsewhere(this.ports, id, input));
+  async elsewhere(@RowIdParam('id') id: number, @IfMatch() version: number, @Body() input: PersonElsewhereDto) {
+    return answer(await setElsewhere(this.ports, { ...input, id, version }));
   }
 
   @Post(':id/second-factor/reset')
   @HttpCode(204)
   @Permit('manage-people')
   @Says('Takes a lost second factor off a person, who can then add a new one.')
-  async resetSecondFactor(@RowIdParam('id') id: number, @CurrentActor() actor: Actor): Promise<void> {
-    answer(await resetSecondFactor(this.ports, actor, id));
+  async resetSecondFactor(
+    @RowIdParam('id') id: number,
+    @IfMatch() version: number,
+    @CurrentActor() actor: Actor,
+  ): Promise<void> {
+    answer(await resetSecondFactor(this.ports, actor, { id, version }));
   }
 
   @Post(':id/link')
@@ -89,7 +93,7 @@ export class PeopleController {
   @Permit('manage-people')
   @Says('A new one-time link for a person; the one before stops working.')
   @ZodResponse({ status: 200, type: InvitedDto })
-  async link(@RowIdParam('id') id: number, @CurrentActor() actor: Actor) {
-    return answer(await renewLink(this.ports, actor, id));
+  async link(@RowIdParam('id') id: number, @IfMatch() version: number, @CurrentActor() actor: Actor) {
+    return answer(await renewLink(this.ports, actor, { id, version }));
   }
 }

@@ -20,6 +20,7 @@ import {
 import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
 import { ProblemError } from '../http/problem-error';
 import { readUpload } from '../http/read-upload';
 import { RowIdParam } from '../http/row-id';
@@ -59,10 +60,11 @@ export class PhotosController {
   async change(
     @RowIdParam('id') id: number,
     @RowIdParam('photoId') photoId: number,
+    @IfMatch() version: number,
     @Body() input: ChangePhotoDto,
     @CurrentActor() actor: Actor,
   ) {
-    return answer(await changePhoto(this.ports, actor, { ...input, id, photoId }));
+    return answer(await changePhoto(this.ports, actor, { ...input, id, photoId, version }));
   }
 
   @Post('tickets/:id/photos/:photoId/remove')
@@ -73,10 +75,11 @@ export class PhotosController {
   async remove(
     @RowIdParam('id') id: number,
     @RowIdParam('photoId') photoId: number,
+    @IfMatch() version: number,
     @Body() input: RemovePhotoDto,
     @CurrentActor() actor: Actor,
   ) {
-    return answer(await removePhoto(this.ports, actor, { ...input, id, photoId }));
+    return answer(await removePhoto(this.ports, actor, { ...input, id, photoId, version }));
   }
 
   @Get('photos/:name')

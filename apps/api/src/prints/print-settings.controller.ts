@@ -1,14 +1,17 @@
 import { Body, Controller, Get, Inject, Put } from '@nestjs/common';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
 import type { Config } from '../../../../libs/config';
-import { mailSetUp, printSettings } from '../../../../libs/contracts';
+import { mailSetUp, printSettings, settledPrints } from '../../../../libs/contracts';
 import { changePrintSettings, viewPrintSettings, type Actor, type Ports } from '../../../../libs/usecases';
 import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
+import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
 import { Says } from '../open-api/says';
 import { CONFIG, PORTS } from '../tokens';
 
 class PrintSettingsDto extends createZodDto(printSettings) {}
+class SettledPrintsDto extends createZodDto(settledPrints) {}
 class MailSetUpDto extends createZodDto(mailSetUp) {}
 
 @Controller('settings')
@@ -22,7 +25,7 @@ export class PrintSettingsController {
   @Get('prints')
   @Permit('see-catalogue')
   @Says('How prints look, and in whose manner days and numbers are written.')
-  @ZodResponse({ status: 200, type: PrintSettingsDto })
+  @ZodResponse({ status: 200, type: SettledPrintsDto })
   view() {
     return viewPrintSettings(this.ports);
   }
@@ -30,9 +33,9 @@ export class PrintSettingsController {
   @Put('prints')
   @Permit('change-settings')
   @Says('Changes how prints look; nothing is judged again.')
-  @ZodResponse({ status: 200, type: PrintSettingsDto })
-  change(@Body() input: PrintSettingsDto, @CurrentActor() actor: Actor) {
-    return changePrintSettings(this.ports, actor, input);
+  @ZodResponse({ status: 200, type: SettledPrintsDto })
+  async change(@IfMatch() version: number, @Body() input: PrintSettingsDto, @CurrentActor() actor: Actor) {
+    return answer(await changePrintSettings(this.ports, actor, { ...input, version }));
   }
 
   @Get('mail')

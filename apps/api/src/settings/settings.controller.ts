@@ -5,6 +5,7 @@ import { changeSettings, viewSettings, type Actor, type Ports } from '../../../.
 import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
+import { IfMatch } from '../http/if-match';
 import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
@@ -29,7 +30,7 @@ export class SettingsController {
   @Permit('change-settings')
   @Says('Changes settings; what can change an answer starts a recheck of everything.')
   @ZodResponse({ status: 200, type: ChangedSettingsDto })
-  async change(@Body() input: ChangeSettingsDto, @CurrentActor() actor: Actor) {
-    return answer(await changeSettings(this.ports, actor, input));
+  async change(@IfMatch() version: number, @Body() input: ChangeSettingsDto, @CurrentActor() actor: Actor) {
+    return answer(await changeSettings(this.ports, actor, { ...input, version }));
   }
 }

@@ -6,6 +6,8 @@ export class ShelfPageDto extends createZodDto(contracts.shelfPage) {}
 export class ShelfItemDetailDto extends createZodDto(contracts.shelfItemDetail) {}
 export class ShelfPullsDto extends createZodDto(contracts.shelfPulls) {}
 export class ReceivePartDto extends createZodDto(contracts.receivePart) {}
+export class StockQueryDto extends createZodDto(contracts.stockQuery) {}
+export class StockViewDto extends createZodDto(contracts.stockView) {}
 export class CountPartDto extends createZodDto(contracts.countPart) {}
 export class ShelfMovedDto extends createZodDto(contracts.shelfMoved) {}
 export class SetShelfItemDto extends createZodDto(contracts.setShelfItem) {}

@@ -6,6 +6,7 @@ import {
   markPulled,
   receivePart,
   setShelfItem,
+  stockOf,
   viewShelf,
   viewShelfItem,
   type Actor,
@@ -65,13 +66,23 @@ export class ShelfController {
     return answer(await receivePart(this.ports, actor, input));
   }
 
+  @Get('stock')
+  @Permit('see-shelf')
+  @Says('What the shelf has of a part, by its number in any writing; to be seen before it is counted.')
+  @ZodResponse({ status: 200, type: dto.StockViewDto })
+  async stock(@Query() { partText }: dto.StockQueryDto, @CurrentActor() actor: Actor) {
+    return answer(await stockOf(this.ports, actor, partText));
+  }
+
   @Post('count')
   @HttpCode(200)
   @Permit('move-stock')
-  @Says('Sets right how many pieces there are, with a reason.')
+  @Says('Sets right how many pieces there are, with a reason.', {
+    more: 'If-Match names the version of the stock as `GET /api/shelf/stock` gives it, so that nobody counts what was moved meanwhile.',
+  })
   @ZodResponse({ status: 200, type: dto.ShelfMovedDto })
-  async count(@Body() input: dto.CountPartDto, @CurrentActor() actor: Actor) {
-    return answer(await countPart(this.ports, actor, input));
+  async count(@IfMatch() version: number, @Body() input: dto.CountPartDto, @CurrentActor() actor: Actor) {
+    return answer(await countPart(this.ports, actor, { ...input, version }));
   }
 
   @Get('pulls')

@@ -35,7 +35,9 @@ export function BenchColumn({ lists, bench, onMove }: BenchColumnProps) {
         <span className="num">{bench.tickets.length}</span>
       </h2>
       {bench.load ? <LoadBar load={bench.load} /> : null}
-      {bench.id !== null && mayChange ? <BenchDay id={bench.id} dayMinutes={bench.load.dayMinutes} /> : null}
+      {bench.id !== null && mayChange ? (
+        <BenchDay id={bench.id} version={bench.version} dayMinutes={bench.load.dayMinutes} />
+      ) : null}
       {bench.tickets.length === 0 ? <p className="soft">Nothing here.</p> : null}
       {bench.id === null ? <ul>{rows}</ul> : <ol>{rows}</ol>}
     </section>

@@ -6,7 +6,7 @@ import { useBenchDay } from './bench-lists-query';
 import classes from './benches.module.css';
 
 /** How many minutes of work a day at the bench takes, folded away until it is to be changed. */
-export function BenchDay({ id, dayMinutes }: { id: number; dayMinutes: number }) {
+export function BenchDay({ id, version, dayMinutes }: { id: number; version: number; dayMinutes: number }) {
   const [open, setOpen] = useState(false);
   const [typed, setTyped] = useState(String(dayMinutes));
   const act = useBenchDay();
@@ -14,7 +14,7 @@ export function BenchDay({ id, dayMinutes }: { id: number; dayMinutes: number })
   const wrong = Number.isNaN(minutes) || minutes > 1_440;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!wrong) act.mutate({ id, dayMinutes: minutes }, { onSuccess: () => setOpen(false) });
+    if (!wrong) act.mutate({ id, version, dayMinutes: minutes }, { onSuccess: () => setOpen(false) });
   };
   if (!open) {
     return (

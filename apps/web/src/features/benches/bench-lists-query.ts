@@ -30,8 +30,9 @@ export function useBenchMove() {
 
 export function useBenchDay() {
   const client = useQueryClient();
-  return useMutation<BenchLists, Error, { id: number; dayMinutes: number }>({
-    mutationFn: ({ id, ...body }) => request(benchLists, 'PATCH', `/benches/${id}`, { body }),
+  return useMutation<BenchLists, Error, { id: number; version: number; dayMinutes: number }>({
+    mutationFn: ({ id, version, ...body }) => request(benchLists, 'PATCH', `/benches/${id}`, { body, version }),
     onSuccess: (lists) => client.setQueryData(benchListsQuery.queryKey, lists),
+    onError: () => client.invalidateQueries({ queryKey: benchListsQuery.queryKey }),
   });
 }

@@ -35,7 +35,9 @@ describe('a step on a bench', () => {
   it('is told in words, with the bench the ticket is on', () => {
     const lists: BenchLists = {
       today: '2026-11-20',
-      benches: [{ id: 1, code: 'M1', name: 'Snow', location: 'Main', load, tickets: [ticket(7), ticket(8)] }],
+      benches: [
+        { id: 1, code: 'M1', name: 'Snow', location: 'Main', version: 1, load, tickets: [ticket(7), ticket(8)] },
+      ],
       unplaced: [ticket(9)],
     };
     expect(sayPlace(lists, 8)).toBe('26-8 is number 2 of 2 on bench M1.');

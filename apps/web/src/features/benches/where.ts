@@ -5,7 +5,7 @@ export const NO_BENCH = { id: null, code: '', name: 'No bench yet', load: null }
 
 /** A column of the page: a bench, or what is on none. */
 export type Column = Pick<BenchList, 'tickets' | 'code' | 'name'> &
-  ({ id: number; load: BenchList['load'] } | { id: null; load: null });
+  ({ id: number; version: number; load: BenchList['load'] } | { id: null; load: null });
 
 /** The ticket that stands after the given one; null when it is the last. */
 export function nextOf({ tickets }: Pick<Column, 'tickets'>, id: number): number | null {

@@ -3,7 +3,7 @@ import {
   invited,
   peopleList,
   personView,
-  signInRules,
+  settledSignInRules,
   type ChangePerson,
   type NewPerson,
   type PersonElsewhere,
@@ -38,17 +38,17 @@ export function useChangePerson({ id, version }: PersonView) {
   });
 }
 
-export function useNewLink({ id }: PersonView) {
+export function useNewLink({ id, version }: PersonView) {
   return useMutation({
-    mutationFn: () => request(invited, 'POST', `/people/${id}/link`),
+    mutationFn: () => request(invited, 'POST', `/people/${id}/link`, { version }),
     ...useOldList(),
   });
 }
 
 /** Takes the second factor of somebody who lost it away. */
-export function useResetSecondFactor({ id }: PersonView) {
+export function useResetSecondFactor({ id, version }: PersonView) {
   return useMutation({
-    mutationFn: () => send('POST', `/people/${id}/second-factor/reset`),
+    mutationFn: () => send('POST', `/people/${id}/second-factor/reset`, { version }),
     ...useOldList(),
   });
 }
@@ -56,20 +56,21 @@ export function useResetSecondFactor({ id }: PersonView) {
 /** What the shop asks of a sign-in. */
 export const signInRulesQuery = queryOptions({
   queryKey: ['sign-in-rules'],
-  queryFn: () => request(signInRules, 'GET', '/settings/sign-in'),
+  queryFn: () => request(settledSignInRules, 'GET', '/settings/sign-in'),
 });
 
-export function useChangeSignInRules() {
+export function useChangeSignInRules(version: number) {
   const client = useQueryClient();
   return useMutation({
-    mutationFn: (body: SignInRules) => request(signInRules, 'PUT', '/settings/sign-in', { body }),
+    mutationFn: (body: SignInRules) => request(settledSignInRules, 'PUT', '/settings/sign-in', { body, version }),
     onSuccess: (rules) => client.setQueryData(signInRulesQuery.queryKey, rules),
+    onError: () => client.invalidateQueries({ queryKey: signInRulesQuery.queryKey }),
   });
 }
 
-export function useSetElsewhere({ id }: PersonView) {
+export function useSetElsewhere({ id, version }: PersonView) {
   return useMutation({
-    mutationFn: (body: PersonElsewhere) => request(personView, 'PUT', `/people/${id}/elsewhere`, { body }),
+    mutationFn: (body: PersonElsewhere) => request(personView, 'PUT', `/people/${id}/elsewhere`, { body, version }),
     ...useOldList(),
   });
 }

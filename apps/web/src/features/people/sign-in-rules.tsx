@@ -7,7 +7,7 @@ import { signInRulesQuery, useChangeSignInRules } from './people-query';
 /** What the shop asks of those who sign in. */
 export function SignInRulesChoice() {
   const rules = useQuery(signInRulesQuery);
-  const change = useChangeSignInRules();
+  const change = useChangeSignInRules(rules.data?.version ?? 0);
   return (
     <QueryView query={rules} what="what a sign-in needs">
       {({ secondFactorRequired }) => (

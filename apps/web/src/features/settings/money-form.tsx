@@ -1,8 +1,9 @@
 import { Button, Checkbox, TextInput } from '@mantine/core';
-import { useState, type FormEvent } from 'react';
-import type { MoneySettings } from '../../../../../libs/contracts';
-import { ActProblem } from '../../components/act-problem';
+import type { FormEvent } from 'react';
+import type { MoneySettings, SettledMoney } from '../../../../../libs/contracts';
+import { Overtaken } from '../../components/overtaken';
 import { readMoney } from '../../lib/say';
+import { useFilled } from '../../lib/use-filled';
 import { useChangeMoney } from './money-query';
 import classes from './settings.module.css';
 
@@ -15,9 +16,10 @@ const typedFrom = ({ currency, tax, hourMinor }: MoneySettings) => ({
 });
 
 /** Currency, tax and the usual price of an hour. Estimates written down before keep theirs; nothing is judged again. */
-export function MoneyForm({ money }: { money: MoneySettings }) {
-  const [typed, setTyped] = useState(() => typedFrom(money));
-  const save = useChangeMoney();
+export function MoneyForm({ money }: { money: SettledMoney }) {
+  const filled = useFilled(money, typedFrom);
+  const { typed, setTyped, version, overtakenBy } = filled;
+  const save = useChangeMoney(version);
   const set = (part: Partial<typeof typed>) => setTyped({ ...typed, ...part });
   const basisPoints = readMoney(typed.percent);
   const hourMinor = readMoney(typed.hour);
@@ -26,7 +28,7 @@ export function MoneyForm({ money }: { money: MoneySettings }) {
     event.preventDefault();
     if (wrong) return;
     const tax = { name: typed.name.trim(), basisPoints, included: typed.included };
-    save.mutate({ currency: typed.currency.trim().toUpperCase(), tax, hourMinor });
+    save.mutate({ currency: typed.currency.trim().toUpperCase(), tax, hourMinor }, { onSuccess: filled.fill });
   };
   return (
     <form onSubmit={submit} className={classes.form}>
@@ -67,9 +69,9 @@ export function MoneyForm({ money }: { money: MoneySettings }) {
           onChange={(event) => set({ included: event.currentTarget.checked })}
         />
       </fieldset>
-      <ActProblem error={save.error} />
+      <Overtaken filled={filled} error={save.error} />
       {save.data ? <p role="status">Kept.</p> : null}
-      <Button type="submit" loading={save.isPending} disabled={wrong}>
+      <Button type="submit" loading={save.isPending} disabled={wrong || overtakenBy !== null}>
         Keep the money settings
       </Button>
     </form>

@@ -1,32 +1,38 @@
 import { Button, NativeSelect, Textarea, TextInput } from '@mantine/core';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState, type FormEvent } from 'react';
+import type { FormEvent } from 'react';
 import {
   LABEL_SHEETS,
   MANNERS,
   PAPER_SIZES,
-  printSettings,
+  settledPrints,
   TORQUE_UNITS,
   type PrintSettings,
+  type SettledPrints,
 } from '../../../../../libs/contracts';
 import { sayingIn, sayLabelSheet } from '../../../../../libs/papers';
-import { ActProblem } from '../../components/act-problem';
+import { Overtaken } from '../../components/overtaken';
 import { request } from '../../lib/api-client';
 import { printSettingsQuery } from '../../lib/print-settings-query';
+import { useFilled } from '../../lib/use-filled';
 import classes from './settings.module.css';
 
+const typedFrom = ({ version: _, ...prints }: SettledPrints): PrintSettings => prints;
+
 /** Who the shop is on paper, the paper, and the manner of writing; it changes no answer, so nothing is judged again. */
-export function PrintSettingsForm({ settings }: { settings: PrintSettings }) {
-  const [typed, setTyped] = useState(settings);
+export function PrintSettingsForm({ settings }: { settings: SettledPrints }) {
+  const filled = useFilled(settings, typedFrom);
+  const { typed, setTyped, version, overtakenBy } = filled;
   const client = useQueryClient();
-  const save = useMutation<PrintSettings, Error, PrintSettings>({
-    mutationFn: (body) => request(printSettings, 'PUT', '/settings/prints', { body }),
+  const save = useMutation<SettledPrints, Error, PrintSettings>({
+    mutationFn: (body) => request(settledPrints, 'PUT', '/settings/prints', { body, version }),
     onSuccess: (kept) => client.setQueryData(printSettingsQuery.queryKey, kept),
+    onError: () => client.invalidateQueries({ queryKey: printSettingsQuery.queryKey }),
   });
   const set = (part: Partial<PrintSettings>) => setTyped((now) => ({ ...now, ...part }));
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    save.mutate(typed);
+    save.mutate(typed, { onSuccess: filled.fill });
   };
   return (
     <form onSubmit={submit} className={classes.form}>
@@ -57,9 +63,9 @@ export function PrintSettingsForm({ settings }: { settings: PrintSettings }) {
           />
         </div>
       </fieldset>
-      <ActProblem error={save.error} />
+      <Overtaken filled={filled} error={save.error} />
       {save.isSuccess ? <p role="status">Kept. The next print has it.</p> : null}
-      <Button type="submit" variant="filled" loading={save.isPending}>
+      <Button type="submit" variant="filled" loading={save.isPending} disabled={overtakenBy !== null}>
         Keep how prints look
       </Button>
     </form>

@@ -1,8 +1,9 @@
 import { Button, Checkbox, TextInput } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
-import { useState, type FormEvent } from 'react';
+import type { FormEvent } from 'react';
 import type { ChangedSettings, ShopSettings } from '../../../../../libs/contracts';
-import { ActProblem } from '../../components/act-problem';
+import { Overtaken } from '../../components/overtaken';
+import { useFilled } from '../../lib/use-filled';
 import { useChangeSettings } from './settings-query';
 import { StandingOrder } from './standing-order';
 import { changesIn, typedFrom, type TypedSettings } from './typed-settings';
@@ -10,13 +11,14 @@ import classes from './settings.module.css';
 
 /** What the shop settles for itself. */
 export function SettingsForm({ settings }: { settings: ShopSettings }) {
-  const [typed, setTyped] = useState(() => typedFrom(settings));
-  const save = useChangeSettings();
+  const filled = useFilled(settings, typedFrom);
+  const { typed, setTyped, version, overtakenBy } = filled;
+  const save = useChangeSettings(version);
   const change = (part: Partial<TypedSettings>) => setTyped((now) => ({ ...now, ...part }));
   const read = changesIn(typed, settings);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (read.ok && !read.none) save.mutate(read.changes, { onSuccess: (kept) => setTyped(typedFrom(kept)) });
+    if (read.ok && !read.none) save.mutate(read.changes, { onSuccess: filled.fill });
   };
   return (
     <form onSubmit={submit} className={classes.form}>
@@ -29,9 +31,14 @@ export function SettingsForm({ settings }: { settings: ShopSettings }) {
       <Limits typed={typed} onChange={change} />
       <KeepShelf typed={typed} onChange={change} />
       {read.ok ? null : <p role="status">{read.problem}</p>}
-      <ActProblem error={save.error} />
+      <Overtaken filled={filled} error={save.error} />
       {save.data ? <Kept answer={save.data} /> : null}
-      <Button type="submit" variant="filled" loading={save.isPending} disabled={!read.ok || read.none}>
+      <Button
+        type="submit"
+        variant="filled"
+        loading={save.isPending}
+        disabled={!read.ok || read.none || overtakenBy !== null}
+      >
         {read.ok && read.none
           ? 'Nothing is changed'
           : onlyShelf(read)

@@ -14,10 +14,11 @@ export const settingsQuery = queryOptions({
 });
 
 /** Keeps what has changed; the server judges everything again. */
-export function useChangeSettings() {
+export function useChangeSettings(version: number) {
   const client = useQueryClient();
   return useMutation<ChangedSettings, Error, ChangeSettings>({
-    mutationFn: (body) => request(changedSettings, 'PATCH', '/settings', { body }),
-    onSettled: () => client.invalidateQueries({ queryKey: settingsQuery.queryKey }),
+    mutationFn: (body) => request(changedSettings, 'PATCH', '/settings', { body, version }),
+    onSuccess: ({ recheckId: _, ...kept }) => client.setQueryData(settingsQuery.queryKey, kept),
+    onError: () => client.invalidateQueries({ queryKey: settingsQuery.queryKey, exact: true }),
   });
 }

@@ -13,6 +13,7 @@ const NOW: ShopSettings = {
   },
   strengthThreshold: { soonerBelow: 0.85, laterAbove: 1.15 },
   keepShelf: true,
+  version: 4,
 };
 const typed = typedFrom(NOW);
 

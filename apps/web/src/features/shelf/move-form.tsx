@@ -1,7 +1,8 @@
 import { Button, TextInput } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
 import { useRef, useState, type FormEvent } from 'react';
 import { ActProblem } from '../../components/act-problem';
-import { useMoveStock, type Movement } from './shelf-query';
+import { stockQuery, useMoveStock, type Movement } from './shelf-query';
 import { numberOrNull } from './typed-number';
 import classes from './shelf.module.css';
 
@@ -19,6 +20,8 @@ const EMPTY = { part: '', many: '1', pack: '', bin: '', reason: '' };
 export function MoveForm() {
   const [mode, setMode] = useState<Mode>('receive');
   const [typed, setTyped] = useState(EMPTY);
+  // The number once it is whole: with the scanner's Enter, or when the field is left.
+  const [counted, setCounted] = useState('');
   const part = useRef<HTMLInputElement>(null);
   const many = useRef<HTMLInputElement>(null);
   const move = useMoveStock();
@@ -29,6 +32,7 @@ export function MoveForm() {
     if (document.activeElement === part.current) return many.current?.select();
     move.mutate(movementOf(mode, typed), {
       onSuccess: () => {
+        setCounted('');
         set({ part: '', many: mode === 'receive' ? '1' : '', pack: '' });
         part.current?.focus();
       },
@@ -57,6 +61,7 @@ export function MoveForm() {
           autoCapitalize="characters"
           spellCheck={false}
           className={classes.number}
+          onBlur={(event) => setCounted(event.currentTarget.value.trim())}
           onChange={(event) => set({ part: event.currentTarget.value })}
         />
         <TextInput
@@ -71,9 +76,22 @@ export function MoveForm() {
           {mode === 'receive' ? 'Receive it' : 'Keep the count'}
         </Button>
       </div>
+      {mode === 'count' && counted !== '' ? <Seen partText={counted} /> : null}
       <ActProblem error={move.error} />
       {move.data && !move.error ? <p role="status">{move.data.sentence}</p> : null}
     </form>
+  );
+}
+
+/** What the shelf has before it is counted; the count is made on this. */
+function Seen({ partText }: { partText: string }) {
+  const { data } = useQuery(stockQuery(partText));
+  if (!data) return null;
+  const reserved = data.reserved === 0 ? '' : `, ${data.reserved} of them reserved`;
+  return (
+    <p role="status">
+      So far: {data.onHand} of {data.part.number} on hand{reserved}.
+    </p>
   );
 }
 

@@ -5,6 +5,7 @@ import {
   shelfMoved,
   shelfPage,
   shelfPulls,
+  stockView,
   type CountPart,
   type OrderList,
   type ReceivePart,
@@ -32,6 +33,19 @@ export const shelfItemQuery = (id: number) =>
     queryFn: () => request(shelfItemDetail, 'GET', `/shelf/items/${id}`),
   });
 
+/**
+ * What the shelf has of a part, as it was seen before counting. It is asked once and not renewed behind the person's
+ * back: the count is made on what was seen.
+ */
+export const stockQuery = (partText: string) =>
+  queryOptions({
+    queryKey: ['stock-seen', partText],
+    queryFn: () => request(stockView, 'GET', '/shelf/stock', { query: { partText } }),
+    staleTime: Infinity,
+    gcTime: 0,
+    retry: false,
+  });
+
 export const ordersQuery = queryOptions({
   queryKey: ['shelf', 'orders'],
   queryFn: () => request(orderList, 'GET', '/shelf/orders'),
@@ -55,12 +69,17 @@ export type Movement =
 
 export function useMoveStock() {
   const refresh = useShelfRefresh();
+  const client = useQueryClient();
   return useMutation<ShelfMoved, Error, Movement>({
-    mutationFn: (moved) =>
-      moved.act === 'receive'
-        ? request(shelfMoved, 'POST', '/shelf/receive', { body: moved.body })
-        : request(shelfMoved, 'POST', '/shelf/count', { body: moved.body }),
-    onSettled: refresh,
+    mutationFn: async (moved) => {
+      if (moved.act === 'receive') return request(shelfMoved, 'POST', '/shelf/receive', { body: moved.body });
+      const { version } = await client.ensureQueryData(stockQuery(moved.body.partText));
+      return request(shelfMoved, 'POST', '/shelf/count', { body: moved.body, version });
+    },
+    onSettled: (_, __, moved) => {
+      void client.invalidateQueries(stockQuery(moved.body.partText));
+      return refresh();
+    },
   });
 }
 

@@ -27,7 +27,7 @@ export function PhotosPanel({ ticket }: { ticket: TicketView }) {
 }
 
 function Photo({ ticket, photo, may }: { ticket: TicketView; photo: PhotoView; may: boolean }) {
-  const act = usePhotoAct(ticket.id, photo.id);
+  const act = usePhotoAct(ticket.id, photo);
   const [removing, setRemoving] = useState(false);
   const where = photoPlace(ticket, photo);
   // A tick is seen at once; what the server answers is what stays.

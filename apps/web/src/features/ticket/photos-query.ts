@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { ticketView, type ChangePhoto, type TicketView } from '../../../../../libs/contracts';
+import { ticketView, type ChangePhoto, type PhotoView, type TicketView } from '../../../../../libs/contracts';
 import { request, sendPhoto } from '../../lib/api-client';
 import { ticketQuery } from './ticket-query';
 
@@ -19,14 +19,15 @@ export function useTakePhotos(ticketId: number) {
 }
 
 /** Changes one photo, or takes it away. */
-export function usePhotoAct(ticketId: number, photoId: number) {
+export function usePhotoAct(ticketId: number, { id: photoId, version }: Pick<PhotoView, 'id' | 'version'>) {
   const client = useQueryClient();
   const path = `/tickets/${ticketId}/photos/${photoId}` as const;
   return useMutation<TicketView, Error, ChangePhoto | { reason: string }>({
     mutationFn: (body) =>
       'reason' in body
-        ? request(ticketView, 'POST', `${path}/remove` as const, { body })
-        : request(ticketView, 'PATCH', path, { body }),
+        ? request(ticketView, 'POST', `${path}/remove` as const, { body, version })
+        : request(ticketView, 'PATCH', path, { body, version }),
     onSuccess: (ticket) => client.setQueryData(ticketQuery(ticketId).queryKey, ticket),
+    onError: () => client.invalidateQueries({ queryKey: ticketQuery(ticketId).queryKey }),
   });
 }
