@@ -29,6 +29,8 @@ export const personalData = z.object({
       complaint: z.string(),
       /** who said yes to the work, and how */
       authorisation: z.object({ by: z.string(), how: z.string() }).nullable(),
+      /** what stands under its photos; the pictures are under /api/photos/:name */
+      photos: z.array(z.object({ name: z.string(), takenOn: z.string(), stage: z.string(), caption: z.string() })),
     }),
   ),
   callbacks: z.array(
@@ -40,6 +42,10 @@ export const personalData = z.object({
       openedOn: z.string(),
       closedOn: dayText,
       attempts: z.array(z.object({ on: z.string(), how: z.string(), outcome: z.string(), note: z.string() })),
+      /** e-mails about it, as they were written */
+      mails: z.array(
+        z.object({ on: z.string(), to: z.string(), subject: z.string(), text: z.string(), state: z.string() }),
+      ),
     }),
   ),
 });

@@ -1,8 +1,8 @@
 import sharp from 'sharp';
-import type { PersonalData, Problem, Retention, TicketView } from '../../libs/contracts';
+import type { PersonalData, Problem, Retention, SheetView, TicketView } from '../../libs/contracts';
 import { asProgram, verifyTrail } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
-import { forgetDueOwners } from '../../libs/usecases';
+import { dropOldSheets, forgetDueOwners } from '../../libs/usecases';
 import { ApiShop } from './api-shop';
 
 const db = withDatabase();
@@ -73,6 +73,17 @@ async function callOf(ticket: TicketView, urgent = false): Promise<number> {
   return rows[0]!.id;
 }
 
+/** A spreadsheet of owners that names the person, brought and left lying. */
+async function sheetWith(row: string): Promise<SheetView> {
+  const manager = await shop.as('manager');
+  const text = `Owner number,Name,Phone,Email,Address\r\n${row}\r\n`;
+  const { status, body } = await manager.upload<SheetView>('/sheets?kind=owners', { name: 'owners.csv', text });
+  expect(status).toBe(201);
+  return body;
+}
+
+const theirRow = (number: number | '') => `${number},${NAME},${PHONE},${EMAIL},${ADDRESS}`;
+
 beforeAll(async () => {
   shop = await ApiShop.open(db);
 }, 300_000);
@@ -80,15 +91,28 @@ beforeAll(async () => {
 describe('what is kept of one person', () => {
   it('is handed over whole on request, to those who answer for it alone', async () => {
     const ticket = await ticketOf('16050101', null);
-    await callOf(ticket);
+    const callId = await callOf(ticket);
+    await db.pool.query(
+      `INSERT INTO callback_mail (callback_id, wording, recipient, subject, text, html, state)
+       VALUES ($1, 'w', $2, 'About your machine', $3, '', 'sent')`,
+      [callId, EMAIL, `Dear ${NAME}`],
+    );
     const path = `/owners/${ticket.owner.id}/personal-data`;
     const { body } = await (await shop.as('manager')).get<PersonalData>(path);
     expect(body).toMatchObject({
       owner: { name: NAME, phone: PHONE, email: EMAIL, address: ADDRESS, consent: true, location: 'Main shop' },
       units: [{ serial: '16050101' }],
       tickets: [{ number: ticket.number, complaint: 'Auger does not turn', authorisation: { by: NAME, how: 'phone' } }],
-      callbacks: [{ state: 'open', attempts: [{ how: 'phone', note: SAID }] }],
+      callbacks: [
+        {
+          state: 'open',
+          attempts: [{ how: 'phone', note: SAID }],
+          mails: [{ to: EMAIL, subject: 'About your machine', text: `Dear ${NAME}`, state: 'sent' }],
+        },
+      ],
     });
+    expect(body.tickets[0]!.photos).toMatchObject([{ stage: 'intake', caption: SAID }]);
+    expect((await (await shop.as('manager')).get(`/photos/${body.tickets[0]!.photos[0]!.name}`)).status).toBe(200);
     for (const role of ['technician', 'counter'] as const)
       expect((await (await shop.as(role)).get(path)).status).toBe(403);
     expect((await (await shop.as('administrator')).get('/owners/2000000000/personal-data')).status).toBe(404);
@@ -118,7 +142,10 @@ describe('an owner who is forgotten', () => {
       'SELECT id, version FROM owner WHERE name = $1',
       [NAME],
     );
-    expect((await rowsThatHold('Quillfeather')).length).toBeGreaterThan(3);
+    const sheet = await sheetWith(theirRow(''));
+    const held = await rowsThatHold('Quillfeather');
+    expect(held.length).toBeGreaterThan(3);
+    expect(held.join()).toContain('sheet_row');
     const counted = async () =>
       (
         await db.pool.query<{ t: string; u: string; o: string }>(
@@ -140,10 +167,31 @@ describe('an owner who is forgotten', () => {
       }
     }
     for (const mark of MARKS) expect(await rowsThatHold(mark)).toEqual([]);
+    expect((await manager.get(`/sheets/${sheet.id}`)).status).toBe(404);
     expect(await counted()).toEqual(before);
     expect((await verifyTrail(db.pool)).fault).toBeNull();
     const again = await manager.change<Problem>('POST', `/owners/${owners[0]!.id}/erase`, 2, { reason: 'once more' });
     expect(again.status).toBe(409);
+  });
+
+  it('is not brought back: not by a change, not by a spreadsheet, not by opening a ticket', async () => {
+    const [manager, counter] = [await shop.as('manager'), await shop.as('counter')];
+    const { rows } = await db.pool.query<{ id: number; version: number; unit: number }>(
+      `SELECT o.id, o.version, u.id AS unit FROM owner o JOIN unit u ON u.owner_id = o.id
+       WHERE o.erased_at IS NOT NULL LIMIT 1`,
+    );
+    const { id, version, unit } = rows[0]!;
+    const changed = await counter.change<Problem>('PATCH', `/owners/${id}`, version, { name: NAME });
+    expect([changed.status, changed.body.detail]).toEqual([409, expect.stringContaining('was erased')]);
+    const sheet = await sheetWith(theirRow(id));
+    const look = { mapping: sheet.mapping, dayOrder: null, publish: false };
+    const looked = await manager.change<SheetView>('POST', `/sheets/${sheet.id}/look`, sheet.version, look);
+    expect(looked.body.rejected[0]!.problems).toMatchObject([{ code: 'not-on-file', field: 'ownerNumber' }]);
+    const opened = await counter.ask<Problem>('POST', '/tickets', { unitId: unit, complaint: 'Auger does not turn' });
+    expect([opened.status, opened.body.field]).toEqual([400, 'ownerId']);
+    expect((await counter.get<unknown[]>('/owners?q=erased')).body).toEqual([]);
+    expect(await rowsThatHold('Quillfeather')).toEqual([expect.stringContaining('sheet_row')]);
+    await manager.ask('DELETE', `/sheets/${sheet.id}`);
   });
 
   it('is called about no new finding', async () => {
@@ -173,6 +221,19 @@ describe('an owner who is forgotten', () => {
       ),
     );
     expect(opened.callbacksOpened).toBe(0);
+  });
+});
+
+describe('a spreadsheet that was brought', () => {
+  it('is shown for a day, and thrown away after it by nobody’s hand', async () => {
+    const manager = await shop.as('manager');
+    const [old, fresh] = [await sheetWith(theirRow('')), await sheetWith(theirRow(''))];
+    await db.pool.query(`UPDATE sheet SET created_at = now() - INTERVAL '25 hours' WHERE id = $1`, [old.id]);
+    expect((await manager.get(`/sheets/${old.id}`)).status).toBe(404);
+    expect(await asProgram(() => dropOldSheets(shop))).toBe(1);
+    const { rows } = await db.pool.query<{ sheet_id: number }>('SELECT DISTINCT sheet_id FROM sheet_row');
+    expect(rows).toEqual([{ sheet_id: fresh.id }]);
+    expect((await manager.ask('DELETE', `/sheets/${fresh.id}`)).status).toBe(204);
   });
 });
 

@@ -414,6 +414,16 @@ describe('what stands in a place', () => {
   });
 });
 
+describe('the number of a ticket', () => {
+  it('goes on after the ten-thousandth of a year', async () => {
+    const { id } = await shop.newTicket('17039001');
+    await db.pool.query(`UPDATE ticket SET number = '26-9998' WHERE id = $1`, [id]);
+    const next = async (serial: string) => (await shop.newTicket(serial)).number;
+    const numbers = [await next('17039002'), await next('17039003'), await next('17039004')];
+    expect(numbers).toEqual(['26-9999', '26-10000', '26-10001']);
+  });
+});
+
 describe('the version of a ticket', () => {
   it('must be named by every change', async () => {
     const ticket = await shop.newTicket('17030030');

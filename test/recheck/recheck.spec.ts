@@ -141,6 +141,9 @@ describe.each(['in process', 'through the queue'])('a recheck %s', (how) => {
     expect((await shop.callbacks()).filter((text) => text.startsWith(`${unitId} `))).toEqual([
       `${unitId} open urgent: SB-3 2/1 stop-use`,
     ]);
+    // It is written once, urgent from the start.
+    const { rows } = await db.pool.query('SELECT version FROM callback WHERE unit_id = $1', [unitId]);
+    expect(rows).toEqual([{ version: 1 }]);
   });
 
   it('adds a second bulletin to the callback that is open, and leaves a note where next service will do', async () => {

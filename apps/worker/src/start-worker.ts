@@ -12,7 +12,14 @@ import {
 } from '../../../libs/queue';
 import { openMailer } from '../../../libs/mail';
 import { asProgram } from '../../../libs/store';
-import { forgetDueOwners, sendNextMail, sweepRechecks, type Clock, type Store } from '../../../libs/usecases';
+import {
+  dropOldSheets,
+  forgetDueOwners,
+  sendNextMail,
+  sweepRechecks,
+  type Clock,
+  type Store,
+} from '../../../libs/usecases';
 import { handlersOn } from './handlers';
 
 export interface WorkerOptions {
@@ -30,6 +37,8 @@ export interface WorkerOptions {
 const SWEEP_EVERY_MS = 5_000;
 /** Looked at each hour, done on the first look of a day. */
 const FORGET_EVERY_MS = 3_600_000;
+/** Spreadsheets that were brought hold people; they are kept for a day and thrown away within the hour after it. */
+const DROP_SHEETS_EVERY_MS = 3_600_000;
 const MAIL_EVERY_MS = 2_000;
 
 /**
@@ -46,6 +55,7 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
   const parts: readonly Running[] = [
     repeat(() => asProgram(() => sweepRechecks(ports)).then(() => false), { everyMs: sweepEveryMs, onError }),
     repeat(() => asProgram(() => forgetDueOwners(ports)).then(() => false), { everyMs: FORGET_EVERY_MS, onError }),
+    repeat(() => asProgram(() => dropOldSheets(ports)).then(() => false), { everyMs: DROP_SHEETS_EVERY_MS, onError }),
     ...(config.mail ? [mailRounds(store, config.mail, onError)] : []),
     ...(redisUrl === undefined
       ? [startInProcess(store, handlers, { lanes: workerConcurrency, onError })]

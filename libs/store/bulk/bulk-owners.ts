@@ -5,7 +5,7 @@ export function ownerActions(db: Db): Pick<BulkStore, 'owners' | 'insertOwners' 
   return {
     owners: (locationId) => db.$queryRaw<BulkOwner[]>`
       SELECT id, location_id AS "locationId", name, phone, email, address, consent FROM owner
-      WHERE ${locationId}::int IS NULL OR location_id = ${locationId}::int ORDER BY id`,
+      WHERE erased_at IS NULL AND (${locationId}::int IS NULL OR location_id = ${locationId}::int) ORDER BY id`,
     async insertOwners(rows) {
       if (rows.length === 0) return [];
       const ids = await takeIds(db, 'owner', rows.length);
@@ -23,7 +23,7 @@ export function ownerActions(db: Db): Pick<BulkStore, 'owners' | 'insertOwners' 
                version = version + 1
         FROM jsonb_to_recordset(${JSON.stringify(rows)}::jsonb)
           AS r(id int, name text, phone text, email text, address text, consent boolean)
-        WHERE o.id = r.id`;
+        WHERE o.id = r.id AND o.erased_at IS NULL`;
     },
   };
 }

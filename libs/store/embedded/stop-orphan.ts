@@ -1,7 +1,7 @@
-import { existsSync, readFileSync, rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { readFileSync, rmSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
-import { commandOf, isDeadButListed, isRunning, stopProcess } from './running-process';
+import { isDeadButListed, isRunning, stopProcess } from './running-process';
+import { isServerOf, serverNote } from './server-note';
 
 const HELPERS_END_WITHIN_MS = 10_000;
 
@@ -12,17 +12,14 @@ const HELPERS_END_WITHIN_MS = 10_000;
  * its note is removed once none of its helpers uses its memory any more.
  */
 export async function stopOrphan(folder: string): Promise<void> {
-  const note = join(folder, 'postmaster.pid');
-  if (!existsSync(note)) return;
-  const lines = readFileSync(note, 'utf8').split('\n');
-  const pid = Number(lines[0]);
-  if (!Number.isInteger(pid) || pid <= 1) return;
-  if (commandOf(pid).includes(`-D ${folder} `)) await stopProcess(pid);
+  const note = serverNote(folder);
+  if (!note) return;
+  const { pid, memory } = note;
+  if (isServerOf(folder, note)) await stopProcess(pid);
   if (isRunning(pid) || !isDeadButListed(pid)) return;
-  const memory = lines[6]?.trim().split(/\s+/)[1];
   const end = Date.now() + HELPERS_END_WITHIN_MS;
   while (memory !== undefined && isInUse(memory) && Date.now() < end) await pause(50);
-  if (memory === undefined || !isInUse(memory)) rmSync(note, { force: true });
+  if (memory === undefined || !isInUse(memory)) rmSync(note.file, { force: true });
 }
 
 /** Whether any process is still attached to that block of System V shared memory. */

@@ -5,10 +5,13 @@ import type { Db } from '../db';
 export async function addReasons(db: Db, reasons: readonly ReasonAdd[], recheckId: number | null): Promise<number> {
   if (reasons.length === 0) return 0;
   const owners = new Map(reasons.map(({ unitId, ownerId }) => [unitId, ownerId]));
+  const urgent = new Set(reasons.filter(({ action }) => action === 'stop-use').map(({ unitId }) => unitId));
+  const units = [...owners.keys()];
   const opened = await db.$executeRaw`
-    INSERT INTO callback (unit_id, owner_id, recheck_id)
-    SELECT u.unit_id, u.owner_id, ${recheckId}::int
-    FROM unnest(${[...owners.keys()]}::int[], ${[...owners.values()]}::int[]) AS u(unit_id, owner_id)
+    INSERT INTO callback (unit_id, owner_id, urgent, recheck_id)
+    SELECT u.unit_id, u.owner_id, u.urgent, ${recheckId}::int
+    FROM unnest(${units}::int[], ${[...owners.values()]}::int[], ${units.map((id) => urgent.has(id))}::boolean[])
+      AS u(unit_id, owner_id, urgent)
     -- Nobody is left to be called about the unit of an owner who was forgotten.
     WHERE NOT EXISTS (SELECT FROM owner o WHERE o.id = u.owner_id AND o.erased_at IS NOT NULL)
     ORDER BY 1
@@ -23,11 +26,11 @@ export async function addReasons(db: Db, reasons: readonly ReasonAdd[], recheckI
     ON CONFLICT (callback_id, source_id, position_id, place) DO UPDATE
       SET part_id = EXCLUDED.part_id, verdict = EXCLUDED.verdict, action = EXCLUDED.action, detail = EXCLUDED.detail,
           opened_at = now(), withdrawn_at = NULL, withdrawn_why = NULL, recheck_id = EXCLUDED.recheck_id`;
-  const urgent = reasons.filter(({ action }) => action === 'stop-use').map(({ unitId }) => unitId);
-  if (urgent.length > 0) await markUrgent(db, urgent, recheckId);
+  if (urgent.size > 0) await markUrgent(db, [...urgent], recheckId);
   return opened;
 }
 
+/** Calls that were open before and were not urgent yet. */
 async function markUrgent(db: Db, unitIds: readonly number[], recheckId: number | null): Promise<void> {
   await db.$executeRaw`
     UPDATE callback SET urgent = TRUE, version = version + 1, recheck_id = COALESCE(${recheckId}::int, recheck_id)

@@ -17,6 +17,10 @@ export function ownerStore(db: Db): OwnerStore {
         WHERE id = ${id} AND location_id = ${locationId}::int`;
       return rows[0] ?? null;
     },
+    async isErased(id) {
+      const rows = await db.$queryRaw<object[]>`SELECT FROM owner WHERE id = ${id} AND erased_at IS NOT NULL`;
+      return rows.length > 0;
+    },
     async change(id, version, patch) {
       const count = await db.$executeRaw`
         UPDATE owner o SET name = coalesce(n.name, o.name), phone = coalesce(n.phone, o.phone),
@@ -24,7 +28,7 @@ export function ownerStore(db: Db): OwnerStore {
                consent = coalesce(n.consent, o.consent), version = version + 1
         FROM jsonb_to_record(${JSON.stringify(patch)}::jsonb)
           AS n(name text, phone text, email text, address text, consent boolean)
-        WHERE o.id = ${id} AND o.version = ${version}`;
+        WHERE o.id = ${id} AND o.version = ${version} AND o.erased_at IS NULL`;
       return count === 1;
     },
     unitsOf: (id) => db.$queryRaw<OwnedUnit[]>`
@@ -40,7 +44,7 @@ export function ownerStore(db: Db): OwnerStore {
       const like = `%${escapeLike(text)}%`;
       return db.$queryRaw<Owner[]>`
         SELECT id, name, phone, email, address, consent, version FROM owner
-        WHERE location_id = ${locationId}::int
+        WHERE location_id = ${locationId}::int AND erased_at IS NULL
           AND (name ILIKE ${like} OR address ILIKE ${like}
                OR regexp_replace(phone, '[^0-9]', '', 'g') LIKE ${phone}::text)
         ORDER BY name, id LIMIT ${most}`;

@@ -52,7 +52,11 @@ const ticketsOf = (ownerId: number) => Prisma.sql`coalesce((
   SELECT jsonb_agg(jsonb_build_object('id', t.id, 'number', t.number, 'unit', ${UNIT_NAME}, 'complaint', t.complaint,
            'openedOn', t.opened_at::date::text, 'closedOn', t.closed_at::date::text,
            'authorisation', CASE WHEN t.authorisation IS NOT NULL THEN
-             jsonb_build_object('by', t.authorisation->>'by', 'how', t.authorisation->>'how') END) ORDER BY t.id)
+             jsonb_build_object('by', t.authorisation->>'by', 'how', t.authorisation->>'how') END,
+           'photos', coalesce((
+             SELECT jsonb_agg(jsonb_build_object('name', p.name, 'takenOn', p.taken_at::date::text, 'stage', p.stage,
+                                                 'caption', p.caption) ORDER BY p.id)
+             FROM photo p WHERE p.ticket_id = t.id AND p.removed_at IS NULL), '[]'::jsonb)) ORDER BY t.id)
   FROM ticket t JOIN (${UNIT_TABLES}) ON u.id = t.unit_id WHERE t.owner_id = ${ownerId}::int), '[]'::jsonb)`;
 
 const callbacksOf = (ownerId: number) => Prisma.sql`coalesce((
@@ -60,5 +64,8 @@ const callbacksOf = (ownerId: number) => Prisma.sql`coalesce((
            'openedOn', c.opened_at::date::text, 'closedOn', c.closed_at::date::text, 'attempts', coalesce((
              SELECT jsonb_agg(jsonb_build_object('on', a.at::date::text, 'how', a.how, 'outcome', a.outcome,
                                                  'note', a.note) ORDER BY a.id)
-             FROM callback_attempt a WHERE a.callback_id = c.id), '[]'::jsonb)) ORDER BY c.id)
+             FROM callback_attempt a WHERE a.callback_id = c.id), '[]'::jsonb), 'mails', coalesce((
+             SELECT jsonb_agg(jsonb_build_object('on', coalesce(e.sent_at, e.queued_at)::date::text, 'to', e.recipient,
+                                                 'subject', e.subject, 'text', e.text, 'state', e.state) ORDER BY e.id)
+             FROM callback_mail e WHERE e.callback_id = c.id), '[]'::jsonb)) ORDER BY c.id)
   FROM callback c JOIN (${UNIT_TABLES}) ON u.id = c.unit_id WHERE c.owner_id = ${ownerId}::int), '[]'::jsonb)`;

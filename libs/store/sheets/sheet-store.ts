@@ -1,6 +1,10 @@
 import type { SheetRecord, SheetStore } from '../../usecases';
 import type { Db } from '../db';
+import { Prisma } from '../generated/client';
 import { rejectedRows, rowActions } from './sheet-rows';
+
+/** A file is there for a day, whether or not somebody has cleared up meanwhile. */
+const NOT_OLD = Prisma.sql`created_at >= now() - INTERVAL '1 day'`;
 
 export function sheetStore(db: Db): SheetStore {
   return {
@@ -21,7 +25,7 @@ export function sheetStore(db: Db): SheetStore {
         SELECT id, person_id AS "personId", kind, file_name AS "fileName", state, version, format, encoding,
                encoding_certain AS "encodingCertain", delimiter, headings, looks, day_order AS "dayOrder", rows, doing, progress, outcome,
                CASE WHEN choice ? 'mapping' THEN choice END AS choice
-        FROM sheet WHERE id = ${id}::int AND person_id = ${personId}::int`;
+        FROM sheet WHERE id = ${id}::int AND person_id = ${personId}::int AND ${NOT_OLD}`;
       return rows[0] ?? null;
     },
     async hold(id) {
@@ -43,7 +47,7 @@ export function sheetStore(db: Db): SheetStore {
       await db.$executeRaw`DELETE FROM sheet WHERE id = ${id}::int`;
     },
     async removeOld() {
-      await db.$executeRaw`DELETE FROM sheet WHERE created_at < now() - INTERVAL '1 day'`;
+      return db.$executeRaw`DELETE FROM sheet WHERE NOT ${NOT_OLD}`;
     },
     ...rowActions(db),
     rejected: (id, afterRow, limit) => rejectedRows(db, id, afterRow, limit),

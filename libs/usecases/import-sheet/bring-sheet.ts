@@ -29,7 +29,6 @@ export async function bringSheet(
   const wrong = headingProblem(source.headings);
   if (wrong) return refused('bad-input', wrong, { field: 'file' });
   const { sheets, live } = ports.store;
-  await sheets.removeOld();
   const id = await sheets.insert({ personId: actor.id, kind, fileName });
   try {
     const seen = new ColumnsSeen();

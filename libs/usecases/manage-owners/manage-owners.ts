@@ -14,6 +14,7 @@ export async function changeOwner(
   return store.transaction(async (tx) => {
     const before = await tx.owners.byId(id, actor.locationId);
     if (!before) return noSuchOwner(id);
+    if (await tx.owners.isErased(id)) return refused('conflict', sayErasedStays(id), { current: before });
     const changed = await tx.owners.change(id, version, patch);
     const owner = (await tx.owners.byId(id, actor.locationId)) ?? before;
     if (changed) return done(owner);
@@ -28,5 +29,9 @@ export async function unitsOfOwner({ store }: Reading, actor: Actor, id: number)
     return done([...(await tx.owners.unitsOf(id))]);
   });
 }
+
+/** An erased owner is filled with nobody's data again: the next visit is of a new owner. */
+export const sayErasedStays = (id: number): string =>
+  `What was known of owner ${id} was erased and is not written anew; take the person on as a new owner.`;
 
 const noSuchOwner = (id: number) => refused('not-found', `There is no owner ${id} at this location.`);

@@ -4,6 +4,7 @@ import type { Actor } from '../actor';
 import { evidenceOf, inferUnit, preparedShop } from '../build-days/index';
 import { resolveIdentity } from '../identify-unit/index';
 import { judgeUnit } from '../judge-installs';
+import { sayErasedStays } from '../manage-owners/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { EvidenceRow, Tables } from '../ports/index';
 import { holdLists, refuseOtherBench } from '../plan-benches/put-on-list';
@@ -40,7 +41,8 @@ async function ownerOf(tx: Tables, actor: Actor, input: OpenTicket, unitsOwner?:
   if (input.owner) return done(await tx.owners.insert({ ...input.owner, locationId: actor.locationId }));
   const id = input.ownerId ?? unitsOwner;
   if (id === undefined) return bad('ownerId', 'Give ownerId or a new owner.');
-  return (await tx.owners.byId(id, actor.locationId)) ? done(id) : bad('ownerId', `There is no owner ${id} here.`);
+  if (!(await tx.owners.byId(id, actor.locationId))) return bad('ownerId', `There is no owner ${id} here.`);
+  return (await tx.owners.isErased(id)) ? bad('ownerId', sayErasedStays(id)) : done(id);
 }
 
 async function newUnit({ clock }: Ports, tx: Tables, actor: Actor, { unit }: OpenTicket, ownerId: number) {

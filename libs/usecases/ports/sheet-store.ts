@@ -76,7 +76,7 @@ export interface SheetStore {
   addRows(id: number, rows: readonly RawRow[]): Promise<void>;
   /** Marks the file as taken in; `rows` is how many there are. */
   taken(id: number, file: SheetFile & { readonly rows: number }): Promise<void>;
-  /** Null also for the file of another person. */
+  /** Null also for the file of another person, and for one older than a day. */
   find(id: number, personId: number): Promise<SheetRecord | null>;
   /** Keeps every other work on the file out until the transaction ends; false when one is under way. */
   hold(id: number): Promise<boolean>;
@@ -95,6 +95,6 @@ export interface SheetStore {
   /** Throws away the rows that were imported; rejected ones stay for the list of them. */
   dropGoodRows(id: number): Promise<void>;
   remove(id: number): Promise<void>;
-  /** Removes files and rows older than a day. */
-  removeOld(): Promise<void>;
+  /** Removes files and rows older than a day; answers how many files. */
+  removeOld(): Promise<number>;
 }

@@ -12,10 +12,12 @@ export interface OwnerStore {
   insert(owner: NewOwner & { locationId: number }): Promise<number>;
   /** Null also for an owner of another location. */
   byId(id: number, locationId: number): Promise<Owner | null>;
-  /** Sets what is given and raises the version when it is still `version`; false when it is not. */
+  /** What was known of the person was erased: nobody is called about this owner any more, and nothing is written to it. */
+  isErased(id: number): Promise<boolean>;
+  /** Sets what is given and raises the version when it is still `version`; false when it is not, or the owner is erased. */
   change(id: number, version: number, patch: Partial<NewOwner>): Promise<boolean>;
   unitsOf(id: number): Promise<readonly OwnedUnit[]>;
-  /** Owners of the location by a piece of the name, phone or address; at most `most`. */
+  /** Owners of the location that are not erased, by a piece of the name, phone or address; at most `most`. */
   search(text: string, most: number, locationId: number): Promise<readonly Owner[]>;
 }
 

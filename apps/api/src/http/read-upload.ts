@@ -41,8 +41,8 @@ function problemIn(error: unknown, mostBytes: number): unknown {
     return new ProblemError(413, 'too-large', 'Send one file at a time, with the few fields that belong to it.');
   }
   const text = error instanceof Error ? error.message : '';
-  // A sender who goes away in the middle is no fault of the program's.
-  if (/multipart|boundary|unexpected end|premature|malformed|aborted/i.test(text)) {
+  // A sender who goes away in the middle is no fault of the program's; the parser then throws what is no error at all.
+  if (!(error instanceof Error) || /multipart|boundary|unexpected end|premature|malformed|aborted/i.test(text)) {
     return new ProblemError(400, 'bad-input', 'The multipart request is broken.');
   }
   return error;

@@ -3441,6 +3441,12 @@ export interface components {
                     by: string;
                     how: string;
                 } | null;
+                photos: {
+                    name: string;
+                    takenOn: string;
+                    stage: string;
+                    caption: string;
+                }[];
             }[];
             callbacks: {
                 id: components["schemas"]["RowId"];
@@ -3454,6 +3460,13 @@ export interface components {
                     how: string;
                     outcome: string;
                     note: string;
+                }[];
+                mails: {
+                    on: string;
+                    to: string;
+                    subject: string;
+                    text: string;
+                    state: string;
                 }[];
             }[];
         };

@@ -35,9 +35,20 @@ export function OwnerActs({ owner }: { owner: PersonalData['owner'] }) {
           onReason={(reason) => erase.mutate(reason, { onSuccess: () => setAsked(false) })}
         >
           <p>
-            Name, phone, addresses, who said yes, and what was noted of calls go for good, and the owner can no longer
-            be called about a dangerous part. Machines, tickets, parts and verdicts stay.
+            Name, phone, addresses, who said yes, what was noted of calls, e-mails and what stands under photos go for
+            good, and the owner can no longer be called about a dangerous part. Spreadsheets of owners and tickets that
+            wait to be imported go too.
           </p>
+          <p>What stays, with nobody&apos;s name to it:</p>
+          <ul>
+            <li>machines with serial and plate, tickets, parts and verdicts,</li>
+            <li>
+              what was written about the machine: complaints, reasons, findings. Read them first: whatever somebody
+              wrote there about a person stays too,
+            </li>
+            <li>photos without their words; take away those that show a person,</li>
+            <li>backups and files that were taken out before, which nobody reaches from here.</li>
+          </ul>
         </ReasonDialog>
       ) : null}
     </div>

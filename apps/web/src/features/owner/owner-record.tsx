@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import type { PersonalData } from '../../../../../libs/contracts';
+import { address } from '../../lib/api-client';
 import { sayDayText, sayInstantDay } from '../../lib/say';
 import classes from './owner.module.css';
 
@@ -26,12 +27,30 @@ export function OwnerRecord({ data }: { data: PersonalData }) {
             </Link>{' '}
             {ticket.unit}, {saySpanOf(ticket)}. {ticket.complaint || 'No complaint written down.'}
             {ticket.authorisation ? ` ${sayYes(ticket.authorisation)}` : ''}
+            <Photos of={ticket.photos} />
           </>
         )}
       </Rows>
       <h2>Calls</h2>
       <Rows of={data.callbacks}>{(call) => <Call call={call} />}</Rows>
     </>
+  );
+}
+
+function Photos({ of }: { of: PersonalData['tickets'][number]['photos'] }) {
+  if (of.length === 0) return null;
+  return (
+    <ul>
+      {of.map(({ name, takenOn, stage, caption }) => (
+        <li key={name}>
+          <a href={address(`/photos/${name}`)} download>
+            Photo of {sayDayText(takenOn)}
+          </a>
+          , at {stage}
+          {caption ? `: ${caption}` : ''}
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -71,6 +90,12 @@ function Call({ call }: { call: PersonalData['callbacks'][number] }) {
           <li key={index}>
             {sayDayText(on)}, {how}: {outcome.replace(/-/g, ' ')}
             {note ? `. ${note}` : ''}
+          </li>
+        ))}
+        {call.mails.map(({ on, to, subject, text, state }, index) => (
+          <li key={`mail ${index}`}>
+            {sayDayText(on)}, e-mail to {to} ({state}): {subject}
+            {text ? <p className={classes.mail}>{text}</p> : null}
           </li>
         ))}
       </ul>

@@ -15,20 +15,27 @@ const typedFrom = ({ currency, tax, hourMinor }: MoneySettings) => ({
   hour: (hourMinor / 100).toFixed(2),
 });
 
+/** What is typed as it would be kept; null while something cannot be. */
+function readTyped({ currency, name, percent, included, hour }: ReturnType<typeof typedFrom>) {
+  const [basisPoints, hourMinor] = [readMoney(percent), readMoney(hour)];
+  const badPercent = basisPoints === null || basisPoints > 10_000;
+  const badHour = hourMinor === null;
+  if (badPercent || badHour || name.trim() === '') return { badPercent, badHour, read: null };
+  const tax = { name: name.trim(), basisPoints, included };
+  const read: MoneySettings = { currency: currency.trim().toUpperCase(), tax, hourMinor };
+  return { badPercent, badHour, read };
+}
+
 /** Currency, tax and the usual price of an hour. Estimates written down before keep theirs; nothing is judged again. */
 export function MoneyForm({ money }: { money: SettledMoney }) {
   const filled = useFilled(money, typedFrom);
-  const { typed, setTyped, version, overtakenBy } = filled;
-  const save = useChangeMoney(version);
+  const { typed, setTyped } = filled;
+  const save = useChangeMoney(filled.version);
   const set = (part: Partial<typeof typed>) => setTyped({ ...typed, ...part });
-  const basisPoints = readMoney(typed.percent);
-  const hourMinor = readMoney(typed.hour);
-  const wrong = basisPoints === null || basisPoints > 10_000 || hourMinor === null || typed.name.trim() === '';
+  const { badPercent, badHour, read } = readTyped(typed);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (wrong) return;
-    const tax = { name: typed.name.trim(), basisPoints, included: typed.included };
-    save.mutate({ currency: typed.currency.trim().toUpperCase(), tax, hourMinor }, { onSuccess: filled.fill });
+    if (read) save.mutate(read, { onSuccess: filled.fill });
   };
   return (
     <form onSubmit={submit} className={classes.form}>
@@ -52,14 +59,14 @@ export function MoneyForm({ money }: { money: SettledMoney }) {
             label="Tax in percent"
             inputMode="decimal"
             value={typed.percent}
-            error={basisPoints === null || basisPoints > 10_000 ? 'Write 0 to 100, such as 21.' : null}
+            error={badPercent ? 'Write 0 to 100, such as 21.' : null}
             onChange={(event) => set({ percent: event.currentTarget.value })}
           />
           <TextInput
             label="An hour of labour"
             inputMode="decimal"
             value={typed.hour}
-            error={hourMinor === null ? 'Write it as 64.00.' : null}
+            error={badHour ? 'Write it as 64.00.' : null}
             onChange={(event) => set({ hour: event.currentTarget.value })}
           />
         </div>
@@ -70,8 +77,8 @@ export function MoneyForm({ money }: { money: SettledMoney }) {
         />
       </fieldset>
       <Overtaken filled={filled} error={save.error} />
-      {save.data ? <p role="status">Kept.</p> : null}
-      <Button type="submit" loading={save.isPending} disabled={wrong || overtakenBy !== null}>
+      {save.data && <p role="status">Kept.</p>}
+      <Button type="submit" loading={save.isPending} disabled={read === null || filled.overtakenBy !== null}>
         Keep the money settings
       </Button>
     </form>

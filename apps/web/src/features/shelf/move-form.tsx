@@ -40,18 +40,7 @@ export function MoveForm() {
   };
   return (
     <form onSubmit={submit} className={classes.move} aria-label="Receive or count">
-      <div role="group" aria-label="What is done" className={classes.modes}>
-        {MODES.map(({ value, label }) => (
-          <Button
-            key={value}
-            variant={value === mode ? 'filled' : 'outline'}
-            aria-pressed={value === mode}
-            onClick={() => setMode(value)}
-          >
-            {label}
-          </Button>
-        ))}
-      </div>
+      <ModeChoice mode={mode} onMode={setMode} />
       <div className={classes.fields}>
         <TextInput
           ref={part}
@@ -80,6 +69,23 @@ export function MoveForm() {
       <ActProblem error={move.error} />
       {move.data && !move.error ? <p role="status">{move.data.sentence}</p> : null}
     </form>
+  );
+}
+
+function ModeChoice({ mode, onMode }: { mode: Mode; onMode: (mode: Mode) => void }) {
+  return (
+    <div role="group" aria-label="What is done" className={classes.modes}>
+      {MODES.map(({ value, label }) => (
+        <Button
+          key={value}
+          variant={value === mode ? 'filled' : 'outline'}
+          aria-pressed={value === mode}
+          onClick={() => onMode(value)}
+        >
+          {label}
+        </Button>
+      ))}
+    </div>
   );
 }
 
