@@ -1734,7 +1734,9 @@ export interface paths {
         put?: never;
         /**
          * Sets right how many pieces there are, with a reason.
-         * @description Needs the permission `move-stock`.
+         * @description If-Match names the version of the stock as `GET /api/shelf/stock` gives it, so that nobody counts what was moved meanwhile.
+         *
+         *     Needs the permission `move-stock`.
          */
         post: operations["shelf-count"];
         delete?: never;
@@ -1905,6 +1907,26 @@ export interface paths {
          * @description Needs the permission `move-stock`.
          */
         post: operations["shelf-receive"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/shelf/stock": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What the shelf has of a part, by its number in any writing; to be seen before it is counted.
+         * @description Needs the permission `see-shelf`.
+         */
+        get: operations["shelf-stock"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -2605,6 +2627,7 @@ export interface components {
             location: string;
             load: components["schemas"]["BenchLoad"];
             tickets: components["schemas"]["BenchTicket"][];
+            version: components["schemas"]["Version"];
         };
         BenchLists: {
             today: components["schemas"]["DayText"];
@@ -2879,6 +2902,7 @@ export interface components {
                 laterAbove: number;
             };
             keepShelf: boolean;
+            version: components["schemas"]["Version"];
             recheckId: components["schemas"]["RowId"] | null;
         };
         ChooseMyBenchInput: {
@@ -3249,11 +3273,6 @@ export interface components {
             number: string;
             name: string;
         };
-        MoneySettings: {
-            currency: string;
-            tax: components["schemas"]["Tax"];
-            hourMinor: components["schemas"]["MinorUnits"];
-        };
         MoneySettingsInput: {
             currency: string;
             tax: components["schemas"]["TaxInput"];
@@ -3485,6 +3504,7 @@ export interface components {
             onSheet: boolean;
             by: string | null;
             at: components["schemas"]["InstantText"];
+            version: components["schemas"]["Version"];
         };
         PickPartInput: {
             position: string | null;
@@ -3590,20 +3610,6 @@ export interface components {
             sketchX: number;
             sketchY: number;
             shear: boolean;
-        };
-        PrintSettings: {
-            /** @enum {string} */
-            manner: "en-GB" | "en-US" | "en-CA" | "de-DE" | "fr-FR" | "nl-NL" | "sv-SE" | "pl-PL" | "es-ES" | "it-IT";
-            /** @enum {string} */
-            torque: "N·m" | "lbf·ft";
-            shopName: string;
-            address: string;
-            phone: string;
-            email: string;
-            /** @enum {string} */
-            paper: "A4" | "Letter";
-            /** @enum {string} */
-            labels: "a4-3x8" | "a4-3x7" | "a4-2x7" | "letter-3x10" | "letter-2x5";
         };
         PrintSettingsInput: {
             /** @enum {string} */
@@ -4087,6 +4093,12 @@ export interface components {
         SettleNoteInput: {
             reason: components["schemas"]["Reason"];
         };
+        SettledMoney: {
+            currency: string;
+            tax: components["schemas"]["Tax"];
+            hourMinor: components["schemas"]["MinorUnits"];
+            version: components["schemas"]["Version"];
+        };
         SettledNote: {
             id: components["schemas"]["RowId"];
             sentence: string;
@@ -4095,6 +4107,25 @@ export interface components {
             why: string;
             by: string | null;
             at: components["schemas"]["InstantText"];
+        };
+        SettledPrints: {
+            /** @enum {string} */
+            manner: "en-GB" | "en-US" | "en-CA" | "de-DE" | "fr-FR" | "nl-NL" | "sv-SE" | "pl-PL" | "es-ES" | "it-IT";
+            /** @enum {string} */
+            torque: "N·m" | "lbf·ft";
+            shopName: string;
+            address: string;
+            phone: string;
+            email: string;
+            /** @enum {string} */
+            paper: "A4" | "Letter";
+            /** @enum {string} */
+            labels: "a4-3x8" | "a4-3x7" | "a4-2x7" | "letter-3x10" | "letter-2x5";
+            version: components["schemas"]["Version"];
+        };
+        SettledSignInRules: {
+            secondFactorRequired: boolean;
+            version: components["schemas"]["Version"];
         };
         /** @enum {string} */
         SheetKind: "makers" | "lines" | "positions" | "parts" | "supersessions" | "schemes" | "rules" | "owners" | "tickets";
@@ -4276,6 +4307,7 @@ export interface components {
                 laterAbove: number;
             };
             keepShelf: boolean;
+            version: components["schemas"]["Version"];
         };
         SignInCodeInput: {
             code: string;
@@ -4283,9 +4315,6 @@ export interface components {
         SignInInput: {
             login: string;
             password: string;
-        };
-        SignInRules: {
-            secondFactorRequired: boolean;
         };
         SignInRulesInput: {
             secondFactorRequired: boolean;
@@ -4324,6 +4353,13 @@ export interface components {
             "service-bulletin": number;
             "makers-advice": number;
             "shop-finding": number;
+        };
+        StockView: {
+            part: components["schemas"]["PartRef"];
+            onHand: number;
+            reserved: number;
+            bin: string;
+            version: components["schemas"]["Version"];
         };
         StrengthView: {
             fitted: {
@@ -4639,6 +4675,7 @@ export interface components {
             revision: number;
             strength: components["schemas"]["StrengthView"] | null;
         };
+        Version: number;
         WaitForPartInput: {
             /** @default null */
             position: string | null;
@@ -4979,7 +5016,12 @@ export interface operations {
     "benches-change": {
         parameters: {
             query?: never;
-            header?: {
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
                 /**
                  * @description Makes it safe to send the change again: under one key it is made once.
                  * @example 7b1c9a4e20f34f1d
@@ -5011,8 +5053,10 @@ export interface operations {
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
             422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -6344,7 +6388,13 @@ export interface operations {
     "people-elsewhere": {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
             path: {
                 id: number;
             };
@@ -6370,7 +6420,9 @@ export interface operations {
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -6378,7 +6430,13 @@ export interface operations {
     "people-link": {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
             path: {
                 id: number;
             };
@@ -6395,10 +6453,13 @@ export interface operations {
                     "application/json": components["schemas"]["Invited"];
                 };
             };
+            400: components["responses"]["Refused400"];
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -6406,7 +6467,13 @@ export interface operations {
     "people-reset-second-factor": {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
             path: {
                 id: number;
             };
@@ -6421,10 +6488,13 @@ export interface operations {
                 };
                 content?: never;
             };
+            400: components["responses"]["Refused400"];
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -7498,7 +7568,13 @@ export interface operations {
     "settings-change": {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -7521,7 +7597,9 @@ export interface operations {
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -7565,7 +7643,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["MoneySettings"];
+                    "application/json": components["schemas"]["SettledMoney"];
                 };
             };
             401: components["responses"]["Refused401"];
@@ -7577,7 +7655,12 @@ export interface operations {
     "estimates-change-money": {
         parameters: {
             query?: never;
-            header?: {
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
                 /**
                  * @description Makes it safe to send the change again: under one key it is made once.
                  * @example 7b1c9a4e20f34f1d
@@ -7599,15 +7682,17 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["MoneySettings"];
+                    "application/json": components["schemas"]["SettledMoney"];
                 };
             };
             400: components["responses"]["Refused400"];
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
             422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -7627,7 +7712,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["PrintSettings"];
+                    "application/json": components["schemas"]["SettledPrints"];
                 };
             };
             401: components["responses"]["Refused401"];
@@ -7639,7 +7724,13 @@ export interface operations {
     "print-settings-change": {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -7655,14 +7746,16 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["PrintSettings"];
+                    "application/json": components["schemas"]["SettledPrints"];
                 };
             };
             400: components["responses"]["Refused400"];
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -7682,7 +7775,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["SignInRules"];
+                    "application/json": components["schemas"]["SettledSignInRules"];
                 };
             };
             401: components["responses"]["Refused401"];
@@ -7694,7 +7787,13 @@ export interface operations {
     "sign-in-rules-change": {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -7710,14 +7809,16 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["SignInRules"];
+                    "application/json": components["schemas"]["SettledSignInRules"];
                 };
             };
             400: components["responses"]["Refused400"];
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -8015,7 +8116,12 @@ export interface operations {
     "shelf-count": {
         parameters: {
             query?: never;
-            header?: {
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
                 /**
                  * @description Makes it safe to send the change again: under one key it is made once.
                  * @example 7b1c9a4e20f34f1d
@@ -8044,8 +8150,10 @@ export interface operations {
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
             422: components["responses"]["Refused422"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -8380,6 +8488,33 @@ export interface operations {
             409: components["responses"]["Refused409"];
             413: components["responses"]["Refused413"];
             422: components["responses"]["Refused422"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "shelf-stock": {
+        parameters: {
+            query: {
+                partText: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What the shelf has of a part, by its number in any writing; to be seen before it is counted. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StockView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -8907,7 +9042,13 @@ export interface operations {
     "photos-change": {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
             path: {
                 id: number;
                 photoId: number;
@@ -8934,7 +9075,9 @@ export interface operations {
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
@@ -8942,7 +9085,13 @@ export interface operations {
     "photos-remove": {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
             path: {
                 id: number;
                 photoId: number;
@@ -8969,7 +9118,9 @@ export interface operations {
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
