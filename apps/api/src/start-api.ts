@@ -13,6 +13,7 @@ import { howToSignInFirst } from './first-administrator';
 import { requirePermissions, routeList, type RouteEntry } from './auth/route-list';
 import { refuseOtherSites } from './auth/origin-check';
 import { levelsFor } from './log-levels';
+import { RequestsUnderWay } from './http/requests-under-way';
 import { servePage } from './page/serve-page';
 import { setSecurityHeaders } from './page/security-headers';
 import { keepTrailHead } from './trail-head';
@@ -28,10 +29,12 @@ export interface RunningApi {
   readonly routes: readonly RouteEntry[];
   /** Sentences for the console: how to sign in to a shop in which nobody can yet. */
   readonly notices: readonly string[];
-  /** Ends open streams and stops listening; the store is its owner's to close. */
+  /** Stops listening, answers what is under way, then ends open streams; the store is its owner's to close. */
   close(): Promise<void>;
 }
 
+/** Longest wait for the answers under way; shorter than what those who stop programs usually allow. */
+const LONGEST_FINISH_MS = 10_000;
 const LARGEST_BODY = 5 * 1024 * 1024;
 
 /**
@@ -44,6 +47,8 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
   await refuseDemoInProduction(config, options);
   const adapter = new FastifyAdapter({
     forceCloseConnections: true,
+    // What came in before the end is answered; see `close` below.
+    return503OnClosing: false,
     bodyLimit: LARGEST_BODY,
     trustProxy: [...config.trustedProxies],
     routerOptions: { maxParamLength: 200 },
@@ -57,6 +62,7 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     app.setGlobalPrefix('api');
     const routes = routeList(app);
     requirePermissions(routes);
+    const underWay = new RequestsUnderWay(adapter.getInstance());
     refuseOtherSites(adapter.getInstance());
     await app.register(cookie);
     await app.register(multipart, { limits: { files: 1, fields: 8, fieldSize: 10_000, fileSize: LARGEST_FILE } });
@@ -68,6 +74,7 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     const notices = await howToSignInFirst({ store: options.store, clock: clockOf(options) }, url);
     const head = keepTrailHead(options);
     const close = async () => {
+      await underWay.finish(LONGEST_FINISH_MS);
       await head.close();
       await app.close();
     };

@@ -1,30 +1,145 @@
 import { once } from 'node:events';
-import { checkTimes, disturb } from '../disturb';
+import type { ChildProcess } from 'node:child_process';
+import { createServer, type AddressInfo } from 'node:net';
+import { bulletin, rule } from '../../recheck/small-shop';
+import { signIn } from '../at-the-counter';
+import { checkTimes, disturb, pause } from '../disturb';
 import { Tally, type Fault } from '../fault';
 import { checkStillAlive } from '../nothing-lost';
+import type { House } from '../house';
 
-/** F20: workers are asked to end, one after the other, while another takes over; each finishes what it has begun. */
+/**
+ * F20: workers and API processes are asked to end, one after the other, while another takes over: a worker finishes what
+ * it has begun, and no request that was taken goes without its answer.
+ */
 export const rollingRestart: Fault = {
   id: 'F20',
-  title: 'workers restarted one by one',
+  title: 'workers and API restarted one by one',
   full: 50,
   short: 2,
   async run(plan) {
     const tally = new Tally();
     const { house } = plan;
-    const children = [await house.workerProcess(), await house.workerProcess()];
-    const times: number[] = [];
+    const workers = [await house.workerProcess(), await house.workerProcess()];
+    const counter = await Counter.open(house);
+    const [ofWorkers, ofApi]: [number[], number[]] = [[], []];
     await disturb(plan, tally, { units: 800, perScene: 4 }, async () => {
-      const child = children.shift()!;
-      const at = Date.now();
-      child.kill('SIGTERM');
-      const [code] = (await once(child, 'exit')) as [number | null];
-      times.push(Date.now() - at);
-      tally.check(code === 0, `a worker that was asked to end ended with ${code}`);
-      children.push(await house.workerProcess());
+      ofWorkers.push(await ended(tally, 'worker', workers.shift()!));
+      workers.push(await house.workerProcess());
+      ofApi.push(await counter.restartNext(tally));
     });
+    const { answered, again, failed } = await counter.close();
+    tally.check(answered > 0, 'no request was answered');
+    tally.check(failed.length === 0, `${failed.length} requests failed: ${failed[0]}`);
+    tally.say(`${answered} requests answered, ${again} of them by the other API after a refused connection`);
     await checkStillAlive(plan, tally);
-    checkTimes(plan, tally, 'ended within', times, 25_000);
+    checkTimes(plan, tally, 'worker ended within', ofWorkers, 25_000);
+    checkTimes(plan, tally, 'API ended within', ofApi, 25_000);
     return tally.report();
   },
 };
+
+async function ended(tally: Tally, what: string, child: ChildProcess): Promise<number> {
+  const at = Date.now();
+  child.kill('SIGTERM');
+  const [code] = (await once(child, 'exit')) as [number | null];
+  tally.check(code === 0, `a ${what} that was asked to end ended with ${code}`);
+  return Date.now() - at;
+}
+
+const CLIENTS = 4;
+
+/** Two API processes and people who ask them in turn, and ask the other when one takes no connection. */
+class Counter {
+  private open = true;
+  private turn = 0;
+  private answered = 0;
+  private again = 0;
+  private drafts = 0;
+  private saved = 0;
+  private readonly round = Date.now();
+  private readonly failed: string[] = [];
+  private clients: Promise<unknown> = Promise.resolve();
+
+  private constructor(
+    private readonly house: House,
+    private readonly apis: { readonly port: number; child: ChildProcess }[],
+    private readonly cookie: string,
+  ) {}
+
+  static async open(house: House): Promise<Counter> {
+    const ports = [await freePort(), await freePort()];
+    const apis = await Promise.all(ports.map(async (port) => ({ port, child: await house.apiProcess(port) })));
+    const counter = new Counter(house, apis, await signIn(house, `http://127.0.0.1:${ports[0]}`));
+    counter.clients = Promise.all(Array.from({ length: CLIENTS }, () => counter.askOnAndOn()));
+    return counter;
+  }
+
+  async restartNext(tally: Tally): Promise<number> {
+    const api = this.apis[this.turn++ % this.apis.length]!;
+    const took = await ended(tally, 'API', api.child);
+    api.child = await this.house.apiProcess(api.port);
+    return took;
+  }
+
+  async close(): Promise<{ readonly answered: number; readonly again: number; readonly failed: readonly string[] }> {
+    this.open = false;
+    await this.clients;
+    for (const { child } of this.apis) child.kill('SIGKILL');
+    const { rows } = await this.house.pool.query<{ n: number }>(
+      'SELECT count(*)::int AS n FROM source WHERE number LIKE $1',
+      [`RR-${this.round}-%`],
+    );
+    // What was answered with a yes is there, once; and nothing else is.
+    if (rows[0]!.n !== this.saved) this.failed.push(`${rows[0]!.n} drafts are there, ${this.saved} were acknowledged`);
+    return { answered: this.answered, again: this.again, failed: this.failed };
+  }
+
+  private async askOnAndOn(): Promise<void> {
+    for (let n = 0; this.open; n++) {
+      await this.ask(n).catch((error: unknown) => this.failed.push(String(error)));
+      await pause(10);
+    }
+  }
+
+  /** Reads and, every fourth time, a change. A connection that was not taken is tried at the other. */
+  private async ask(n: number): Promise<void> {
+    for (let tries = 0; ; tries++) {
+      // The same change is not sent twice: a connection that was refused has taken nothing.
+      const { port } = this.apis[(n + tries) % this.apis.length]!;
+      try {
+        const answer = await this.request(port, n % 4 === 0);
+        await answer.text();
+        if (!answer.ok) this.failed.push(`${answer.url} answered ${answer.status}`);
+        else if (n % 4 === 0) this.saved++;
+        this.answered++;
+        if (tries > 0) this.again++;
+        return;
+      } catch (error) {
+        const { cause } = error as { cause?: { code?: string } };
+        if (cause?.code !== 'ECONNREFUSED' || tries >= 100)
+          throw new Error(`${String(error)}: ${String(cause?.code)}`, { cause: error });
+        await pause(20);
+      }
+    }
+  }
+
+  private request(port: number, changes: boolean): Promise<Response> {
+    const at = `http://127.0.0.1:${port}/api`;
+    const headers = { cookie: this.cookie, connection: 'close', 'content-type': 'application/json' };
+    if (!changes) return fetch(`${at}/rechecks`, { headers });
+    const draft = bulletin(`RR-${this.round}-${++this.drafts}`, [
+      rule(`FR-RR-${this.round}-${this.drafts}`, { required: 'HOLM/B' }),
+    ]);
+    return fetch(`${at}/bulletins`, { method: 'POST', headers, body: JSON.stringify(draft) });
+  }
+}
+
+/** A port that nobody listens at, so that a program can come back to the same one. */
+async function freePort(): Promise<number> {
+  const server = createServer();
+  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+  const { port } = server.address() as AddressInfo;
+  await new Promise((done) => server.close(done));
+  return port;
+}
