@@ -154,7 +154,7 @@ module.exports = {
       name: 'only-sheet-files-knows-spreadsheet-formats',
       severity: 'error',
       from: { path: '^(apps|libs)/', pathNot: ['^libs/sheet-files/', '^apps/cli/', SPEC] },
-      to: { path: 'node_modules/(papaparse|read-excel-file|write-excel-file|chardet|iconv-lite)/' },
+      to: { path: 'node_modules/(papaparse|yauzl|saxen|write-excel-file|chardet|iconv-lite)/' },
     },
     {
       name: 'no-dev-dependency-in-production-code',

@@ -20,5 +20,5 @@ module.exports = {
     '^.+\\.m?js$': swc({ syntax: 'ecmascript' }),
   },
   // ESM-only packages that Jest must turn into CommonJS.
-  transformIgnorePatterns: ['/node_modules/(?!(@prisma/schema-engine-wasm|openid-client|oauth4webapi|jose)/)'],
+  transformIgnorePatterns: ['/node_modules/(?!(@prisma/schema-engine-wasm|openid-client|oauth4webapi|jose|saxen)/)'],
 };

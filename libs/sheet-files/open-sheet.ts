@@ -3,7 +3,7 @@ import { csvRecords, delimiterOf } from './csv-rows';
 import { findEncoding, startOf, textOf, type Encoding } from './encoding';
 import { readWorkbook } from './read-workbook';
 import { SheetRefused } from './refusal';
-import { MOST_COLUMNS, MOST_ROWS } from './scan-sheet-xml';
+import { MOST_COLUMNS, MOST_ROWS } from './sheet-marks';
 
 /** A row of the file as a spreadsheet numbers it: the first is 1. */
 export interface SheetRow {
@@ -28,7 +28,7 @@ export async function openSheet(path: string, name: string, encoding?: Encoding)
   if (start.length === 0) throw new SheetRefused('The file is empty; give a heading and rows.');
   const format = formatOf(start, name);
   if (format === 'xlsx') {
-    const rows = numbered(inPieces(await readWorkbook(path)));
+    const rows = numbered(readWorkbook(path));
     return { format, encoding: null, encodingCertain: true, delimiter: null, ...(await withHeadings(rows)) };
   }
   const found = encoding ? { encoding, certain: true } : await findEncoding(path);
@@ -74,13 +74,6 @@ function formatOf(start: Buffer, name: string): 'csv' | 'xlsx' {
   if (!isZip && ending !== '' && !['csv', 'txt', 'tsv'].includes(ending))
     throw new SheetRefused(`The file is named .${ending}; give a CSV file (.csv, .txt, .tsv) or a workbook (.xlsx).`);
   return isZip ? 'xlsx' : 'csv';
-}
-
-const BATCH = 2_000;
-
-// eslint-disable-next-line @typescript-eslint/require-await -- the rows are there; read as those of a stream
-async function* inPieces(rows: readonly (readonly Cell[])[]): AsyncGenerator<readonly (readonly Cell[])[]> {
-  for (let at = 0; at < rows.length; at += BATCH) yield rows.slice(at, at + BATCH);
 }
 
 async function* cellsOf(records: AsyncIterable<readonly { cells: readonly string[] }[]>) {

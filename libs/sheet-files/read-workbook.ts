@@ -1,65 +1,140 @@
-import { readFile } from 'node:fs/promises';
 import type { Cell } from '../sheets';
-import { SheetRefused } from './refusal';
-import { scanSheetXml, type SheetMarks } from './scan-sheet-xml';
-import { checkArchive, unpack } from './unpack';
+import { columnNumber, sheetMarks, MOST_COLUMNS } from './sheet-marks';
+import { Archive } from './unpack';
+import { readParts, unescaped, type WorkbookParts } from './workbook-parts';
+import { xmlEvents } from './xml-events';
 
-const SHEET = /^xl\/worksheets\/[^/]+\.xml$/;
-
-/** The first sheet of a workbook, its marks laid over its values. Refused when it is broken or too large unpacked. */
-export async function readWorkbook(path: string): Promise<readonly (readonly Cell[])[]> {
-  const file = await readFile(path);
-  await checkArchive(file);
-  const entries = await unpack(file, (name) => SHEET.test(name) || name === 'xl/workbook.xml' || name === RELATIONS);
-  const first = firstSheet(entries);
-  const marks = scanSheetXml(entries.get(first)!.toString('utf8'));
-  return (await valuesOf(file)).map((row, at) => markedRow(row, at + 1, marks));
-}
-
-const RELATIONS = 'xl/_rels/workbook.xml.rels';
-
-/** The part that holds the first sheet of the workbook's list. */
-function firstSheet(entries: ReadonlyMap<string, Buffer>): string {
-  const [book, relations] = ['xl/workbook.xml', RELATIONS].map((name) => entries.get(name)?.toString('utf8') ?? '');
-  const id = /<sheet\b[^>]*\br:id="([^"]+)"/.exec(book!)?.[1];
-  const relation = [...relations!.matchAll(/<Relationship\b[^>]*>/g)].find(([text]) =>
-    text.includes(`Id="${id}"`),
-  )?.[0];
-  const target = /\bTarget="\/?(?:xl\/)?([^"]+)"/.exec(relation ?? '')?.[1];
-  const name = target === undefined ? undefined : `xl/${target}`;
-  if (name !== undefined && entries.has(name)) return name;
-  throw new SheetRefused('The workbook is broken or no workbook; open it in a spreadsheet and save it again.');
-}
-
-type Value = string | number | boolean | Date | null;
-
-async function valuesOf(file: Buffer): Promise<readonly (readonly Value[])[]> {
-  // Loaded when the first workbook comes: programs that read text alone need not wait for it.
-  const { readSheet } = await import('read-excel-file/node');
+/**
+ * The rows of a workbook's first sheet, piece by piece: every row has its place, those that are left out in the file
+ * are handed out blank. Refused when it is broken or too large unpacked. Only its texts are kept in memory; the sheet
+ * is walked twice, since which cells are merged stands behind them.
+ */
+export async function* readWorkbook(path: string): AsyncGenerator<readonly (readonly Cell[])[]> {
+  const archive = await Archive.open(path);
   try {
-    // Blanks at the ends of a cell are looked at where the cell is read.
-    return (await readSheet(file, { trim: false })) as unknown as Value[][];
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    throw new SheetRefused(
-      `The workbook cannot be read (${why.slice(0, 200)}); open it in a spreadsheet and save it again.`,
-    );
+    const parts = await readParts(archive);
+    const { merged } = await sheetMarks(archive.text(parts.sheet));
+    let rows: (readonly Cell[])[] = [];
+    const sheet = new SheetHearer(parts, merged, (row) => rows.push(row));
+    for await (const _ of xmlEvents(archive.text(parts.sheet), sheet)) {
+      if (rows.length === 0) continue;
+      yield rows;
+      rows = [];
+    }
+  } finally {
+    archive.close();
   }
 }
 
-function markedRow(row: readonly Value[], number: number, { formulas, merged }: SheetMarks): readonly Cell[] {
-  const plain = formulas.size === 0 && merged.size === 0;
-  return row.map((value, at) => {
-    const place = `${number} ${at + 1}`;
-    const formula = plain ? undefined : formulas.get(place);
-    if (formula !== undefined) return { formula };
-    const range = plain ? undefined : merged.get(place);
-    return range === undefined ? cellOf(value) : { merged: range };
-  });
+/** Puts cells together from what is heard of a sheet. */
+class SheetHearer {
+  private rowNumber = 0;
+  private column = 0;
+  private cells: Cell[] = [];
+  private type = '';
+  private style = 0;
+  private value: string | null = null;
+  private inline = '';
+  private formula: string | null = null;
+  private hearing: 'v' | 'f' | 't' | null = null;
+  private inPhonetic = false;
+
+  constructor(
+    private readonly parts: WorkbookParts,
+    private readonly merged: ReadonlyMap<string, string>,
+    private readonly take: (row: readonly Cell[]) => void,
+  ) {}
+
+  open(name: string, attributes: Readonly<Record<string, string>>): void {
+    switch (name) {
+      case 'row':
+        return this.openRow(Number(attributes['r'] ?? this.rowNumber + 1));
+      case 'c':
+        return this.openCell(attributes);
+      case 'v':
+      case 'f':
+      case 't':
+        this.hearing = this.inPhonetic ? null : name;
+        if (name === 'v') this.value = '';
+        if (name === 'f') this.formula = '';
+        return;
+      case 'rPh':
+        this.inPhonetic = true;
+    }
+  }
+
+  text(text: string): void {
+    if (this.hearing === 'v') this.value += text;
+    else if (this.hearing === 'f') this.formula += text;
+    else if (this.hearing === 't') this.inline += text;
+  }
+
+  close(name: string): void {
+    if (name === 'v' || name === 'f' || name === 't') this.hearing = null;
+    else if (name === 'rPh') this.inPhonetic = false;
+    else if (name === 'c') this.closeCell();
+    else if (name === 'row') this.take(this.cells);
+  }
+
+  private openRow(number: number): void {
+    while (this.rowNumber + 1 < number) {
+      this.rowNumber++;
+      this.take([]);
+    }
+    this.rowNumber = number;
+    this.column = 0;
+    this.cells = [];
+  }
+
+  private openCell({ r, t, s }: Readonly<Record<string, string>>): void {
+    const letters = r === undefined ? null : /^[A-Z]+/.exec(r);
+    this.column = letters ? columnNumber(letters[0]) : this.column + 1;
+    this.type = t ?? 'n';
+    this.style = Number(s ?? 0);
+    [this.value, this.inline, this.formula] = [null, '', null];
+  }
+
+  private closeCell(): void {
+    if (this.column > MOST_COLUMNS) return;
+    while (this.cells.length < this.column - 1) this.cells.push(this.under(this.cells.length + 1));
+    this.cells[this.column - 1] =
+      this.formula !== null ? { formula: `=${this.formula.slice(0, 100)}` } : (this.under(this.column) ?? this.plain());
+  }
+
+  /** The place under a merged cell; null for every other. */
+  private under(column: number): Cell {
+    const range = this.merged.size === 0 ? undefined : this.merged.get(`${this.rowNumber} ${column}`);
+    return range === undefined ? null : { merged: range };
+  }
+
+  private plain(): Cell {
+    const { type, value, parts } = this;
+    if (type === 'inlineStr') return unescaped(this.inline);
+    if (value === null || value === '') return null;
+    if (type === 's') return parts.texts[Number(value)] ?? { fault: 'a text that is not in the workbook' };
+    if (type === 'str') return unescaped(value);
+    if (type === 'b') return value === '1' || value === 'true';
+    if (type === 'e') return { fault: value };
+    if (type === 'd') return dayOrTime(new Date(/Z$/.test(value) ? value : `${value}Z`), value);
+    const number = Number(value);
+    if (!Number.isFinite(number)) return { fault: value };
+    return parts.isDay[this.style] ? dayOf(number, parts.from1904) : number;
+  }
 }
 
-function cellOf(value: Value): Cell {
-  if (!(value instanceof Date)) return value;
-  const text = value.toISOString();
-  return text.endsWith('T00:00:00.000Z') ? { date: text.slice(0, 10) } : text.slice(0, 19).replace('T', ' ');
+const DAY_MS = 86_400_000;
+
+/**
+ * The day that a workbook means by a number. From 1900 it counts a 29 February of that year which never was, so before
+ * March 1900 the number is one less than it should be (ECMA-376 part 1, 18.17.4.1); from 1904 day 0 is 1 January.
+ */
+function dayOf(number: number, from1904: boolean): Cell {
+  const days = from1904 ? number - 24_107 : number < 60 ? number - 25_568 : number - 25_569;
+  return dayOrTime(new Date(Math.round(days * DAY_MS)), String(number));
+}
+
+function dayOrTime(instant: Date, text: string): Cell {
+  if (Number.isNaN(instant.getTime())) return text;
+  const iso = instant.toISOString();
+  return iso.endsWith('T00:00:00.000Z') ? { date: iso.slice(0, 10) } : iso.slice(0, 19).replace('T', ' ');
 }

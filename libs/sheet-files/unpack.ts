@@ -1,85 +1,81 @@
-import { promisify } from 'node:util';
-import { inflateRaw } from 'node:zlib';
+import { openPromise, type Entry, type ZipFile } from 'yauzl';
 import { SheetRefused } from './refusal';
 
-const inflate = promisify(inflateRaw);
 const MOST_ENTRIES = 2_000;
-/** All of a workbook unpacked; what wants to grow beyond is refused before it has. */
-export const MOST_UNPACKED = 256 * 1024 * 1024;
+/** All of a workbook unpacked. What says that it is more is refused before anything is unpacked. */
+const MOST_UNPACKED = 1024 ** 3;
 
-const [END, ENTRY, LOCAL] = [0x06054b50, 0x02014b50, 0x04034b50];
+/** An archive on disk. Its entries are unpacked piece by piece, each when it is asked for. */
+export class Archive {
+  private constructor(
+    private readonly file: ZipFile,
+    private readonly entries: ReadonlyMap<string, Entry>,
+  ) {}
 
-interface Entry {
-  readonly name: string;
-  readonly method: number;
-  readonly packed: number;
-  readonly unpacked: number;
-  readonly at: number;
-}
-
-/**
- * Unpacks the entries of a workbook whose names are wanted. An archive that is broken, encrypted, or that would
- * unpack to more than it says or than is allowed is refused.
- */
-export async function unpack(file: Buffer, wanted: (name: string) => boolean): Promise<ReadonlyMap<string, Buffer>> {
-  const entries = entriesOf(file);
-  const said = entries.reduce((sum, { unpacked }) => sum + unpacked, 0);
-  if (said > MOST_UNPACKED) throw tooLarge();
-  const found = new Map<string, Buffer>();
-  for (const entry of entries) if (wanted(entry.name)) found.set(entry.name, await bytesOf(file, entry));
-  return found;
-}
-
-/** Every entry of the archive is unpacked and thrown away: true when none is larger than it says. */
-export async function checkArchive(file: Buffer): Promise<void> {
-  for (const entry of entriesOf(file)) await bytesOf(file, entry);
-}
-
-const tooLarge = () =>
-  new SheetRefused('The workbook unpacks to more than 256 MB; save its sheet as CSV, or split it.', true);
-const broken = () =>
-  new SheetRefused('The workbook is broken or no workbook; open it in a spreadsheet and save it again.');
-
-function entriesOf(file: Buffer): Entry[] {
-  const end = file.lastIndexOf(Buffer.from([0x50, 0x4b, 0x05, 0x06]));
-  if (end === -1 || end + 22 > file.length || file.readUInt32LE(end) !== END) throw broken();
-  const [count, start] = [file.readUInt16LE(end + 10), file.readUInt32LE(end + 16)];
-  if (count > MOST_ENTRIES)
-    throw new SheetRefused(`The workbook holds ${count} files; a workbook holds at most ${MOST_ENTRIES}.`);
-  const entries: Entry[] = [];
-  let at = start;
-  for (let n = 0; n < count; n++) {
-    if (at + 46 > file.length || file.readUInt32LE(at) !== ENTRY) throw broken();
-    if ((file.readUInt16LE(at + 8) & 1) !== 0)
-      throw new SheetRefused('The workbook has a password; save it without one.');
-    const [nameLength, extra, comment] = [28, 30, 32].map((offset) => file.readUInt16LE(at + offset)) as [
-      number,
-      number,
-      number,
-    ];
-    entries.push({
-      name: file.toString('utf8', at + 46, at + 46 + nameLength),
-      method: file.readUInt16LE(at + 10),
-      packed: file.readUInt32LE(at + 20),
-      unpacked: file.readUInt32LE(at + 24),
-      at: file.readUInt32LE(at + 42),
-    });
-    at += 46 + nameLength + extra + comment;
+  /** Reads the list of its entries. One that is broken, has a password or says that it unpacks too far is refused. */
+  static async open(path: string): Promise<Archive> {
+    // Closed by us: an entry is read when it is asked for, and more than once.
+    const file = await openPromise(path, { autoClose: false, lazyEntries: true }).catch(refuse);
+    try {
+      return new Archive(file, await entriesOf(file));
+    } catch (error) {
+      file.close();
+      throw error;
+    }
   }
+
+  close(): void {
+    this.file.close();
+  }
+
+  has(name: string): boolean {
+    return this.entries.has(name);
+  }
+
+  /**
+   * The entry as text, piece by piece; nothing where there is none. Ends with a refusal where it is broken, or where more
+   * comes out than its head says.
+   */
+  async *text(name: string): AsyncGenerator<string> {
+    const entry = this.entries.get(name);
+    if (!entry) return;
+    const decoder = new TextDecoder();
+    try {
+      for await (const piece of await this.file.openReadStreamPromise(entry))
+        yield decoder.decode(piece as Buffer, { stream: true });
+    } catch (error) {
+      refuse(error);
+    }
+    yield decoder.decode();
+  }
+}
+
+async function entriesOf(file: ZipFile): Promise<ReadonlyMap<string, Entry>> {
+  if (file.entryCount > MOST_ENTRIES)
+    throw new SheetRefused(`The workbook holds ${file.entryCount} files; a workbook holds at most ${MOST_ENTRIES}.`);
+  const entries = new Map<string, Entry>();
+  let unpacked = 0;
+  try {
+    for await (const entry of file.eachEntry()) {
+      if (entry.isEncrypted()) throw new SheetRefused('The workbook has a password; save it without one.');
+      entries.set(entry.fileName, entry);
+      unpacked += entry.uncompressedSize;
+    }
+  } catch (error) {
+    refuse(error);
+  }
+  if (unpacked > MOST_UNPACKED)
+    throw new SheetRefused('The workbook unpacks to more than 1 GB; save its sheet as CSV, or split it.', true);
   return entries;
 }
 
-async function bytesOf(file: Buffer, { method, packed, unpacked, at }: Entry): Promise<Buffer> {
-  if (at + 30 > file.length || file.readUInt32LE(at) !== LOCAL) throw broken();
-  const from = at + 30 + file.readUInt16LE(at + 26) + file.readUInt16LE(at + 28);
-  const bytes = file.subarray(from, from + packed);
-  if (bytes.length !== packed) throw broken();
-  if (method === 0) return bytes;
-  if (method !== 8) throw broken();
-  try {
-    return await inflate(bytes, { maxOutputLength: Math.max(1, Math.min(unpacked, MOST_UNPACKED)) });
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ERR_BUFFER_TOO_LARGE') throw tooLarge();
-    throw broken();
-  }
+/** What is said of a workbook that cannot be read as one. */
+export const broken = () =>
+  new SheetRefused('The workbook is broken or no workbook; open it in a spreadsheet and save it again.');
+
+function refuse(error: unknown): never {
+  if (error instanceof SheetRefused) throw error;
+  if (error instanceof Error && error.message.startsWith('too many bytes in the stream'))
+    throw new SheetRefused('The workbook unpacks to more than it says; save its sheet as CSV.', true);
+  throw broken();
 }

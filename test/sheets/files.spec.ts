@@ -75,7 +75,7 @@ describe('a file is read as it was written', () => {
 });
 
 describe('what is no spreadsheet, or means harm, is refused in one sentence and leaves nothing', () => {
-  const big = Buffer.alloc(300 * 1024 * 1024);
+  const big = Buffer.alloc(64 * 1024 * 1024);
   it.each<[string, string | Buffer, string, number]>([
     ['33: a program by another name', Buffer.from('7f454c460201010000', 'hex'), 'parts.csv', 400],
     ['33: a picture', Buffer.from('89504e470d0a1a0a0000', 'hex'), 'parts.csv', 400],
@@ -83,8 +83,8 @@ describe('what is no spreadsheet, or means harm, is refused in one sentence and 
     ['33: an archive that is no workbook', archive('a.txt', Buffer.from('a')), 'parts.xlsx', 400],
     ['33: a workbook named as text', archive('xl/workbook.xml', Buffer.from('a')), 'parts.csv', 400],
     ['33: text named as a workbook', plain('x'), 'parts.csv.xlsx', 400],
-    ['33: an archive that unpacks too far', archive('xl/worksheets/sheet1.xml', big), 'parts.xlsx', 413],
-    ['33: one that lies about how far', archive('xl/worksheets/sheet1.xml', big, 10), 'parts.xlsx', 413],
+    ['33: an archive that unpacks too far', archive('xl/worksheets/sheet1.xml', big, 1_200_000_000), 'parts.xlsx', 413],
+    ['33: one that lies about how far', archive('xl/workbook.xml', big, 10), 'parts.xlsx', 413],
     ['33: a page named so', plain('x'), 'parts.html', 400],
     ['30: a quote that never closes', `${HEAD}\nHOLM,90-1,"open\n${'HOLM,90-2,x\n'.repeat(50)}`, 'parts.csv', 400],
     ['30: a quote inside a quoted cell', `${HEAD}\nHOLM,90-1,"a"b"\n`, 'parts.csv', 400],

@@ -1,0 +1,59 @@
+import { SheetRefused } from './refusal';
+import { hearXml } from './xml-events';
+
+export const MOST_COLUMNS = 250;
+export const MOST_ROWS = 1_048_576;
+const MOST_MERGED = 200_000;
+
+/** What stands behind a sheet's cells: which places lie under merged ones, as `row column` from 1, to the range. */
+export interface SheetMarks {
+  readonly merged: ReadonlyMap<string, string>;
+}
+
+/** Walks a sheet's XML for its marks, and refuses one whose cells lie further out than any table of ours. */
+export async function sheetMarks(xml: AsyncIterable<string>): Promise<SheetMarks> {
+  const ranges: string[] = [];
+  await hearXml(xml, {
+    open(name, attributes) {
+      if (name === 'c') checkPlace(attributes['r']);
+      else if (name === 'mergeCell') ranges.push(attributes['ref'] ?? '');
+    },
+  });
+  return { merged: mergedPlaces(ranges) };
+}
+
+function checkPlace(place: string | undefined): void {
+  const found = place === undefined ? null : /^([A-Z]{1,3})(\d{1,7})$/.exec(place);
+  if (!found) return;
+  if (columnNumber(found[1]!) > MOST_COLUMNS || Number(found[2]) > MOST_ROWS)
+    throw new SheetRefused(
+      `Cell ${place} holds something; a table has at most ${MOST_COLUMNS} columns and ${MOST_ROWS} rows.`,
+    );
+}
+
+function mergedPlaces(ranges: readonly string[]): ReadonlyMap<string, string> {
+  const places = new Map<string, string>();
+  for (const range of ranges) {
+    const found = /^([A-Z]{1,3})(\d{1,7}):([A-Z]{1,3})(\d{1,7})$/.exec(range);
+    if (!found) continue;
+    const [left, top, right, bottom] = [
+      columnNumber(found[1]!),
+      Number(found[2]),
+      columnNumber(found[3]!),
+      Number(found[4]),
+    ];
+    for (let row = top; row <= bottom; row++)
+      for (let column = left; column <= Math.min(right, MOST_COLUMNS); column++) {
+        if (row !== top || column !== left) places.set(`${row} ${column}`, range);
+        if (places.size > MOST_MERGED) throw new SheetRefused('The sheet is merged all over; unmerge its cells first.');
+      }
+  }
+  return places;
+}
+
+/** `A` is 1, `AA` is 27. */
+export function columnNumber(letters: string): number {
+  let number = 0;
+  for (let at = 0; at < letters.length; at++) number = number * 26 + letters.charCodeAt(at) - 64;
+  return number;
+}

@@ -1,0 +1,38 @@
+import { broken } from './unpack';
+
+/** What a reader of XML wants to hear; names are without their prefix. */
+export interface XmlHearer {
+  open?(name: string, attributes: Readonly<Record<string, string>>): void;
+  close?(name: string): void;
+  text?(text: string): void;
+}
+
+/**
+ * Reads XML piece by piece; after each piece it stops, so that what was heard can be handed on before more is read.
+ * XML that is broken is refused.
+ */
+export async function* xmlEvents(pieces: AsyncIterable<string>, hearer: XmlHearer): AsyncGenerator<void> {
+  // Loaded when the first workbook comes: programs that read text alone need not wait for it.
+  const { Parser } = await import('saxen');
+  const parser = new Parser();
+  let fault: unknown = null;
+  parser.on('error', (error) => (fault ??= error));
+  parser.on('openTag', (name, attributes) => hearer.open?.(bare(name), attributes()));
+  parser.on('closeTag', (name) => hearer.close?.(bare(name)));
+  parser.on('text', (text, decode) => hearer.text?.(decode(text)));
+  parser.on('cdata', (text) => hearer.text?.(text));
+  for await (const piece of pieces) {
+    if (piece !== '') parser.write(piece);
+    if (fault) throw broken();
+    yield;
+  }
+  if (parser.end() ?? fault) throw broken();
+}
+
+/** Reads XML to its end. */
+export async function hearXml(pieces: AsyncIterable<string>, hearer: XmlHearer): Promise<void> {
+  const events = xmlEvents(pieces, hearer);
+  while (!(await events.next()).done);
+}
+
+const bare = (name: string): string => name.slice(name.indexOf(':') + 1);
