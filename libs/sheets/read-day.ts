@@ -7,7 +7,7 @@ const MONTHS: Readonly<Record<string, number>> = Object.fromEntries(
 );
 /** 1 Jan 1950 to 31 Dec 2099 as a spreadsheet counts days. */
 const [FIRST_NUMBER, LAST_NUMBER] = [18_264, 73_050];
-/** Day numbers of a spreadsheet count from 30 Dec 1899, and on old Apple machines from 1 Jan 1904. */
+/** Day numbers of a spreadsheet count from 30 Dec 1899, and with some older programs from 1 Jan 1904. */
 const [EPOCH_1900, EPOCH_1904] = [dayOf(1899, 12, 30), dayOf(1904, 1, 1)];
 
 /**

@@ -16,6 +16,7 @@ import { deliveredTwice } from './kinds/f13-delivered-twice';
 import { cannotBeJudged } from './kinds/f14-cannot-be-judged';
 import { wrongClocks } from './kinds/f15-wrong-clocks';
 import { rollingRestart } from './kinds/f20-rolling-restart';
+import { backupAndRestore } from './kinds/f21-backup-and-restore';
 import { everythingAtOnce } from './kinds/f24-everything-at-once';
 
 export const FAULTS: readonly Fault[] = [
@@ -33,6 +34,7 @@ export const FAULTS: readonly Fault[] = [
   cannotBeJudged,
   wrongClocks,
   rollingRestart,
+  backupAndRestore,
   everythingAtOnce,
 ];
 

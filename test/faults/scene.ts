@@ -60,7 +60,7 @@ export function expectedPicture(seed: number, count: number): readonly string[] 
 }
 
 /** The same as the database has it: verdicts, the rows of their history, calls and reasons, each with its count. */
-export async function pictureOf(house: House, { units }: Scene): Promise<readonly string[]> {
+export async function pictureOf(house: Pick<House, 'pool'>, { units }: Scene): Promise<readonly string[]> {
   const { rows } = await house.pool.query<{ text: string }>(
     `SELECT (u.n - 1) || ': ' ||
        (SELECT string_agg(COALESCE(i.verdict, 'none'), ', ' ORDER BY i.place) FROM install i WHERE i.unit_id = u.id)
