@@ -132,6 +132,14 @@ export const VARIABLES = {
     fallback: 'not set: a file `key` in REVRIGHT_DATA, made when first needed',
     meaning: 'Key that seals what must be read again and yet not lie open in the database; the same for every API.',
   },
+  REVRIGHT_KEY_BEFORE: {
+    schema: z
+      .string()
+      .regex(/^[0-9a-f]{64}$/i, { error: '64 hexadecimal digits: the key as it was before' })
+      .optional(),
+    fallback: 'not set',
+    meaning: 'The key before REVRIGHT_KEY was changed, for one start: what it sealed is then sealed with the new one.',
+  },
   OIDC_ISSUER: {
     schema: z.string().refine(isIssuer, { error: 'an address that starts with https://' }).optional(),
     fallback: 'not set: people sign in here alone',

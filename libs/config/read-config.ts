@@ -29,6 +29,8 @@ export interface Config {
   readonly auditHeadFile: string | undefined;
   /** 64 hexadecimal digits. */
   readonly key: string | undefined;
+  /** The key before that, while what it sealed is sealed anew. */
+  readonly keyBefore: string | undefined;
   readonly elsewhere: OpenIdConfig | undefined;
   /** Without a slash at its end. */
   readonly publicUrl: string | undefined;
@@ -78,7 +80,7 @@ export function readConfig(env: Environment): ConfigResult {
 }
 
 /** What is secret is not told, not even when it is wrong. */
-const SECRET: readonly VariableName[] = ['REVRIGHT_KEY', 'OIDC_CLIENT_SECRET'];
+const SECRET: readonly VariableName[] = ['REVRIGHT_KEY', 'REVRIGHT_KEY_BEFORE', 'OIDC_CLIENT_SECRET'];
 const shown = (name: VariableName, text: string): string => (SECRET.includes(name) ? '***' : text);
 
 const sentence = (name: VariableName, text: string, accepted: string): string =>
@@ -98,6 +100,7 @@ const toConfig = (parsed: Parsed): Config => ({
   timeZone: parsed.TIME_ZONE,
   auditHeadFile: parsed.AUDIT_HEAD_FILE,
   key: parsed.REVRIGHT_KEY,
+  keyBefore: parsed.REVRIGHT_KEY_BEFORE,
   elsewhere: openIdOf(parsed),
   publicUrl: parsed.PUBLIC_URL?.replace(/\/+$/, ''),
   trustedProxies: parsed.TRUSTED_PROXIES.split(/, */),

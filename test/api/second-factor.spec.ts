@@ -1,5 +1,7 @@
 import { Secret, TOTP } from 'otpauth';
 import type { Me, PeopleList, Problem, RecoveryCodes, SecondFactorBegun, SecondFactorView } from '../../libs/contracts';
+import { startApi } from '../../apps/api/src/start-api';
+import { readConfig } from '../../libs/config';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, Caller, PASSWORD, type Answer } from './api-shop';
 
@@ -257,5 +259,35 @@ describe('a shop that requires a second factor of managers and administrators', 
     const off = await manager.ask<Problem>('POST', '/session/second-factor/off', input);
     expect([off.status, off.body.type]).toEqual([409, 'conflict']);
     expect((await chief.settle('PUT', '/settings/sign-in', { secondFactorRequired: false })).status).toBe(200);
+  });
+});
+
+describe('the key that secrets are sealed with', () => {
+  /** Another start of the same shop, with other keys. */
+  const started = async (env: Record<string, string>) => {
+    const about = { PORT: '0', DATABASE_URL: db.url, LOG_LEVEL: 'error', REVRIGHT_DEMO: 'false' };
+    const read = readConfig({ ...about, ...env });
+    if (!read.ok) throw new Error(read.problems.join(' '));
+    const clock = { now: () => shop.clock.nowMs, today: () => shop.clock.today };
+    return startApi({ config: read.config, store: shop.store, clock });
+  };
+
+  it('is changed with one start that has both; from then on the new one alone opens the door', async () => {
+    const { secret } = await withSecondFactor('rotated');
+    const changed = { REVRIGHT_KEY: 'cd'.repeat(32) };
+    const between = await started({ ...changed, REVRIGHT_KEY_BEFORE: 'ab'.repeat(32) });
+    await between.close();
+    expect(between.notices.join(' ')).toMatch(
+      /^[1-9]\d* second factors were sealed with the new key\. Neither key opens/,
+    );
+    const api = await started(changed);
+    later(30);
+    const first = await new Caller(api.url, '').ask('POST', '/session', { login: 'rotated', password: PASSWORD });
+    const half = new Caller(api.url, cookieOf(first, 'revright-step')!);
+    const entered = await half.ask('POST', '/session/code', { code: shown(secret) });
+    await api.close();
+    expect(entered.status).toBe(200);
+    const back = await started({ REVRIGHT_KEY: 'ab'.repeat(32), REVRIGHT_KEY_BEFORE: 'cd'.repeat(32) });
+    await back.close();
   });
 });

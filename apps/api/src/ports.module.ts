@@ -1,9 +1,9 @@
 import { Module, type DynamicModule } from '@nestjs/common';
-import { keyOf } from '../../../libs/config';
 import { openPress } from '../../../libs/press';
-import { passwords, sealsWith } from '../../../libs/store';
+import { passwords } from '../../../libs/store';
 import { USUAL_SESSION_RULES } from '../../../libs/usecases';
 import { securityLog } from './auth/security-log';
+import { sealsOf } from './renew-seals';
 import { openId } from './session/open-id';
 import { shopClock } from './shop-clock';
 import {
@@ -35,7 +35,7 @@ export class PortsModule {
         },
         { provide: PASSWORDS, useValue: options.passwords ?? passwords },
         { provide: ELSEWHERE, useValue: options.config.elsewhere ? openId(options.config.elsewhere) : null },
-        { provide: SEALS, useValue: sealsWith(() => keyOf(options.config)) },
+        { provide: SEALS, useValue: sealsOf(options.config) },
         { provide: SECURITY_LOG, useValue: securityLog(options.config, options.securityLog) },
         { provide: SESSION_RULES, useValue: options.sessionRules ?? USUAL_SESSION_RULES },
       ],

@@ -14,6 +14,7 @@ import { requirePermissions, routeList, type RouteEntry } from './auth/route-lis
 import { refuseOtherSites } from './auth/origin-check';
 import { levelsFor } from './log-levels';
 import { RequestsUnderWay } from './http/requests-under-way';
+import { sealWithNewKey } from './renew-seals';
 import { servePage } from './page/serve-page';
 import { setSecurityHeaders } from './page/security-headers';
 import { keepTrailHead } from './trail-head';
@@ -69,9 +70,11 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     await setSecurityHeaders(app);
     await servePage(app, options.pageFolder ?? join(repoRoot(), 'dist', 'apps', 'web'));
     await asProgram(() => addPublishedEditions(options));
+    const sealed = await sealWithNewKey(options.store, config);
     await app.listen({ port: config.port, host: config.host });
     const url = urlOf(app, config.host);
-    const notices = await howToSignInFirst({ store: options.store, clock: clockOf(options) }, url);
+    const first = await howToSignInFirst({ store: options.store, clock: clockOf(options) }, url);
+    const notices = [...sealed, ...first];
     const head = keepTrailHead(options);
     const close = async () => {
       await underWay.finish(LONGEST_FINISH_MS);

@@ -26,6 +26,18 @@ describe('what is sealed', () => {
     }
   });
 
+  it('is opened with the key from before while there is one, and renewed under the key of today once', () => {
+    const sealed = seals.seal('JBSWY3DPEHPK3PXP', 'person 1');
+    const [today, before] = [Buffer.alloc(32, 8), Buffer.alloc(32, 7)];
+    const between = sealsWith(() => today, before);
+    expect(between.open(sealed, 'person 1')).toBe('JBSWY3DPEHPK3PXP');
+    const fresh = between.renew(sealed, 'person 1')!;
+    expect(sealsWith(() => today).open(fresh, 'person 1')).toBe('JBSWY3DPEHPK3PXP');
+    expect(seals.open(fresh, 'person 1')).toBeNull();
+    expect(between.renew(fresh, 'person 1')).toBeNull();
+    expect(between.renew(sealed, 'person 2')).toBeNull();
+  });
+
   it.each(['', '1.', 'JBSWY3DPEHPK3PXP', `2.${'A'.repeat(80)}`])(
     'is not what somebody wrote down openly: %j',
     (text) => {

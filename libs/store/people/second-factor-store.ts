@@ -8,6 +8,13 @@ export function secondFactorStore(db: Db): SecondFactorStore {
         SELECT sealed, on_since IS NOT NULL AS "on" FROM second_factor WHERE person_id = ${personId}::int`;
       return rows[0] ?? null;
     },
+    sealed: () => db.$queryRaw<{ personId: number; sealed: string }[]>`
+      SELECT person_id AS "personId", sealed FROM second_factor ORDER BY person_id`,
+    async reseal(personId, was, sealed) {
+      const count = await db.$executeRaw`
+        UPDATE second_factor SET sealed = ${sealed} WHERE person_id = ${personId}::int AND sealed = ${was}`;
+      return count === 1;
+    },
     async begin(personId, sealed) {
       const begun = await db.$executeRaw`
         INSERT INTO second_factor (person_id, sealed) VALUES (${personId}::int, ${sealed})

@@ -4,4 +4,6 @@ export interface Seals {
   seal(text: string, about: string): string;
   /** Null when it was sealed with another key or about something else, or was changed since. */
   open(sealed: string, about: string): string | null;
+  /** The same under the key of today; null when it is sealed with that already, or cannot be opened at all. */
+  renew(sealed: string, about: string): string | null;
 }

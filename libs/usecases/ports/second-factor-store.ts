@@ -7,6 +7,10 @@ export interface SecondFactorRow {
 
 export interface SecondFactorStore {
   find(personId: number): Promise<SecondFactorRow | null>;
+  /** Every secret as it is sealed, by person. */
+  sealed(): Promise<readonly { readonly personId: number; readonly sealed: string }[]>;
+  /** Keeps a secret under another seal; false when it is no longer the one that was read. */
+  reseal(personId: number, was: string, sealed: string): Promise<boolean>;
   /** Keeps a secret that is yet to be shown to work, in place of another such; false when one is on already. */
   begin(personId: number, sealed: string): Promise<boolean>;
   /** Turns on what was begun, with the step of its first code. */

@@ -1,3 +1,4 @@
 export * from './own-second-factor';
 export * from './requirement';
 export { takeCode } from './take-code';
+export * from './renew-seals';
