@@ -27,10 +27,21 @@ export const MANNERS = [
 export type Manner = (typeof MANNERS)[number];
 
 export const TORQUE_UNITS = ['N·m', 'lbf·ft'] as const;
+export type TorqueUnit = (typeof TORQUE_UNITS)[number];
+export const LENGTH_UNITS = ['mm', 'in'] as const;
+export type LengthUnit = (typeof LENGTH_UNITS)[number];
 
-/** How a person reads days, numbers and torques. */
-export const reading = z.object({ manner: z.enum(MANNERS), torque: z.enum(TORQUE_UNITS) });
+/** How a person reads days, numbers, torques and lengths. */
+export const reading = z.object({
+  manner: z.enum(MANNERS),
+  torque: z.enum(TORQUE_UNITS),
+  length: z.enum(LENGTH_UNITS),
+});
 export type Reading = z.infer<typeof reading>;
+
+/** PUT /api/session/reading: how the person signed in reads the page; null as the shop has settled it. */
+export const ownReading = z.object({ reading: reading.nullable() });
+export type OwnReading = z.infer<typeof ownReading>;
 
 /** PUT /api/settings/prints (If-Match): who the shop is on paper, on which paper, and in whose manner of writing. */
 export const printSettings = reading.extend({
@@ -57,4 +68,5 @@ export const USUAL_PRINTS: PrintSettings = {
   labels: 'a4-3x8',
   manner: 'en-GB',
   torque: 'N·m',
+  length: 'mm',
 };

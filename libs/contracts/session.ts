@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { role, rowId } from './common';
+import { reading } from './prints';
 
 /** POST /api/session: 401 with the type `code-needed` where a second step follows */
 export const signIn = z.object({ login: z.string().min(1).max(100), password: z.string().min(1).max(1_000) });
@@ -15,6 +16,10 @@ export const me = z.object({
   /** `missing` where the shop requires one of the role: nothing else can be done before it is added */
   secondFactor: z.enum(['on', 'off', 'missing']),
   permissions: z.array(z.string()),
+  /** how the page writes for this person: their own choice, else the shop's */
+  reading,
+  /** their own choice; null where they read as the shop does */
+  ownReading: reading.nullable(),
 });
 export type Me = z.infer<typeof me>;
 

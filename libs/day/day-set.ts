@@ -109,5 +109,5 @@ export function envelopeOf(set: DaySet): DaySpan | null {
 
 /** The set in words, spans joined by `or`; `no day` when empty. */
 export function saySet(set: DaySet): string {
-  return set.length === 0 ? 'no day' : set.map(saySpan).join(', or ');
+  return set.length === 0 ? 'no day' : set.map((span) => saySpan(span)).join(', or ');
 }

@@ -27,10 +27,13 @@ export function meetOfSpans(a: DaySpan, b: DaySpan): DaySpan | null {
   return from < to ? { from, to } : null;
 }
 
-/** A span in words: `3 Mar 2017 to 4 Apr 2018`, both days inside it; open sides read `since` and `until`. */
-export function saySpan({ from, to }: DaySpan): string {
+/**
+ * A span in words: `3 Mar 2017 to 4 Apr 2018`, both days inside it; open sides read `since` and `until`. `say` writes a
+ * day in another manner.
+ */
+export function saySpan({ from, to }: DaySpan, say: (day: Day) => string = sayDay): string {
   if (from === -Infinity && to === Infinity) return 'any day';
-  if (from === -Infinity) return `until ${sayDay(to - 1)}`;
-  if (to === Infinity) return `since ${sayDay(from)}`;
-  return from === to - 1 ? sayDay(from) : `${sayDay(from)} to ${sayDay(to - 1)}`;
+  if (from === -Infinity) return `until ${say(to - 1)}`;
+  if (to === Infinity) return `since ${say(from)}`;
+  return from === to - 1 ? say(from) : `${say(from)} to ${say(to - 1)}`;
 }

@@ -3,6 +3,7 @@ import { OWNERS_CAUTION } from './cautions';
 import type { Block, Line, Paper, Picture } from './paper';
 import { consentWords, photoWords, placeOfPhoto, sheetLines, sheetPhotos, warrantyWords } from './sheet-lines';
 import type { Saying } from './saying';
+import { unitName } from './unit-name';
 
 const number = (text: string): Line => ({ text, number: true });
 
@@ -59,7 +60,7 @@ function head({ number: ticketNumber, closedAt, owner }: TicketView, settings: P
 const filled = (line: Line): boolean => line !== '';
 
 function unitBlocks({ unit, complaint }: TicketView): Block[] {
-  const name = [unit.makerName, unit.lineName, unit.modelNumber].filter(Boolean).join(' ') || 'Unit not identified';
+  const name = unitName(unit);
   const serial = unit.serial ?? `not readable (${unit.serialAbsent ?? 'no reason given'})`;
   const line: Line = [
     { text: name, strong: true },

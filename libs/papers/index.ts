@@ -1,5 +1,7 @@
 export * from './paper';
 export * from './saying';
+export * from './unit-name';
+export * from './reader';
 export * from './sheet-lines';
 export * from './handover-sheet';
 export * from './label-sheets';

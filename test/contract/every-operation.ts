@@ -275,6 +275,8 @@ async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
   const again = await signedIn(shop, 'nils', 'kettle harbour seven oak');
   await walk.call('session-sign-out-everywhere', { as: again });
   await walk.call('session-who-am-i', administrator);
+  const reading = { manner: 'en-US' as const, torque: 'lbf·ft' as const, length: 'in' as const };
+  await walk.call('session-read', { ...administrator, body: { reading } });
   await walk.call('session-demo-people', { as: shop.anonymous() });
   await signInElsewhere(shop, walk, path);
   await walk.call('session-sign-out', { as: await signedIn(shop, 'technician', PASSWORD) });

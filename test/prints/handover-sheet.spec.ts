@@ -19,6 +19,7 @@ const PRINTS: PrintSettings = {
   labels: 'a4-3x8',
   manner: 'en-GB',
   torque: 'N·m',
+  length: 'mm',
 };
 
 async function pdf(id = ticket.id, role: 'technician' | 'manager' = 'technician') {

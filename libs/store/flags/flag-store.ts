@@ -2,13 +2,14 @@ import type { FlagRow, FlagStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { iso } from '../tickets/iso';
+import { UNIT_NAME } from '../units/unit-name';
 
 const FLAG = Prisma.sql`
   SELECT f.id, f.version, f.unit_id AS "unitId", f.position_id AS "positionId", f.place, f.verdict, f.severity, f.reason,
          f.state, ${iso('f.opened_at')} AS "openedAt", dp.name AS "decidedBy", ${iso('f.decided_at')} AS "decidedAt",
          f.decision_why AS "decisionWhy", f.accepted_until::text AS "acceptedUntil",
          json_build_object('id', t.id, 'number', t.number, 'stage', t.stage, 'bench', b.code) AS ticket,
-         coalesce(k.name || ' ' || coalesce(m.name, l.name), 'Unit not identified') AS unit, o.name AS owner,
+         ${UNIT_NAME} AS unit, o.name AS owner,
          p.code AS position, p.name AS "positionName",
          place_word(p.place_names, f.place) AS "placeName",
          CASE WHEN a.id IS NULL THEN NULL

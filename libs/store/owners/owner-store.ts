@@ -2,6 +2,7 @@ import type { Owner, UnitRow as OwnedUnit } from '../../contracts';
 import type { OwnerStore } from '../../usecases';
 import { escapeLike } from '../catalogue/catalogue-store';
 import type { Db } from '../db';
+import { UNIT_NAME } from '../units/unit-name';
 
 export function ownerStore(db: Db): OwnerStore {
   return {
@@ -32,7 +33,7 @@ export function ownerStore(db: Db): OwnerStore {
       return count === 1;
     },
     unitsOf: (id) => db.$queryRaw<OwnedUnit[]>`
-      SELECT u.id, coalesce(k.name || ' ' || coalesce(m.name, l.name), 'Unit not identified') AS name, u.serial,
+      SELECT u.id, ${UNIT_NAME} AS name, u.serial,
              l.code AS "lineCode", t.number AS "openTicket"
       FROM unit u
       LEFT JOIN product_line l ON l.id = u.line_id LEFT JOIN maker k ON k.id = l.maker_id

@@ -4,8 +4,8 @@ import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { eraseOwner } from './erase-owner';
 import { iso } from '../tickets/iso';
+import { UNIT_NAME } from '../units/unit-name';
 
-const UNIT_NAME = Prisma.sql`coalesce(k.name || ' ' || coalesce(m.name, l.name), 'Unit not identified')`;
 const UNIT_TABLES = Prisma.sql`unit u LEFT JOIN product_line l ON l.id = u.line_id LEFT JOIN maker k ON k.id = l.maker_id
   LEFT JOIN model m ON m.id = u.model_id`;
 const inSight = (sight: number | null) => Prisma.sql`(${sight}::int IS NULL OR o.location_id = ${sight}::int)`;

@@ -1,10 +1,12 @@
 import type { PersonRow, SessionStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import { READING } from './reading-columns';
 import { SECOND_FACTOR } from './second-factor-column';
 
 const PERSON = Prisma.sql`
   p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", ${SECOND_FACTOR},
+  ${READING},
   json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location`;
 
 type SessionColumns = PersonRow & { lastSeenAt: Date; expiresAt: Date };
@@ -38,6 +40,10 @@ export function sessionStore(db: Db): SessionStore {
     },
     async remove(tokenHash) {
       await db.$executeRaw`DELETE FROM session WHERE token_hash = ${tokenHash}`;
+    },
+    async setReading(personId, reading) {
+      const kept = reading === null ? null : JSON.stringify(reading);
+      await db.$executeRaw`UPDATE person SET reading = ${kept}::jsonb WHERE id = ${personId}::int`;
     },
     async removeExpired(before) {
       await db.$executeRaw`DELETE FROM session WHERE expires_at < ${new Date(before)}`;

@@ -1,8 +1,9 @@
 import { Prisma } from '../generated/client';
+import { UNIT_NAME } from '../units/unit-name';
 
 /** The columns of a ticket's card, and the tables they come from (t, u, o, l, k, m, b). */
 export const CARD = Prisma.sql`
-  t.id, t.number, t.stage, coalesce(k.name || ' ' || coalesce(m.name, l.name), 'Unit not identified') AS unit, u.serial,
+  t.id, t.number, t.stage, ${UNIT_NAME} AS unit, u.serial,
   o.name AS owner, t.promised_on::text AS "promisedOn", t.hold_reason AS "onHold", t.version,
   CASE WHEN b.id IS NULL THEN NULL ELSE json_build_object('id', b.id, 'code', b.code) END AS bench,
   (SELECT count(*)::int FROM flag f WHERE f.ticket_id = t.id AND f.state = 'open') AS "openFlags",

@@ -1,4 +1,4 @@
-import type { Role } from '../../contracts';
+import type { Reading, Role } from '../../contracts';
 
 /** A person of the shop as sign-in and guard need them. */
 export interface PersonRow {
@@ -11,6 +11,10 @@ export interface PersonRow {
   /** `missing` where the shop requires one of the role and the person has none yet. */
   readonly secondFactor: 'on' | 'off' | 'missing';
   readonly location: { readonly id: number; readonly code: string; readonly name: string };
+  /** What the person chose for reading the page; null for as the shop does. */
+  readonly ownReading: Reading | null;
+  /** What the shop has settled about prints, as it is kept; it is also how the page is read where nobody chose. */
+  readonly shopPrints: unknown;
 }
 
 /** A sign-in. Instants are epoch milliseconds. */
@@ -31,6 +35,7 @@ export interface SessionStore {
   remove(tokenHash: string): Promise<void>;
   /** Removes sessions that ended before the instant. */
   removeExpired(before: number): Promise<void>;
+  setReading(personId: number, reading: Reading | null): Promise<void>;
 }
 
 export interface SettingStore {

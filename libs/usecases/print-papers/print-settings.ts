@@ -9,8 +9,12 @@ export const PRINTS = 'prints';
 
 /** What the shop has settled about prints; the usual for whatever it has not. */
 export async function printSettingsOf({ settings }: Pick<Tables, 'settings'>): Promise<PrintSettings> {
-  const kept = (await settings.read(PRINTS)) as Partial<PrintSettings> | null;
-  const read = printSettings.safeParse({ ...USUAL_PRINTS, ...kept });
+  return readPrints(await settings.read(PRINTS));
+}
+
+/** The setting as it is kept, made whole with the usual. */
+export function readPrints(kept: unknown): PrintSettings {
+  const read = printSettings.safeParse({ ...USUAL_PRINTS, ...(kept as Partial<PrintSettings> | null) });
   return read.success ? read.data : USUAL_PRINTS;
 }
 

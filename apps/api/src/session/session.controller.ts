@@ -1,10 +1,19 @@
-import { Body, Controller, Delete, Get, HttpCode, Inject, Post, Req, Res } from '@nestjs/common';
+import { Body, Controller, Delete, Get, HttpCode, Inject, Post, Put, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { createZodDto, ZodResponse } from 'nestjs-zod';
 import type { Config } from '../../../../libs/config';
-import { changePassword, demoPeople, me, signIn, useLink as useLinkSchema, type Me } from '../../../../libs/contracts';
+import {
+  changePassword,
+  demoPeople,
+  me,
+  ownReading,
+  signIn,
+  useLink as useLinkSchema,
+  type Me,
+} from '../../../../libs/contracts';
 import {
   changeOwnPassword,
+  chooseReading,
   listDemoPeople,
   meOf,
   signIn as signInPerson,
@@ -27,6 +36,7 @@ import { SignInDoor } from './sign-in-door';
 class SignInDto extends createZodDto(signIn) {}
 class UseLinkDto extends createZodDto(useLinkSchema) {}
 class ChangePasswordDto extends createZodDto(changePassword) {}
+class OwnReadingDto extends createZodDto(ownReading) {}
 class MeDto extends createZodDto(me) {}
 class DemoPeopleDto extends createZodDto(demoPeople) {}
 
@@ -64,6 +74,14 @@ export class SessionController {
   @ZodResponse({ status: 200, type: MeDto })
   whoAmI(@CurrentPerson() person: PersonRow): Me {
     return meOf(person);
+  }
+
+  @Put('reading')
+  @ForOwnSignIn()
+  @Says('Chooses how the page writes days, numbers, torques and lengths for the person; null as the shop does.')
+  @ZodResponse({ status: 200, type: MeDto })
+  read(@Body() input: OwnReadingDto, @CurrentPerson() person: PersonRow): Promise<Me> {
+    return chooseReading(this.ports, person, input.reading);
   }
 
   @Delete()

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Outlet, useLocation, useNavigate } from '@tanstack/react-router';
-import { lazy, Suspense, useCallback } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useRef } from 'react';
 import { FailedView } from '../components/failed-view';
 import { LoadingView } from '../components/loading-view';
 import { KeysHelp } from '../features/keys/keys-help';
@@ -25,6 +25,7 @@ export function RootLayout() {
   const person = session.data ?? null;
   useLiveUpdates(person !== null && person.secondFactor !== 'missing');
   const { pathname, hash, searchStr } = useLocation();
+  const page = usePageOnArrival(pathname);
   const navigate = useNavigate();
   const home = useCallback(() => void navigate({ to: '/', replace: true }), [navigate]);
   if (pathname === '/welcome' && hash !== '') {
@@ -55,10 +56,22 @@ export function RootLayout() {
         To the page
       </a>
       <ShopHeader person={person} />
-      <main id="page" className={classes.page} tabIndex={-1}>
+      <main key={JSON.stringify(person.reading)} ref={page} id="page" className={classes.page} tabIndex={-1}>
         <Outlet />
       </main>
       <KeysHelp />
     </>
   );
+}
+
+/** Whoever goes to another page by keys or by ear is at its beginning, not at the link that led there. */
+function usePageOnArrival(pathname: string) {
+  const page = useRef<HTMLElement>(null);
+  const before = useRef(pathname);
+  useEffect(() => {
+    if (before.current === pathname) return;
+    before.current = pathname;
+    page.current?.focus({ preventScroll: true });
+  }, [pathname]);
+  return page;
 }

@@ -1,5 +1,6 @@
 import type { BuildDates } from '../../../../libs/contracts';
 import { evidenceWords } from '../lib/evidence-words';
+import { Said } from './said';
 import classes from './conflicts.module.css';
 
 /** Every smallest set of pieces that cannot all be true, each piece by its name and what it says. */
@@ -13,7 +14,7 @@ export function Conflicts({ buildDates: { conflicts, evidence } }: { buildDates:
         <ul key={ids.join()}>
           {pieces(ids).map(({ id, kind, sentence }) => (
             <li key={id}>
-              <strong>{evidenceWords(kind)}:</strong> {sentence}
+              <strong>{evidenceWords(kind)}:</strong> <Said>{sentence}</Said>
             </li>
           ))}
         </ul>

@@ -1,4 +1,5 @@
 import type { FitView } from '../../../../libs/contracts';
+import { Said } from './said';
 
 const SUMMARY = {
   yes: 'By its measures it goes in.',
@@ -15,7 +16,7 @@ export function FitFindings({ fit }: { fit: FitView | null }) {
     <div data-fit={fit.fits}>
       {against.map(({ field, sentence }) => (
         <p key={field}>
-          <strong>Does not fit.</strong> {sentence}
+          <strong>Does not fit.</strong> <Said>{sentence}</Said>
         </p>
       ))}
       <details>

@@ -1,4 +1,5 @@
 import type { BuildDates } from '../../../../libs/contracts';
+import { Said } from './said';
 import classes from './look-at-next.module.css';
 
 interface LookAtNextProps {
@@ -15,7 +16,9 @@ export function LookAtNext({ buildDates: { lookAt, needed, days, conflicts }, ru
         <h3>Look at next</h3>
         <ol className={classes.list}>
           {lookAt.map(({ kind, sentence }) => (
-            <li key={kind}>{sentence}</li>
+            <li key={kind}>
+              <Said>{sentence}</Said>
+            </li>
           ))}
         </ol>
       </>

@@ -1,5 +1,6 @@
 import { Button } from '@mantine/core';
 import type { BuildDates } from '../../../../libs/contracts';
+import { Said } from './said';
 
 export type OtherReading = BuildDates['otherReadings'][number];
 
@@ -21,7 +22,9 @@ export function OtherReadings({ buildDates: { otherReadings }, onTake, busy = fa
           const take = onTake(reading);
           return (
             <li key={`${reading.id}-${reading.serial}`}>
-              <p>{reading.sentence}</p>
+              <p>
+                <Said>{reading.sentence}</Said>
+              </p>
               {take ? (
                 <Button loading={busy} onClick={take}>
                   It reads {reading.serial}

@@ -2,13 +2,16 @@ import type { RulingPiece, RulingView } from '../../../../libs/contracts';
 import { pieceWords } from '../lib/piece-words';
 import { SOURCE_WORDS, sayDayText, saySpans } from '../lib/say';
 import { RulingTimeline } from './ruling-timeline';
+import { Said } from './said';
 import classes from './ruling-why.module.css';
 
 /** The whole of a ruling: the answer along the build dates, the paper behind each stretch, what it overrode and barred. */
 export function RulingWhy({ ruling }: { ruling: RulingView }) {
   return (
     <div className={classes.why}>
-      <p>{ruling.sentence}</p>
+      <p>
+        <Said>{ruling.sentence}</Said>
+      </p>
       {ruling.pieces.length > 1 ? <RulingTimeline ruling={ruling} /> : null}
       <ul>
         {ruling.pieces.map((piece, index) => (
@@ -27,9 +30,9 @@ function Piece({ piece }: { piece: RulingPiece }) {
       <p>
         <strong>
           {piece.built.length > 0 ? `Built ${saySpans(piece.built)}` : 'Built on any day'}
-          {piece.when.map((condition) => `, ${condition}`).join('')}:
+          <Said>{`${piece.when.map((condition) => `, ${condition}`).join('')}:`}</Said>
         </strong>{' '}
-        {pieceWords(piece)}.
+        <Said>{`${pieceWords(piece)}.`}</Said>
       </p>
       {piece.source ? (
         <p>

@@ -1,18 +1,20 @@
 import { Button } from '@mantine/core';
-import { useLocalStorage } from '@mantine/hooks';
-import type { StrengthView } from '../../../../libs/contracts';
+import { useState } from 'react';
+import type { StrengthView, TorqueUnit } from '../../../../libs/contracts';
 import { torqueIn } from '../../../../libs/fastener';
-import { axisTicks, sayTorque, type FirstUnit } from '../lib/torque-words';
+import { sayNumber, sayTorque, torqueFirst } from '../lib/say';
+import { axisTicks } from '../lib/torque-words';
 import { Caution } from './caution';
 import classes from './torque-bar.module.css';
 import { torqueMarks, torqueInWords, type TorqueMark } from './torque-marks';
+import { Said } from './said';
 
 /**
  * How wrong a wrong shear fastener is: required part, fitted part and the drive line's rating on one torque axis, the
- * same in sentences, and the caution. Which unit comes first is kept on this device.
+ * same in sentences, and the caution. The unit the person reads first comes first, until the other is asked for.
  */
 export function TorqueBar({ strength }: { strength: StrengthView }) {
-  const [unit, setUnit] = useLocalStorage<FirstUnit>({ key: 'revright.torque-unit', defaultValue: 'N·m' });
+  const [unit, setUnit] = useState(torqueFirst);
   const other = unit === 'N·m' ? 'lbf·ft' : 'N·m';
   const marks = torqueMarks(strength);
   return (
@@ -21,10 +23,14 @@ export function TorqueBar({ strength }: { strength: StrengthView }) {
       <figcaption>
         <p>
           {strength.signal ? <strong>{strength.signal}. </strong> : null}
-          <strong>{strength.sentences[0]}</strong>
+          <strong>
+            <Said>{strength.sentences[0] ?? ''}</Said>
+          </strong>
         </p>
         {strength.sentences.slice(1).map((sentence) => (
-          <p key={sentence}>{sentence}</p>
+          <p key={sentence}>
+            <Said>{sentence}</Said>
+          </p>
         ))}
         <Caution>{strength.caution}</Caution>
         {marks.length > 0 ? (
@@ -37,7 +43,7 @@ export function TorqueBar({ strength }: { strength: StrengthView }) {
   );
 }
 
-function Picture({ marks, unit }: { marks: readonly TorqueMark[]; unit: FirstUnit }) {
+function Picture({ marks, unit }: { marks: readonly TorqueMark[]; unit: TorqueUnit }) {
   const ticks = axisTicks(torqueIn(Math.max(...marks.map(({ high }) => high)), unit));
   const most = ticks.at(-1)!;
   const at = (nm: number) => `${((torqueIn(nm, unit) / most) * 100).toFixed(2)}%`;
@@ -54,7 +60,7 @@ function Picture({ marks, unit }: { marks: readonly TorqueMark[]; unit: FirstUni
       <div className={classes.axis}>
         {ticks.map((tick) => (
           <span key={tick} className={classes.tick} style={{ left: `${(tick / most) * 100}%` }}>
-            {tick}
+            {sayNumber(tick)}
           </span>
         ))}
         {marks.map((mark) => (

@@ -1,5 +1,5 @@
-import type { StrengthView } from '../../../../libs/contracts';
-import { sayTorque, type FirstUnit } from '../lib/torque-words';
+import type { StrengthView, TorqueUnit } from '../../../../libs/contracts';
+import { sayTorque } from '../lib/say';
 
 /** One mark on the torque axis, in N·m; equal ends are one value. */
 export interface TorqueMark {
@@ -19,7 +19,7 @@ export function torqueMarks({ required, fitted, rated }: StrengthView): TorqueMa
 }
 
 /** The picture for who does not see it. */
-export function torqueInWords(marks: readonly TorqueMark[], unit: FirstUnit): string {
+export function torqueInWords(marks: readonly TorqueMark[], unit: TorqueUnit): string {
   const said = marks.map((mark) => `${mark.label} ${sayTorque(mark, unit)}.`).join(' ');
   return marks.some(({ kind }) => kind === 'rated') ? said : `${said} The drive line's rating is not known.`;
 }

@@ -4,6 +4,7 @@ import type { UnitNoteView } from '../../../../libs/contracts';
 import { sayDayText } from '../lib/say';
 import { useMay } from '../lib/session';
 import { ReasonDialog } from './reason-dialog';
+import { Said } from './said';
 import classes from './unit-notes.module.css';
 
 interface UnitNotesProps {
@@ -27,7 +28,8 @@ export function UnitNotes({ notes, words, busy, error, onSettle }: UnitNotesProp
       {notes.map(({ id, sentence, source, on }) => (
         <div key={id} className={classes.note}>
           <p>
-            <strong>{words}</strong> {sentence} <span className="soft">{`${source}, ${sayDayText(on)}`}</span>
+            <strong>{words}</strong> <Said>{sentence}</Said>{' '}
+            <span className="soft">{`${source}, ${sayDayText(on)}`}</span>
           </p>
           {may && onSettle ? (
             <Button aria-label={`Settle the note of ${source}`} onClick={() => setSettling(id)}>
@@ -47,7 +49,9 @@ export function UnitNotes({ notes, words, busy, error, onSettle }: UnitNotesProp
         onClose={close}
         onReason={(reason) => (settling === null ? undefined : onSettle?.(settling, reason, close))}
       >
-        <p>{asked?.sentence}</p>
+        <p>
+          <Said>{asked?.sentence ?? ''}</Said>
+        </p>
         <p className="soft">It does not come up again while the same part stays in its place.</p>
       </ReasonDialog>
     </>

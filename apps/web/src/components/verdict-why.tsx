@@ -3,6 +3,7 @@ import { ACTION_WORDS, SOURCE_WORDS, sayDayText } from '../lib/say';
 import { withoutVerdictWord } from '../lib/verdict-words';
 import { TorqueBar } from './torque-bar';
 import { VerdictMark } from './verdict-mark';
+import { Said } from './said';
 import classes from './verdict-why.module.css';
 
 /** A verdict as shape, word and one line of why; everything behind it one tap away. */
@@ -10,7 +11,10 @@ export function VerdictWhy({ verdict }: { verdict: VerdictView }) {
   return (
     <div className={classes.verdict}>
       <p className={classes.line}>
-        <VerdictMark verdict={verdict.verdict} /> <span>{withoutVerdictWord(verdict.sentence, verdict.verdict)}</span>
+        <VerdictMark verdict={verdict.verdict} />{' '}
+        <span>
+          <Said>{withoutVerdictWord(verdict.sentence, verdict.verdict)}</Said>
+        </span>
       </p>
       <details>
         <summary>Why</summary>
@@ -18,7 +22,9 @@ export function VerdictWhy({ verdict }: { verdict: VerdictView }) {
           {factsOf(verdict).map(([what, said]) => (
             <div key={what}>
               <dt>{what}</dt>
-              <dd>{said}</dd>
+              <dd>
+                <Said>{said}</Said>
+              </dd>
             </div>
           ))}
         </dl>

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import type { WallChartView } from '../../../../libs/contracts';
-import { saySpanText } from '../lib/say';
+import { saySentence, saySpanText } from '../lib/say';
 import { layWall, spanWords, WALL, type DrawnRow, type DrawnSpan } from '../lib/wall-layout';
 import { INK_COUNT, WallInks } from './wall-inks';
 import classes from './wall-picture.module.css';
@@ -52,8 +52,8 @@ function WallRow({ drawn, before, inks }: { drawn: DrawnRow; before: DrawnRow | 
       )}
       {row.when ? (
         <text className={classes.units} x={2} y={named ? middle + 4 : middle + 14}>
-          <title>{row.when}</title>
-          {shortened(row.when)}
+          <title>{saySentence(row.when)}</title>
+          {shortened(saySentence(row.when))}
         </text>
       ) : null}
       <line className={classes.baseline} x1={WALL.label} x2={WALL.width} y1={bottomOf(y)} y2={bottomOf(y)} />

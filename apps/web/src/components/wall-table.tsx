@@ -3,6 +3,7 @@ import type { PartRef, WallChartView } from '../../../../libs/contracts';
 import { saySpanText } from '../lib/say';
 import { spanWords } from '../lib/wall-layout';
 import { PartNumber } from './part-number';
+import { Said } from './said';
 import classes from './wall-picture.module.css';
 
 /** What the wall picture shows, in words: built from .. to .. this part, what else is allowed, what never, by which paper. */
@@ -26,7 +27,12 @@ export function WallTable({ chart }: { chart: WallChartView }) {
             <tr key={`${row.position} ${row.when} ${span.from}`}>
               <td>
                 {row.positionName}
-                {row.when ? <span className="soft"> {row.when}</span> : null}
+                {row.when ? (
+                  <span className="soft">
+                    {' '}
+                    <Said>{row.when}</Said>
+                  </span>
+                ) : null}
               </td>
               <td>{saySpanText(span)}</td>
               <td className={span.outcome === 'decided' ? classes.part : undefined}>{spanWords(span)}</td>
@@ -34,7 +40,9 @@ export function WallTable({ chart }: { chart: WallChartView }) {
               <td>
                 <Numbers parts={span.barred} />
               </td>
-              <td>{span.papers.join('; ')}</td>
+              <td>
+                <Said>{span.papers.join('; ')}</Said>
+              </td>
             </tr>
           )),
         )}

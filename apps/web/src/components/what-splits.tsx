@@ -1,4 +1,5 @@
 import type { BuildDates } from '../../../../libs/contracts';
+import { Said } from './said';
 
 /** Why the possible days are several spans: a sentence for each gap between them. */
 export function WhatSplits({ buildDates: { splits } }: { buildDates: BuildDates }) {
@@ -6,7 +7,9 @@ export function WhatSplits({ buildDates: { splits } }: { buildDates: BuildDates 
   return (
     <ul>
       {splits.map((sentence) => (
-        <li key={sentence}>{sentence}</li>
+        <li key={sentence}>
+          <Said>{sentence}</Said>
+        </li>
       ))}
     </ul>
   );

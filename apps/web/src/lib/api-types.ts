@@ -1368,6 +1368,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/session/reading": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /** Chooses how the page writes days, numbers, torques and lengths for the person; null as the shop does. */
+        put: operations["session-read"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/session/second-factor": {
         parameters: {
             query?: never;
@@ -3261,6 +3278,8 @@ export interface components {
             /** @enum {string} */
             secondFactor: "on" | "off" | "missing";
             permissions: string[];
+            reading: components["schemas"]["Reading"];
+            ownReading: components["schemas"]["Reading"] | null;
         };
         MinorUnits: number;
         MissingPoint: {
@@ -3362,6 +3381,9 @@ export interface components {
         OrderList: {
             lines: components["schemas"]["OrderLine"][];
             open: components["schemas"]["ShelfOrder"][];
+        };
+        OwnReadingInput: {
+            reading: components["schemas"]["ReadingInput"] | null;
         };
         Owner: {
             id: components["schemas"]["RowId"];
@@ -3616,6 +3638,8 @@ export interface components {
             manner: "en-GB" | "en-US" | "en-CA" | "de-DE" | "fr-FR" | "nl-NL" | "sv-SE" | "pl-PL" | "es-ES" | "it-IT";
             /** @enum {string} */
             torque: "N·m" | "lbf·ft";
+            /** @enum {string} */
+            length: "mm" | "in";
             shopName: string;
             address: string;
             phone: string;
@@ -3642,6 +3666,22 @@ export interface components {
         Published: {
             bulletin: components["schemas"]["BulletinRow"];
             recheck: components["schemas"]["RecheckView"];
+        };
+        Reading: {
+            /** @enum {string} */
+            manner: "en-GB" | "en-US" | "en-CA" | "de-DE" | "fr-FR" | "nl-NL" | "sv-SE" | "pl-PL" | "es-ES" | "it-IT";
+            /** @enum {string} */
+            torque: "N·m" | "lbf·ft";
+            /** @enum {string} */
+            length: "mm" | "in";
+        };
+        ReadingInput: {
+            /** @enum {string} */
+            manner: "en-GB" | "en-US" | "en-CA" | "de-DE" | "fr-FR" | "nl-NL" | "sv-SE" | "pl-PL" | "es-ES" | "it-IT";
+            /** @enum {string} */
+            torque: "N·m" | "lbf·ft";
+            /** @enum {string} */
+            length: "mm" | "in";
         };
         Reason: string;
         ReceivePartInput: {
@@ -7385,6 +7425,37 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-read": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OwnReadingInput"];
+            };
+        };
+        responses: {
+            /** @description Chooses how the page writes days, numbers, torques and lengths for the person; null as the shop does. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
             };
             400: components["responses"]["Refused400"];
             401: components["responses"]["Refused401"];

@@ -1,24 +1,37 @@
-import { dayOfInstant, parseDay, sayDay, saySpan } from '../../../../libs/day';
-
-/** `2017-03-03` as `3 Mar 2017`; text that is no day is given back. */
-export function sayDayText(text: string): string {
-  const value = parseDay(text);
-  return value === null ? text : sayDay(value);
-}
+import { USUAL_PRINTS, type Reading, type TorqueUnit } from '../../../../libs/contracts';
+import { readerOf, type Reader, type TorqueRange } from '../../../../libs/papers';
 
 const zone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone;
+const readerFor = (reading: Reading): Reader => readerOf(reading, zone());
+
+/*
+ * Every day, number, sum, torque and length on the page is written here, as the person at the page reads it. One person
+ * is at a page at a time: who signs in brings their reading, and the frame draws the page anew when it changes.
+ */
+let reader = readerFor(USUAL_PRINTS);
+
+/** From now on the page writes for somebody who reads so; the usual where nobody is signed in. */
+export function writeFor(reading: Reading | undefined): void {
+  reader = readerFor(reading ?? USUAL_PRINTS);
+}
+
+/** The unit the person at the page reads torques in first. */
+export const torqueFirst = (): TorqueUnit => reader.reading.torque;
+
+/** `2017-03-03` as `3 Mar 2017`; text that is no day is given back. */
+export const sayDayText = (text: string): string => reader.day(text);
+
+/** The same without its year. */
+export const sayDayOfYear = (text: string): string => reader.dayOfYear(text);
+
+/** The month of a day: `Mar 2017`. */
+export const sayMonthText = (text: string): string => reader.month(text);
 
 /** An instant as `3 Mar 2017, 14:05` in the zone of the device. */
-export function sayInstant(text: string): string {
-  const at = new Date(text);
-  const clock = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' }).format(at);
-  return `${sayDay(dayOfInstant(at, zone()))}, ${clock}`;
-}
+export const sayInstant = (text: string): string => reader.instant(text);
 
 /** The day of an instant as `3 Mar 2017` in the zone of the device. */
-export function sayInstantDay(text: string): string {
-  return sayDay(dayOfInstant(new Date(text), zone()));
-}
+export const sayInstantDay = (text: string): string => reader.instantDay(text);
 
 /** Today on this device as `YYYY-MM-DD`. */
 export function todayText(): string {
@@ -26,27 +39,32 @@ export function todayText(): string {
 }
 
 /** A closed-open span of day texts in words, both days inside it. */
-export function saySpanText({ from, to }: { from: string | null; to: string | null }): string {
-  return saySpan({
-    from: from === null ? -Infinity : (parseDay(from) ?? -Infinity),
-    to: to === null ? Infinity : (parseDay(to) ?? Infinity),
-  });
-}
+export const saySpanText = (span: { from: string | null; to: string | null }): string => reader.span(span);
 
 /** Several spans in words: `3 Mar 2017 to 4 Apr 2017 or 1 May 2018 to 2 Jun 2018`. */
 export function saySpans(spans: readonly { from: string | null; to: string | null }[]): string {
   return spans.map(saySpanText).join(' or ');
 }
 
+/** A number; `digits` behind the point where it always has as many. */
+export const sayNumber = (value: number, digits?: number): string => reader.number(value, digits);
+
+/** A torque or a range of torques in N·m, in both units. */
+export const sayTorque = (nm: TorqueRange, first?: TorqueUnit): string => reader.torque(nm, first);
+
+/** A length in millimetres, in both units. */
+export const sayLength = (mm: number): string => reader.length(mm);
+
+/** A sentence of the program, with the days, torques and lengths in it as the person reads them. */
+export const saySentence = (text: string): string => reader.sentence(text);
+
 /** `1 place`, `3 places`. */
 export function count(many: number, one: string, more = `${one}s`): string {
-  return `${many} ${many === 1 ? one : more}`;
+  return `${sayNumber(many)} ${many === 1 ? one : more}`;
 }
 
 /** Minor units as money of the shop's currency. */
-export function sayMoney(minor: number, currency: string): string {
-  return new Intl.NumberFormat(undefined, { style: 'currency', currency }).format(minor / 100);
-}
+export const sayMoney = (minor: number, currency: string): string => reader.money(minor, currency);
 
 /** `12.50` or `12,50` as minor units; null for anything else. */
 export function readMoney(text: string): number | null {

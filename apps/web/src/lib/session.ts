@@ -2,6 +2,7 @@ import { queryOptions, useQuery, type QueryClient } from '@tanstack/react-query'
 import { me, type Me } from '../../../../libs/contracts';
 import { request } from './api-client';
 import { ApiProblem } from './problem';
+import { writeFor } from './say';
 
 /** Who is signed in; null when nobody is. */
 export const sessionQuery = queryOptions({
@@ -12,7 +13,9 @@ export const sessionQuery = queryOptions({
   refetchOnReconnect: ({ state }) => state.data?.secondFactor !== 'missing',
   queryFn: async (): Promise<Me | null> => {
     try {
-      return await request(me, 'GET', '/session');
+      const person = await request(me, 'GET', '/session');
+      writeFor(person.reading);
+      return person;
     } catch (error) {
       if (error instanceof ApiProblem && error.problem.status === 401) return null;
       throw error;
@@ -28,5 +31,11 @@ export function useMay(permission: string): boolean {
 /** Someone comes or goes: whatever was fetched for the one before is forgotten, and every view of the session knows. */
 export function changePerson(client: QueryClient, person: Me | null): void {
   client.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== sessionQuery.queryKey[0] });
+  knowPerson(client, person);
+}
+
+/** What is told anew of the person at the page; the page writes as they read from now on. */
+export function knowPerson(client: QueryClient, person: Me | null): void {
+  writeFor(person?.reading);
   client.setQueryData(sessionQuery.queryKey, person);
 }

@@ -15,13 +15,13 @@ export function HandoverSheetPage() {
     <QueryView query={ticket} what="the ticket">
       {(data) => (
         <>
-          <p className="no-print">
+          <p className="no-print bar">
             <Link to="/tickets/$id" params={{ id }}>
               Back to {data.number}
-            </Link>{' '}
+            </Link>
             <Button component="a" href={`/api/tickets/${id}/sheet.pdf`} target="_blank" rel="noopener" variant="filled">
               Open the sheet as a PDF
-            </Button>{' '}
+            </Button>
             <Button onClick={() => window.print()}>Print this page</Button>
           </p>
           <HandoverSheet ticket={data} />

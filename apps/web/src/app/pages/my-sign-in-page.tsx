@@ -1,15 +1,17 @@
 import { Button } from '@mantine/core';
-import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { ActProblem } from '../../components/act-problem';
 import classes from '../../features/session/own-sign-in.module.css';
 import { OwnPasswordForm } from '../../features/session/own-password-form';
+import { ReadingForm } from '../../features/session/reading-form';
 import { SecondFactor } from '../../features/session/second-factor';
 import { send } from '../../lib/api-client';
-import { changePerson } from '../../lib/session';
+import { changePerson, sessionQuery } from '../../lib/session';
 
-/** One's own password and second factor, and the way out of every device. */
+/** How one reads the page, one's own password and second factor, and the way out of every device. */
 export function MySignInPage() {
   const client = useQueryClient();
+  const person = useQuery(sessionQuery).data;
   const everywhere = useMutation({
     mutationFn: () => send('DELETE', '/session/all'),
     onSuccess: () => {
@@ -19,7 +21,13 @@ export function MySignInPage() {
   return (
     <>
       <h1>My sign-in</h1>
-      <section aria-labelledby="password">
+      {person ? (
+        <section aria-labelledby="reading">
+          <h2 id="reading">Days, numbers and units on the page</h2>
+          <ReadingForm person={person} />
+        </section>
+      ) : null}
+      <section aria-labelledby="password" className={classes.part}>
         <h2 id="password">Password</h2>
         <OwnPasswordForm />
       </section>

@@ -16,10 +16,10 @@ export function TagPage() {
     <QueryView query={ticket} what="the ticket">
       {(data) => (
         <>
-          <p className="no-print">
+          <p className="no-print bar">
             <Link to="/tickets/$id" params={{ id }}>
               Back to {data.number}
-            </Link>{' '}
+            </Link>
             <Button variant="filled" onClick={() => window.print()}>
               Print the tag
             </Button>

@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
+import { unitName } from '../../../../../libs/papers';
 import { EmptyView } from '../../components/empty-view';
 import { QueryView } from '../../components/query-view';
 import { trailQuery } from '../../features/trail/trail-query';
@@ -27,18 +28,17 @@ function Trail({ id }: { id: number }) {
   const visit = useQuery(unitQuery(id));
   const trail = useQuery(trailQuery(id));
   const unit = visit.data?.unit;
-  const name = [unit?.makerName, unit?.lineName, unit?.modelNumber].filter(Boolean).join(' ');
   return (
     <>
-      <p className="no-print">
+      <p className="no-print bar">
         <Link to="/units/$id" params={{ id }}>
           Back to the unit
-        </Link>{' '}
+        </Link>
         <Button onClick={() => window.print()}>Print this page</Button>
       </p>
       <h1>Everything done about this unit</h1>
       <p>
-        {name || 'Unit'} <span className="num">{unit?.serial ?? ''}</span>
+        {unit ? unitName(unit) : 'Unit'} <span className="num">{unit?.serial ?? ''}</span>
       </p>
       <QueryView query={trail} what="the trail">
         {(entries) => (

@@ -2,6 +2,7 @@ import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import type { UnitVisit } from '../../../../../libs/contracts';
+import { unitName } from '../../../../../libs/papers';
 import { QueryView } from '../../components/query-view';
 import { TagCode } from '../../features/tag/tag-code';
 import { unitQuery } from '../../features/unit/unit-query';
@@ -44,7 +45,7 @@ function UnitHead({ visit: { unit, openTicket } }: { visit: UnitVisit }) {
   return (
     <header className={classes.head}>
       <div>
-        <h1>{[unit.makerName, unit.lineName, unit.modelNumber].filter(Boolean).join(' ') || 'Unit not identified'}</h1>
+        <h1>{unitName(unit)}</h1>
         <p>
           <span className="num">{unit.serial ?? 'no serial'}</span>, {unit.owner.name}
         </p>

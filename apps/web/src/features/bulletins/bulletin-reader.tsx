@@ -2,6 +2,7 @@ import type { BulletinDetail } from '../../../../../libs/contracts';
 import { SOURCE_WORDS, sayDayText, sayInstant } from '../../lib/say';
 import { STATE_WORDS } from './bulletin-words';
 import { RuleItem } from './rule-item';
+import { Said } from '../../components/said';
 import classes from './bulletins.module.css';
 
 /** A paper as it is read: head, summary, the rules it opens and those it ends. */
@@ -30,7 +31,7 @@ export function BulletinReader({ bulletin }: { bulletin: BulletinDetail }) {
       <ul>
         {bulletin.ends.map(({ key, rule, on }) => (
           <li key={key} className={classes.rule}>
-            From {sayDayText(on)}: {rule ? rule.sentence : <span className="num">{key}</span>}
+            From {sayDayText(on)}: {rule ? <Said>{rule.sentence}</Said> : <span className="num">{key}</span>}
           </li>
         ))}
       </ul>

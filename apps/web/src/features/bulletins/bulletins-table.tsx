@@ -21,7 +21,12 @@ export function BulletinsTable({ bulletins }: { bulletins: readonly BulletinRow[
             </span>
             <span>
               {sayDayText(one.issued)}
-              {one.effective && one.effective !== one.issued ? `, in force ${sayDayText(one.effective)}` : ''}
+              {one.effective && one.effective !== one.issued ? (
+                <span className="soft">
+                  <br />
+                  in force {sayDayText(one.effective)}
+                </span>
+              ) : null}
             </span>
             <span className={classes.state}>{STATE_WORDS[one.state]}</span>
           </Link>

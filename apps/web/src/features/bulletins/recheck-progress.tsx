@@ -1,13 +1,11 @@
 import type { RecheckView } from '../../../../../libs/contracts';
-import { count } from '../../lib/say';
+import { count, sayNumber } from '../../lib/say';
 import classes from './bulletins.module.css';
-
-const whole = (value: number): string => value.toLocaleString();
 
 /** How far the recheck has come, and what it has changed so far. */
 export function RecheckProgress({ recheck }: { recheck: RecheckView }) {
   const done = recheck.state === 'done';
-  const pace = recheck.perSecond ? `, ${whole(Math.round(recheck.perSecond))} a second` : '';
+  const pace = recheck.perSecond ? `, ${sayNumber(Math.round(recheck.perSecond))} a second` : '';
   const left = recheck.secondsLeft ? `, about ${count(Math.ceil(recheck.secondsLeft), 'second')} left` : '';
   return (
     <section aria-labelledby="recheck" className={classes.recheck}>
@@ -18,7 +16,7 @@ export function RecheckProgress({ recheck }: { recheck: RecheckView }) {
         aria-label="Installs judged"
       />
       <p role="status">
-        {`${whole(recheck.judged)} of ${whole(recheck.planned)} installs judged`}
+        {`${sayNumber(recheck.judged)} of ${sayNumber(recheck.planned)} installs judged`}
         {done ? '.' : `${pace}${left}.`}
       </p>
       <ul className={classes.counts}>
@@ -39,7 +37,7 @@ export function RecheckProgress({ recheck }: { recheck: RecheckView }) {
 function Count({ many, words }: { many: number; words: string }) {
   return (
     <li>
-      <span className={classes.big}>{whole(many)}</span> {words}
+      <span className={classes.big}>{sayNumber(many)}</span> {words}
     </li>
   );
 }

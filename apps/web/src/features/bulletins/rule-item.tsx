@@ -1,19 +1,24 @@
 import type { RuleView } from '../../../../../libs/contracts';
 import { ACTION_WORDS } from '../../lib/say';
+import { Said } from '../../components/said';
 import classes from './bulletins.module.css';
 
 /** A fit rule as the bulletin's reader sees it: one sentence, then its facts. */
 export function RuleItem({ rule }: { rule: RuleView }) {
   return (
     <li className={classes.rule}>
-      <p>{rule.sentence}</p>
+      <p>
+        <Said>{rule.sentence}</Said>
+      </p>
       <details>
         <summary>Facts of rule {rule.key}</summary>
         <dl className={classes.facts}>
           {factsOf(rule).map(([what, said]) => (
             <div key={what}>
               <dt>{what}</dt>
-              <dd>{said}</dd>
+              <dd>
+                <Said>{said}</Said>
+              </dd>
             </div>
           ))}
         </dl>

@@ -1,4 +1,6 @@
 import type { WhatIf } from '../../../../../libs/contracts';
+import { sayNumber } from '../../lib/say';
+import { Said } from '../../components/said';
 import classes from './bulletins.module.css';
 
 const SEVERITY_WORDS: Record<string, string> = { error: 'Mend this', warning: 'Look at this', note: 'Good to know' };
@@ -31,9 +33,9 @@ export function WhatIfResult({ result }: { result: WhatIf }) {
     <section aria-labelledby="what-if" className={classes.whatIf}>
       <h2 id="what-if">If it were published now</h2>
       <p>
-        <strong>{result.changed.toLocaleString()}</strong> of {result.installs.toLocaleString()} installs would get
-        another verdict: <strong>{result.tickets.toLocaleString()}</strong> open tickets touched,{' '}
-        <strong>{result.callbacks.toLocaleString()}</strong> owners to call.
+        <strong>{sayNumber(result.changed)}</strong> of {sayNumber(result.installs)} installs would get another verdict:{' '}
+        <strong>{sayNumber(result.tickets)}</strong> open tickets touched,{' '}
+        <strong>{sayNumber(result.callbacks)}</strong> owners to call.
       </p>
       <ul>
         {result.byReason.map(({ reason, count }) => (
@@ -49,7 +51,7 @@ export function WhatIfResult({ result }: { result: WhatIf }) {
           <ul>
             {result.findings.map(({ severity, sentence }) => (
               <li key={sentence}>
-                <strong>{SEVERITY_WORDS[severity] ?? severity}:</strong> {sentence}
+                <strong>{SEVERITY_WORDS[severity] ?? severity}:</strong> <Said>{sentence}</Said>
               </li>
             ))}
           </ul>

@@ -3,8 +3,9 @@ import { useState, type FormEvent } from 'react';
 import { CONTACT_WAYS, type CallbackView, type ContactWay, type NewAttempt } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { DayField } from '../../components/day-field';
+import { todayText } from '../../lib/say';
 import { useCallbackAct } from './callbacks-query';
-import { HOW_WORDS, OUTCOME_WORDS, WAY_WORDS } from './callback-words';
+import { HOW_WORDS, nextTryAfter, OUTCOME_WORDS, WAY_WORDS } from './callback-words';
 import classes from './callbacks.module.css';
 
 const FIRST: NewAttempt = { how: 'phone', outcome: 'reached', note: '', nextOn: null };
@@ -28,7 +29,10 @@ export function AttemptForm({ callback }: { callback: CallbackView }) {
       <NativeSelect
         label="Outcome"
         value={attempt.outcome}
-        onChange={(event) => setAttempt({ ...attempt, outcome: event.currentTarget.value as NewAttempt['outcome'] })}
+        onChange={(event) => {
+          const outcome = event.currentTarget.value as NewAttempt['outcome'];
+          setAttempt({ ...attempt, outcome, nextOn: nextTryAfter(outcome, todayText()) || null });
+        }}
         data={Object.entries(OUTCOME_WORDS).map(([value, label]) => ({ value, label }))}
       />
       <TextInput
@@ -37,8 +41,8 @@ export function AttemptForm({ callback }: { callback: CallbackView }) {
         onChange={(event) => setAttempt({ ...attempt, note: event.currentTarget.value })}
       />
       <DayField
-        label="Try again on"
-        description="Today"
+        label="Next try"
+        description="stays with today's"
         value={attempt.nextOn ?? ''}
         onChange={(day) => setAttempt({ ...attempt, nextOn: day || null })}
       />

@@ -2,7 +2,7 @@ import { Button, Checkbox } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { CallbackView } from '../../../../../libs/contracts';
-import { count, sayDayText, sayInstantDay } from '../../lib/say';
+import { count, sayDayText, sayInstantDay, todayText } from '../../lib/say';
 import { useMay } from '../../lib/session';
 import { AttemptForm } from './attempt-form';
 import { AttemptList } from './attempt-list';
@@ -10,6 +10,7 @@ import { WAY_WORDS } from './callback-words';
 import { MailList } from './mail-list';
 import { ReasonList } from './reason-list';
 import { SettleDialog } from './settle-dialog';
+import { Said } from '../../components/said';
 import classes from './callbacks.module.css';
 
 interface CallbackCardProps {
@@ -26,13 +27,13 @@ export function CallbackCard({ callback, chosen, onChoose }: CallbackCardProps) 
   const { owner, unit, lastTicket } = callback;
   const open = callback.state === 'open';
   return (
-    <li className={classes.card} data-callback={callback.id}>
+    <li className={classes.card} data-callback={callback.id} tabIndex={-1} aria-label={owner.name}>
       <div className={classes.who}>
         <h2>{owner.name}</h2>
         {open && mayWork ? (
           <Checkbox
-            label="Choose"
-            aria-label={`Choose ${owner.name}, ${unit.name}`}
+            label="Write to this owner"
+            aria-label={`Write to this owner: ${owner.name}, ${unit.name}`}
             checked={chosen}
             onChange={(event) => onChoose(event.currentTarget.checked)}
           />
@@ -40,10 +41,10 @@ export function CallbackCard({ callback, chosen, onChoose }: CallbackCardProps) 
         {callback.urgent ? <strong className={classes.urgent}>Urgent: stop use</strong> : null}
         <WaysIn owner={owner} />
         <span>
-          {unit.name} <span className="num">{unit.serial ?? ''}</span>
+          <Said>{unit.name}</Said> <span className="num">{unit.serial ?? ''}</span>
         </span>
         <span className="soft">Since {sayInstantDay(callback.openedAt)}</span>
-        {callback.nextOn ? <span>Next try {sayDayText(callback.nextOn)}</span> : null}
+        {open && callback.nextOn ? <NextTry on={callback.nextOn} /> : null}
         {lastTicket ? (
           <Link to="/tickets/$id" params={{ id: lastTicket.id }}>
             {lastTicket.number}
@@ -57,7 +58,9 @@ export function CallbackCard({ callback, chosen, onChoose }: CallbackCardProps) 
         ) : null}
       </div>
       <div>
-        <blockquote className={classes.say}>{callback.say}</blockquote>
+        <blockquote className={classes.say}>
+          <Said>{callback.say}</Said>
+        </blockquote>
         {callback.closedWhy ? <p>{`Closed: ${callback.closedWhy}`}</p> : null}
         <details>
           <summary>{`Why: ${count(callback.reasons.length, 'reason')}`}</summary>
@@ -77,6 +80,13 @@ export function CallbackCard({ callback, chosen, onChoose }: CallbackCardProps) 
       {settling ? <SettleDialog callback={callback} onClose={() => setSettling(false)} /> : null}
     </li>
   );
+}
+
+/** The day that was agreed on, or that has gone by since. */
+function NextTry({ on }: { on: string }) {
+  const today = todayText();
+  if (on < today) return <strong className={classes.late}>{`Was to be tried on ${sayDayText(on)}`}</strong>;
+  return <strong>{on === today ? 'To be tried today' : `Next try ${sayDayText(on)}`}</strong>;
 }
 
 /** How the owner is reached, and what they do not want. */

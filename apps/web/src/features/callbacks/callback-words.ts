@@ -1,3 +1,4 @@
+import { day, formatDay } from '../../../../../libs/day';
 import type { CallbackView, ContactWay, NewAttempt, SettleCallback } from '../../../../../libs/contracts';
 
 export const HOW_WORDS: Record<NewAttempt['how'], string> = {
@@ -42,3 +43,18 @@ export const MAIL_WORDS: Record<CallbackView['mails'][number]['state'], string> 
   unclear: 'Not known whether the e-mail was sent',
   cancelled: 'E-mail not sent any more',
 };
+
+/** After how many days somebody is usually tried again; a letter takes its time on the way and on the table. */
+const DAYS_UNTIL_NEXT: Record<NewAttempt['outcome'], number | null> = {
+  reached: null,
+  'no-answer': 1,
+  'message-left': 2,
+  refused: null,
+  sent: 14,
+};
+
+/** The day that is proposed for the next try; empty where the shop has to think about it. */
+export function nextTryAfter(outcome: NewAttempt['outcome'], today: string): string {
+  const days = DAYS_UNTIL_NEXT[outcome];
+  return days === null ? '' : formatDay(day(today) + days);
+}

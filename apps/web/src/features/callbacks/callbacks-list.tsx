@@ -1,18 +1,21 @@
 import { Button } from '@mantine/core';
 import { useInfiniteQuery } from '@tanstack/react-query';
-import { useState } from 'react';
-import { MOST_AT_ONCE } from '../../../../../libs/contracts';
+import { Fragment, useMemo, useState } from 'react';
+import { MOST_AT_ONCE, type CallbackView } from '../../../../../libs/contracts';
 import { EmptyView } from '../../components/empty-view';
 import { FailedView } from '../../components/failed-view';
 import { LoadingView } from '../../components/loading-view';
-import { count } from '../../lib/say';
+import { useHotkeys } from '../../lib/hotkeys';
+import { count, sayDayText, todayText } from '../../lib/say';
 import { CallbackCard } from './callback-card';
 import { WriteBar } from './write-bar';
 import { callbacksQuery, type CallbackState } from './callbacks-query';
+import classes from './callbacks.module.css';
 
 /** The callbacks of one state, more of them on demand. */
 export function CallbacksList({ state }: { state: CallbackState }) {
   const pages = useInfiniteQuery(callbacksQuery(state));
+  useHotkeys(useMemo(() => ({ j: () => goToCard(1), k: () => goToCard(-1) }), []));
   const [chosen, setChosen] = useState<ReadonlySet<number>>(new Set());
   if (pages.isPending) return <LoadingView what="the callbacks" />;
   if (pages.isError) {
@@ -40,13 +43,15 @@ export function CallbacksList({ state }: { state: CallbackState }) {
         onDone={() => setChosen(new Set())}
       />
       <ul>
-        {items.map((callback) => (
-          <CallbackCard
-            key={callback.id}
-            callback={callback}
-            chosen={chosen.has(callback.id)}
-            onChoose={(on) => setChosen(on ? new Set([...chosen, callback.id]) : without(chosen, callback.id))}
-          />
+        {items.map((callback, index) => (
+          <Fragment key={callback.id}>
+            <DayHeading callback={callback} before={items[index - 1]} />
+            <CallbackCard
+              callback={callback}
+              chosen={chosen.has(callback.id)}
+              onChoose={(on) => setChosen(on ? new Set([...chosen, callback.id]) : without(chosen, callback.id))}
+            />
+          </Fragment>
         ))}
       </ul>
       {pages.hasNextPage ? (
@@ -60,3 +65,26 @@ export function CallbacksList({ state }: { state: CallbackState }) {
 
 const without = (ids: ReadonlySet<number>, id: number): ReadonlySet<number> =>
   new Set([...ids].filter((one) => one !== id));
+
+/** The day for which owners are put off, once above all of that day; what is urgent stands before every day. */
+function DayHeading({ callback, before }: { callback: CallbackView; before: CallbackView | undefined }) {
+  const heading = headingOf(callback);
+  if (heading === null || (before && headingOf(before) === heading)) return null;
+  return (
+    <li className={classes.day}>
+      <h2>{heading}</h2>
+    </li>
+  );
+}
+
+function headingOf({ urgent, nextOn, state }: CallbackView): string | null {
+  if (state !== 'open' || nextOn === null || nextOn <= todayText()) return null;
+  return `${urgent ? 'Stop use, next try' : 'Next try'} ${sayDayText(nextOn)}`;
+}
+
+/** The card after or before the one where one is; the first where one is at none. */
+function goToCard(by: 1 | -1): void {
+  const cards = [...document.querySelectorAll<HTMLElement>('[data-callback]')];
+  const here = cards.findIndex((card) => card.contains(document.activeElement));
+  cards[here === -1 ? 0 : here + by]?.focus();
+}

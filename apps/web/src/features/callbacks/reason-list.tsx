@@ -1,6 +1,7 @@
 import type { CallbackView } from '../../../../../libs/contracts';
 import { withoutVerdictWord } from '../../lib/verdict-words';
 import { VerdictMark } from '../../components/verdict-mark';
+import { Said } from '../../components/said';
 
 /** Each paper and place that made the call needed; a withdrawn one says why it no longer counts. */
 export function ReasonList({ reasons }: { reasons: CallbackView['reasons'] }) {
@@ -9,7 +10,7 @@ export function ReasonList({ reasons }: { reasons: CallbackView['reasons'] }) {
       {reasons.map((reason) => (
         <li key={`${reason.source} ${reason.position} ${reason.placeName}`}>
           <p>
-            <VerdictMark verdict={reason.verdict} /> {withoutVerdictWord(reason.sentence, reason.verdict)}{' '}
+            <VerdictMark verdict={reason.verdict} /> <Said>{withoutVerdictWord(reason.sentence, reason.verdict)}</Said>{' '}
             <span className="soft">By {reason.source}.</span>
             {reason.withdrawn ? <strong> No longer: {reason.withdrawn.why}</strong> : null}
           </p>

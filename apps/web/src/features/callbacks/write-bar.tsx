@@ -1,9 +1,12 @@
 import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
 import type { WrittenToOwners } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
-import { count } from '../../lib/say';
+import { DayField } from '../../components/day-field';
+import { count, sayDayText, todayText } from '../../lib/say';
 import { useMay } from '../../lib/session';
+import { nextTryAfter } from './callback-words';
 import { mailSetUpQuery, useWriteToOwners, type CallbackState } from './callbacks-query';
 import classes from './callbacks.module.css';
 
@@ -19,25 +22,28 @@ export function WriteBar({ state, chosen, onAll, onDone }: WriteBarProps) {
   const mayWork = useMay('work-callbacks');
   const mail = useQuery({ ...mailSetUpQuery, enabled: mayWork });
   const write = useWriteToOwners();
+  const [nextOn, setNextOn] = useState(() => nextTryAfter('sent', todayText()));
   if (!mayWork) return null;
   const go = (way: 'letters' | 'mails') =>
-    write.mutate({ way, body: { ids: [...chosen], nextOn: null } }, { onSuccess: onDone });
+    write.mutate({ way, body: { ids: [...chosen], nextOn: nextOn || null } }, { onSuccess: onDone });
   const open = state === 'due' || state === 'later' || state === 'booked';
+  const next = nextOn ? `, next try ${sayDayText(nextOn)}` : '';
   const mailReady = typeof mail.data?.server === 'string';
   return (
     <section className={classes.write} aria-label="Write to owners">
       {open ? (
         <>
           <Button onClick={onAll}>Choose all shown</Button>
+          <DayField label="Next try" description="today again" value={nextOn} onChange={setNextOn} />
           <Button disabled={chosen.length === 0} loading={write.isPending} onClick={() => go('letters')}>
-            {`Write letters (${chosen.length})`}
+            {`Write ${count(chosen.length, 'letter')}${next}`}
           </Button>
           {mailReady ? (
             <Button disabled={chosen.length === 0} loading={write.isPending} onClick={() => go('mails')}>
-              {`Send e-mails (${chosen.length})`}
+              {`Send ${count(chosen.length, 'e-mail')}${next}`}
             </Button>
           ) : (
-            <span className="soft">No e-mail: no mail server is set up.</span>
+            <span className="soft">No e-mail: no mail server is set up. An administrator sets one up under Shop.</span>
           )}
         </>
       ) : null}

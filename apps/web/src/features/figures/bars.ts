@@ -1,4 +1,4 @@
-import { count } from '../../lib/say';
+import { count, sayNumber } from '../../lib/say';
 
 /** One bar of a picture: its name, a number for each series, and what is written at its end. */
 export interface BarRow {
@@ -35,5 +35,5 @@ export function share(part: number, whole: number): string {
 export function sayHours(hours: number | null): string {
   if (hours === null) return 'none';
   if (hours < 1) return `${Math.round(hours * 60)} min`;
-  return hours < 48 ? count(hours, 'hour') : `${(hours / 24).toFixed(1)} days`;
+  return hours < 48 ? count(hours, 'hour') : `${sayNumber(hours / 24, 1)} days`;
 }

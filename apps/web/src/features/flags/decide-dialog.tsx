@@ -4,6 +4,7 @@ import type { DecideFlag, FlagView } from '../../../../../libs/contracts';
 import { ReasonDialog } from '../../components/reason-dialog';
 import { count } from '../../lib/say';
 import { useDecide } from './flags-query';
+import { Said } from '../../components/said';
 
 export type Decision = DecideFlag['decision'];
 
@@ -38,7 +39,7 @@ export function DecideDialog({ decision, on, onClose }: DecideDialogProps) {
       <ul>
         {on.slice(0, 5).map((flag) => (
           <li key={flag.id}>
-            <span className="num">{flag.ticket.number}</span> {flag.sentence}
+            <span className="num">{flag.ticket.number}</span> <Said>{flag.sentence}</Said>
           </li>
         ))}
       </ul>

@@ -6,6 +6,7 @@ import { VerdictMark } from '../../components/verdict-mark';
 import { STAGE_WORDS } from '../../lib/say';
 import { withoutVerdictWord } from '../../lib/verdict-words';
 import type { Decision } from './decide-dialog';
+import { Said } from '../../components/said';
 import classes from './flags.module.css';
 
 interface FlagRowProps {
@@ -22,15 +23,27 @@ interface FlagRowProps {
 export function FlagRow({ flag, marked, ticked, mayDecide, onTick, onMark, onDecide }: FlagRowProps) {
   const { ticket } = flag;
   return (
-    <li className={classes.row} data-marked={marked} data-flag={flag.id} onFocus={onMark} onPointerDown={onMark}>
+    <li
+      className={classes.row}
+      data-marked={marked}
+      data-flag={flag.id}
+      tabIndex={-1}
+      onFocus={onMark}
+      onPointerDown={onMark}
+    >
       {mayDecide ? (
         <Checkbox aria-label={`Tick ${ticket.number} ${flag.placeName}`} checked={ticked} onChange={onTick} />
       ) : null}
       <div className={classes.words}>
         <p>
           <VerdictMark verdict={flag.verdict} /> <strong>{flag.placeName}.</strong>{' '}
-          {withoutVerdictWord(flag.sentence, flag.verdict)}
-          {flag.strength ? <strong> {flag.strength.sentences[0]}</strong> : null}
+          <Said>{withoutVerdictWord(flag.sentence, flag.verdict)}</Said>
+          {flag.strength ? (
+            <strong>
+              {' '}
+              <Said>{flag.strength.sentences[0] ?? ''}</Said>
+            </strong>
+          ) : null}
         </p>
         {flag.strength ? (
           <details>

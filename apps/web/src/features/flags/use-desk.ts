@@ -43,7 +43,7 @@ function useDeskKeys({ order, marked, ticked, mark, tick, decide }: DeskKeys): v
     const next = marked ? order[order.indexOf(marked) + by] : order[0];
     if (!next) return;
     mark(next.id);
-    document.querySelector(`[data-flag="${next.id}"]`)?.scrollIntoView({ block: 'nearest' });
+    document.querySelector<HTMLElement>(`[data-flag="${next.id}"]`)?.focus();
   };
   const acts: Record<string, () => void> = {
     j: () => step(1),

@@ -5,7 +5,7 @@ import type { SheetView } from '../../../../../libs/contracts';
 import type { SheetKind } from '../../../../../libs/sheets';
 import { ActProblem } from '../../components/act-problem';
 import { QueryView } from '../../components/query-view';
-import { count } from '../../lib/say';
+import { count, sayNumber } from '../../lib/say';
 import { ColumnChoice } from './column-choice';
 import { DropFile } from './drop-file';
 import { DryRun, ImportDone } from './dry-run';
@@ -118,7 +118,7 @@ function Progress({ sheet: { doing, progress, rows } }: { sheet: SheetView }) {
   if (doing === null) return null;
   return (
     <p role="status" className={classes.progress}>
-      {`${doing[0]!.toUpperCase()}${doing.slice(1)}: ${progress.toLocaleString()} of ${rows.toLocaleString()} rows`}
+      {`${doing[0]!.toUpperCase()}${doing.slice(1)}: ${sayNumber(progress)} of ${sayNumber(rows)} rows`}
       <progress max={Math.max(1, rows)} value={progress} aria-label="Rows done" />
     </p>
   );

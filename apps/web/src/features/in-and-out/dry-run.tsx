@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { SheetView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { address } from '../../lib/api-client';
-import { count } from '../../lib/say';
+import { count, sayNumber } from '../../lib/say';
 import { RejectedRows } from './rejected-rows';
 import { useImport } from './sheet-query';
 import classes from './in-and-out.module.css';
@@ -92,7 +92,7 @@ function Counts({ sheet, done = false }: { sheet: SheetView; done?: boolean }) {
     <ul className={classes.counts} aria-label="Rows of the file">
       {rows.map(([many, words]) => (
         <li key={words} data-rejected={(words.includes('rejected') && many > 0) || undefined}>
-          <strong>{many.toLocaleString()}</strong> {words}
+          <strong>{sayNumber(many)}</strong> {words}
         </li>
       ))}
     </ul>

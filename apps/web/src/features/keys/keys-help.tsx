@@ -6,7 +6,9 @@ import classes from './keys-help.module.css';
 const KEYS = [
   ['/', 'Search'],
   ['?', 'Show these keys'],
+  ['Tab', 'To the next field or button; with Shift, back'],
   ['Enter', 'In a field for a part: keep it and go to the next'],
+  ['n', 'Ticket: to the button for the next step'],
   ['j, k', 'Flagged and callbacks: next, previous'],
   ['a', 'Flagged: accept the one marked'],
   ['s', 'Flagged: send the one marked back to the bench'],

@@ -7,6 +7,7 @@ import { OtherReadings, type OtherReading } from '../../components/other-reading
 import { EvidencePicture } from '../../components/evidence-picture';
 import { WhatSplits } from '../../components/what-splits';
 import { RulingRow } from './ruling-row';
+import { Said } from '../../components/said';
 import classes from './look-up.module.css';
 
 interface LookUpResultProps {
@@ -23,7 +24,9 @@ export function LookUpResult({ answer, onTake }: LookUpResultProps) {
     <div className={classes.result}>
       <section aria-labelledby="look-up-when">
         <h2 id="look-up-when">When it was built</h2>
-        <p className={classes.answer}>{buildDates.sentence}</p>
+        <p className={classes.answer}>
+          <Said>{buildDates.sentence}</Said>
+        </p>
         {buildDates.evidence.length > 0 ? <EvidencePicture buildDates={buildDates} boundaries={boundaries} /> : null}
         <WhatSplits buildDates={buildDates} />
         <Conflicts buildDates={buildDates} />

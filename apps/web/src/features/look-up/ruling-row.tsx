@@ -2,6 +2,7 @@ import type { LookUpAnswer } from '../../../../../libs/contracts';
 import { PartNumber } from '../../components/part-number';
 import { RulingWhy } from '../../components/ruling-why';
 import { rulingWords } from '../../lib/ruling-words';
+import { Said } from '../../components/said';
 import classes from './look-up.module.css';
 
 interface RulingRowProps {
@@ -26,7 +27,11 @@ export function RulingRow({ position, ruling }: RulingRowProps) {
         ) : null}
         {ruling ? (
           <details open={!ruling.settled && ruling.pieces.length > 1}>
-            <summary>{rulingWords(ruling)}</summary>
+            <summary>
+              <span>
+                <Said>{rulingWords(ruling)}</Said>
+              </span>
+            </summary>
             <RulingWhy ruling={ruling} />
           </details>
         ) : (

@@ -2,6 +2,7 @@ import { Link } from '@tanstack/react-router';
 import { EmptyView } from '../../components/empty-view';
 import type { FindingList } from '../../../../../libs/contracts';
 import { sayDayText } from '../../lib/say';
+import { Said } from '../../components/said';
 import classes from './rulebook.module.css';
 
 const SEVERITY_WORDS = { error: 'Mend this', warning: 'Look at this', note: 'Good to know' } as const;
@@ -23,10 +24,16 @@ export function FindingsList({ list }: { list: FindingList }) {
             {SEVERITY_WORDS[one.severity]}
           </span>
           <div>
-            <p>{one.sentence}</p>
-            {one.example ? <p className="soft">For example: {one.example}.</p> : null}
             <p>
-              <strong>To mend it:</strong> {one.mend}
+              <Said>{one.sentence}</Said>
+            </p>
+            {one.example ? (
+              <p className="soft">
+                <Said>{`For example: ${one.example}.`}</Said>
+              </p>
+            ) : null}
+            <p>
+              <strong>To mend it:</strong> <Said>{one.mend}</Said>
             </p>
             {one.line ? (
               <p>

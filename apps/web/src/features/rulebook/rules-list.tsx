@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { EmptyView } from '../../components/empty-view';
 import type { RuleList } from '../../../../../libs/contracts';
+import { Said } from '../../components/said';
 import classes from './rulebook.module.css';
 
 const SPEAKS_WORDS = { 'in-force': '', coming: 'Not yet in force. ', ended: 'No longer in force. ' } as const;
@@ -26,10 +27,10 @@ export function RulesList({ list: { rules, total } }: { list: RuleList }) {
           <li key={`${rule.key} ${rule.version}`}>
             <p>
               <span className={classes.speaks}>{SPEAKS_WORDS[rule.speaks]}</span>
-              {rule.sentence}
+              <Said>{rule.sentence}</Said>
             </p>
             <p className="soft">
-              <span className="num">{rule.key}</span> by {rule.paper}; in force {rule.inForce}.{' '}
+              <span className="num">{rule.key}</span> by <Said>{`${rule.paper}; in force ${rule.inForce}.`}</Said>{' '}
               <Link to="/wall-chart/$line" params={{ line: rule.line }} hash={rule.positions[0]}>
                 In the picture
               </Link>

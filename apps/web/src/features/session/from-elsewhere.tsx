@@ -8,6 +8,7 @@ import { request } from '../../lib/api-client';
 import { isCodeNeeded } from '../../lib/problem';
 import { changePerson } from '../../lib/session';
 import { CodeForm } from './code-form';
+import { Door } from './door';
 import classes from './sign-in-form.module.css';
 
 /** Where another provider sends the browser back to. `query` is what it came with; `onDone` leads away from here. */
@@ -28,7 +29,7 @@ export function FromElsewhere({ query, onDone }: { query: string; onDone: () => 
   }, [client, person, onDone]);
   if (enter.isPending || person) return <LoadingView what="the shop" />;
   return (
-    <main className={classes.door}>
+    <Door>
       {isCodeNeeded(enter.error) ? (
         <CodeForm onDone={onDone} onBack={onDone} />
       ) : (
@@ -38,6 +39,6 @@ export function FromElsewhere({ query, onDone }: { query: string; onDone: () => 
           <Button onClick={onDone}>Back to the sign-in</Button>
         </div>
       )}
-    </main>
+    </Door>
   );
 }

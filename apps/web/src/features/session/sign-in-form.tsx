@@ -8,6 +8,7 @@ import { isCodeNeeded } from '../../lib/problem';
 import { changePerson } from '../../lib/session';
 import { CodeForm } from './code-form';
 import { DemoPeopleList } from './demo-people-list';
+import { Door } from './door';
 import { ElsewhereButton } from './elsewhere-button';
 import classes from './sign-in-form.module.css';
 
@@ -32,7 +33,7 @@ export function SignInForm() {
   };
   if (isCodeNeeded(signIn.error)) return <SecondStep onBack={() => (setPassword(''), signIn.reset())} />;
   return (
-    <main className={classes.door}>
+    <Door>
       <form onSubmit={submit} className={classes.tag}>
         <h1>Revright</h1>
         <p className="soft">Which part is right for this build date, as known today.</p>
@@ -59,14 +60,14 @@ export function SignInForm() {
         <ElsewhereButton />
       </form>
       {people.data && people.data.length > 0 ? <DemoPeopleList people={people.data} onPick={setLogin} /> : null}
-    </main>
+    </Door>
   );
 }
 
 function SecondStep({ onBack }: { onBack: () => void }) {
   return (
-    <main className={classes.door}>
+    <Door>
       <CodeForm onBack={onBack} />
-    </main>
+    </Door>
   );
 }

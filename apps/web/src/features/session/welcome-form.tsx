@@ -7,6 +7,7 @@ import { request } from '../../lib/api-client';
 import { isCodeNeeded } from '../../lib/problem';
 import { changePerson } from '../../lib/session';
 import { CodeForm } from './code-form';
+import { Door } from './door';
 import classes from './sign-in-form.module.css';
 
 /** What a one-time link opens: a password is set, and one is signed in. `onDone` leads away from the link. */
@@ -26,13 +27,13 @@ export function WelcomeForm({ token, onDone }: { token: string; onDone: () => vo
   };
   if (isCodeNeeded(enter.error)) {
     return (
-      <main className={classes.door}>
+      <Door>
         <CodeForm onDone={onDone} onBack={onDone} />
-      </main>
+      </Door>
     );
   }
   return (
-    <main className={classes.door}>
+    <Door>
       <form onSubmit={submit} className={classes.tag}>
         <h1>Welcome</h1>
         <p className="soft">Set your password. The link that brought you here works once.</p>
@@ -50,6 +51,6 @@ export function WelcomeForm({ token, onDone }: { token: string; onDone: () => vo
           Set it and sign in
         </Button>
       </form>
-    </main>
+    </Door>
   );
 }

@@ -1,19 +1,20 @@
-import { Button, NativeSelect, Textarea, TextInput } from '@mantine/core';
+import { Button, Textarea, TextInput } from '@mantine/core';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { FormEvent } from 'react';
 import {
   LABEL_SHEETS,
-  MANNERS,
   PAPER_SIZES,
   settledPrints,
-  TORQUE_UNITS,
   type PrintSettings,
   type SettledPrints,
 } from '../../../../../libs/contracts';
-import { sayingIn, sayLabelSheet } from '../../../../../libs/papers';
+import { sayLabelSheet } from '../../../../../libs/papers';
 import { Overtaken } from '../../components/overtaken';
+import { PickOne } from '../../components/pick-one';
+import { ReadingFields } from '../../components/reading-fields';
 import { request } from '../../lib/api-client';
 import { printSettingsQuery } from '../../lib/print-settings-query';
+import { sessionQuery } from '../../lib/session';
 import { useFilled } from '../../lib/use-filled';
 import classes from './settings.module.css';
 
@@ -26,7 +27,11 @@ export function PrintSettingsForm({ settings }: { settings: SettledPrints }) {
   const client = useQueryClient();
   const save = useMutation<SettledPrints, Error, PrintSettings>({
     mutationFn: (body) => request(settledPrints, 'PUT', '/settings/prints', { body, version }),
-    onSuccess: (kept) => client.setQueryData(printSettingsQuery.queryKey, kept),
+    onSuccess: (kept) => {
+      client.setQueryData(printSettingsQuery.queryKey, kept);
+      // Who reads as the shop does reads anew.
+      void client.invalidateQueries({ queryKey: sessionQuery.queryKey });
+    },
     onError: () => client.invalidateQueries({ queryKey: printSettingsQuery.queryKey }),
   });
   const set = (part: Partial<PrintSettings>) => setTyped((now) => ({ ...now, ...part }));
@@ -40,31 +45,21 @@ export function PrintSettingsForm({ settings }: { settings: SettledPrints }) {
       <fieldset className={classes.part}>
         <legend>Paper and manner of writing</legend>
         <div className={classes.wideFields}>
-          <Choice label="Paper" value={typed.paper} all={PAPER_SIZES} onPick={(paper) => set({ paper })} />
-          <Choice
+          <PickOne label="Paper" value={typed.paper} all={PAPER_SIZES} onPick={(paper) => set({ paper })} />
+          <PickOne
             label="Sheet of address labels"
             value={typed.labels}
             all={LABEL_SHEETS}
             words={sayLabelSheet}
             onPick={(labels) => set({ labels })}
           />
-          <Choice
-            label="Days and numbers are written as"
-            value={typed.manner}
-            all={MANNERS}
-            words={mannerWords}
-            onPick={(manner) => set({ manner })}
-          />
-          <Choice
-            label="Torque first in"
-            value={typed.torque}
-            all={TORQUE_UNITS}
-            onPick={(torque) => set({ torque })}
-          />
+          <ReadingFields reading={typed} onChange={set} />
         </div>
       </fieldset>
       <Overtaken filled={filled} error={save.error} />
-      {save.isSuccess ? <p role="status">Kept. The next print has it.</p> : null}
+      {save.isSuccess ? (
+        <p role="status">Kept. The next print has it, and so has the page of whoever reads as the shop does.</p>
+      ) : null}
       <Button type="submit" variant="filled" loading={save.isPending} disabled={overtakenBy !== null}>
         Keep how prints look
       </Button>
@@ -111,29 +106,4 @@ function Letterhead({ typed, set }: PartProps) {
       </div>
     </fieldset>
   );
-}
-
-interface ChoiceProps<T extends string> {
-  label: string;
-  value: T;
-  all: readonly T[];
-  words?: (one: T) => string;
-  onPick: (one: T) => void;
-}
-
-function Choice<T extends string>({ label, value, all, words = String, onPick }: ChoiceProps<T>) {
-  return (
-    <NativeSelect
-      label={label}
-      value={value}
-      data={all.map((one) => ({ value: one, label: words(one) }))}
-      onChange={(event) => onPick(all.find((one) => one === event.currentTarget.value) ?? value)}
-    />
-  );
-}
-
-/** A manner by what it makes of a day and a number: `3 Mar 2017 · 1,234.5`. */
-function mannerWords(manner: PrintSettings['manner']): string {
-  const say = sayingIn(manner, 'UTC');
-  return `${say.day('2017-03-03')} · ${say.number(1234.5)} (${manner})`;
 }

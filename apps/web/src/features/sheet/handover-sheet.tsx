@@ -8,8 +8,10 @@ import {
   photoWords,
   sheetLines,
   sheetPhotos,
+  unitName,
   warrantyWords,
 } from '../../../../../libs/papers';
+import { Said } from '../../components/said';
 import classes from './handover-sheet.module.css';
 
 /** The sheet for the owner: found, fitted, why, spares, cautions, and the word on being called. */
@@ -22,9 +24,9 @@ export function HandoverSheet({ ticket }: { ticket: TicketView }) {
     <article className={classes.sheet}>
       <SheetHead ticket={ticket} />
       <p>
-        <strong>{[unit.makerName, unit.lineName, unit.modelNumber].filter(Boolean).join(' ')}</strong>, serial{' '}
+        <strong>{unitName(unit)}</strong>, serial{' '}
         <span className="num">{unit.serial ?? `not readable (${unit.serialAbsent ?? 'no reason given'})`}</span>.{' '}
-        {unit.buildDates.sentence}
+        <Said>{unit.buildDates.sentence}</Said>
       </p>
       {ticket.complaint ? <p>You told us: {ticket.complaint}</p> : null}
       <h2>What was found and what was fitted</h2>
@@ -48,7 +50,7 @@ export function HandoverSheet({ ticket }: { ticket: TicketView }) {
       <ul>
         {accepted.map(({ id, sentence, decision }) => (
           <li key={id}>
-            {sentence} {decision?.why}
+            <Said>{sentence}</Said> {decision?.why}
           </li>
         ))}
       </ul>
@@ -125,10 +127,20 @@ function Lines({ lines }: { lines: ReturnType<typeof sheetLines> }) {
       <tbody>
         {lines.map((line) => (
           <tr key={line.key}>
-            <td>{line.place}</td>
-            <td className="num">{line.found}</td>
-            <td className="num">{line.fitted}</td>
-            <td>{line.why}</td>
+            <td data-head="Place">
+              <strong>{line.place}</strong>
+            </td>
+            <td data-head="Found">
+              <span className="num">{line.found}</span>
+            </td>
+            <td data-head="Fitted">
+              <span className="num">{line.fitted}</span>
+            </td>
+            <td data-head="Why">
+              <span>
+                <Said>{line.why}</Said>
+              </span>
+            </td>
           </tr>
         ))}
       </tbody>

@@ -4,6 +4,7 @@ import { count, sayInstant, sayInstantDay } from '../../lib/say';
 import { useMay } from '../../lib/session';
 import { ItemForm } from './item-form';
 import { sayOnTheWay } from './say-on-the-way';
+import { Said } from '../../components/said';
 import classes from './shelf.module.css';
 
 /** One part on the shelf: how many there are and why, who holds them, who waits, what is coming. */
@@ -34,7 +35,7 @@ export function ItemView({ item }: { item: ShelfItemDetail }) {
           <li key={id}>
             <span className="num">{sayInstant(at)}</span>
             <span>
-              {sentence}
+              <Said>{sentence}</Said>
               {ticket ? (
                 <>
                   {' '}

@@ -9,6 +9,7 @@ import { QueryView } from '../../components/query-view';
 import { sayInstant } from '../../lib/say';
 import { useMay } from '../../lib/session';
 import { pullsQuery, useMarkPulled } from './shelf-query';
+import { Said } from '../../components/said';
 import classes from './shelf.module.css';
 
 interface PullsListProps {
@@ -44,8 +45,10 @@ function PullRow({ pull, named }: { pull: ShelfPull; named: boolean }) {
   return (
     <li className={classes.pull} data-done={done !== null}>
       <p>
-        <strong>{sentence}</strong> <PartNumber number={item.part.number} name={item.part.name} />{' '}
-        <span className="soft">{item.location}</span>
+        <strong>
+          <Said>{sentence}</Said>
+        </strong>{' '}
+        <PartNumber number={item.part.number} name={item.part.name} /> <span className="soft">{item.location}</span>
         {named ? (
           <>
             {' '}

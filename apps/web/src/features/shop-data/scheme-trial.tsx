@@ -2,7 +2,7 @@ import { TextInput } from '@mantine/core';
 import { useMemo, useState } from 'react';
 import { prepareShop, readSerial, writeDays, type SerialScheme } from '../../../../../libs/build-date';
 import { day } from '../../../../../libs/day';
-import { saySpans, todayText } from '../../lib/say';
+import { saySentence, saySpans, todayText } from '../../lib/say';
 import { ReadCharacters } from './read-characters';
 import classes from './shop-data.module.css';
 
@@ -69,7 +69,9 @@ function Tried({ serial, scheme, others }: { serial: string; scheme: SerialSchem
       ) : (
         <p>{rejected ? `Not read: ${rejected.why}.` : 'It does not have the form of this scheme.'}</p>
       )}
-      {others.length > 0 ? <p className="soft">{`With the maker's other schemes: ${together.sentence}`}</p> : null}
+      {others.length > 0 ? (
+        <p className="soft">{`With the maker's other schemes: ${saySentence(together.sentence)}`}</p>
+      ) : null}
     </div>
   );
 }

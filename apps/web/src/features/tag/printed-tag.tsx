@@ -1,4 +1,5 @@
 import type { TicketView } from '../../../../../libs/contracts';
+import { unitName } from '../../../../../libs/papers';
 import { sayDayText } from '../../lib/say';
 import { TagCode } from './tag-code';
 import classes from './printed-tag.module.css';
@@ -13,9 +14,7 @@ export function PrintedTag({ ticket }: { ticket: TicketView }) {
         <p className={classes.bench}>{bench?.code ?? 'no bench'}</p>
       </header>
       <div className={classes.words}>
-        <p className={classes.unit}>
-          {[unit.makerName, unit.lineName, unit.modelNumber].filter(Boolean).join(' ') || 'Unit not identified yet'}
-        </p>
+        <p className={classes.unit}>{unitName(unit)}</p>
         <p className={classes.line}>
           Serial{' '}
           <span className={classes.serial}>{unit.serial ?? (unit.serialAbsent ? 'absent' : 'not recorded')}</span>

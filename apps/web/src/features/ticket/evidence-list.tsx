@@ -5,6 +5,7 @@ import { ReasonDialog } from '../../components/reason-dialog';
 import { evidenceWords } from '../../lib/evidence-words';
 import { useMay } from '../../lib/session';
 import { useUnitAct } from './ticket-query';
+import { Said } from '../../components/said';
 import classes from './unit-panel.module.css';
 
 /** Every piece of evidence in words; one can be set aside with a reason and taken up again. */
@@ -24,7 +25,9 @@ export function EvidenceList({ ticket }: { ticket: TicketView }) {
           <li key={piece.id}>
             <p>
               <strong>{evidenceWords(piece.kind)}:</strong>{' '}
-              <span className={piece.setAside ? classes.aside : undefined}>{piece.sentence}</span>
+              <span className={piece.setAside ? classes.aside : undefined}>
+                <Said>{piece.sentence}</Said>
+              </span>
             </p>
             {piece.problem ? <p className="soft">{piece.problem}</p> : null}
             {piece.setAside ? (
@@ -52,7 +55,9 @@ export function EvidenceList({ ticket }: { ticket: TicketView }) {
           onClose={() => setAsked(null)}
           onReason={(reason) => setAside(asked.id, reason)}
         >
-          <p>{asked.sentence}</p>
+          <p>
+            <Said>{asked.sentence}</Said>
+          </p>
         </ReasonDialog>
       ) : null}
     </>

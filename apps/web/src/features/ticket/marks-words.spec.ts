@@ -22,7 +22,7 @@ describe('marks seen through a hand lens', () => {
 
   it('says only what was looked at', () => {
     expect(marksWords({ headMarks: null, diameterMm: 8, lengthMm: null, grooved: false, finish: null })).toBe(
-      '8 mm across, no groove',
+      '8 mm (0.315 in) across, no groove',
     );
     expect(marksWords({ headMarks: null, diameterMm: null, lengthMm: null, grooved: null, finish: null })).toBe(
       'no marks either',

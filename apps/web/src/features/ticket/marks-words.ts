@@ -1,12 +1,13 @@
 import type { Marks } from '../../../../../libs/contracts';
 import { readLength } from '../../../../../libs/fastener';
+import { sayLength } from '../../lib/say';
 
-/** What the hand lens showed, in words: `head marks 3 lines, 8 mm across, 45 mm long, grooved, zinc`. */
+/** What the hand lens showed, in words: `head marks 3 lines, 8 mm (0.315 in) across, grooved, zinc`. */
 export function marksWords({ headMarks, diameterMm, lengthMm, grooved, finish }: Marks): string {
   const said = [
     headMarks === null ? null : `head marks ${headMarks}`,
-    diameterMm === null ? null : `${diameterMm} mm across`,
-    lengthMm === null ? null : `${lengthMm} mm long`,
+    diameterMm === null ? null : `${sayLength(diameterMm)} across`,
+    lengthMm === null ? null : `${sayLength(lengthMm)} long`,
     grooved === null ? null : grooved ? 'grooved' : 'no groove',
     finish,
   ].filter((words): words is string => words !== null && words !== '');

@@ -1,9 +1,11 @@
 import { Button } from '@mantine/core';
-import { useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
+import { useHotkeys } from '../../lib/hotkeys';
 import { buttonWords, nextStep } from './next-step';
 import { useTicketAct } from './ticket-query';
+import { Said } from '../../components/said';
 import classes from './next-step-bar.module.css';
 
 /** The one next thing, bottom right. While something is missing, pressing it shows what. */
@@ -11,6 +13,8 @@ export function NextStepBar({ ticket }: { ticket: TicketView }) {
   const act = useTicketAct(ticket.id);
   const [shown, setShown] = useState(false);
   const step = nextStep(ticket);
+  const button = useRef<HTMLButtonElement>(null);
+  useHotkeys(useMemo(() => ({ n: () => button.current?.focus() }), []));
   if (!step) return null;
   const blocked = step.missing.length > 0;
   const press = () =>
@@ -23,7 +27,13 @@ export function NextStepBar({ ticket }: { ticket: TicketView }) {
           <ul>
             {step.missing.map(({ code, sentence, position }) => (
               <li key={`${code}-${position}-${sentence}`}>
-                {position ? <a href={`#position-${position}`}>{sentence}</a> : sentence}
+                {position ? (
+                  <a href={`#position-${position}`}>
+                    <Said>{sentence}</Said>
+                  </a>
+                ) : (
+                  <Said>{sentence}</Said>
+                )}
               </li>
             ))}
           </ul>
@@ -32,6 +42,7 @@ export function NextStepBar({ ticket }: { ticket: TicketView }) {
       <ActProblem error={act.error} />
       <div className={classes.act}>
         <Button
+          ref={button}
           size="lg"
           variant={blocked ? 'outline' : 'filled'}
           aria-expanded={blocked ? shown : undefined}

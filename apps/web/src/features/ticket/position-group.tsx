@@ -3,6 +3,7 @@ import { RulingWhy } from '../../components/ruling-why';
 import type { Side } from './place-record';
 import { PlaceRow } from './place-row';
 import { rulingWords } from '../../lib/ruling-words';
+import { Said } from '../../components/said';
 import classes from './places-panel.module.css';
 
 interface PositionGroupProps {
@@ -27,7 +28,11 @@ export function PositionGroup({ number, ticket, position, places, open }: Positi
       </div>
       {ruling ? (
         <details className={classes.ruling}>
-          <summary>{rulingWords(ruling)}</summary>
+          <summary>
+            <span>
+              <Said>{rulingWords(ruling)}</Said>
+            </span>
+          </summary>
           <RulingWhy ruling={ruling} />
         </details>
       ) : null}

@@ -6,6 +6,7 @@ import { BarredHere } from './barred-here';
 import { PickForm } from './pick-form';
 import { PickRow } from './pick-row';
 import { ShelfLine } from './shelf-line';
+import { Said } from '../../components/said';
 import classes from './parts-panel.module.css';
 
 interface PositionPicksProps {
@@ -28,7 +29,11 @@ export function PositionPicks({ ticket, position, open }: PositionPicksProps) {
       </h3>
       {ruling ? (
         <details>
-          <summary>{rulingWords(ruling)}</summary>
+          <summary>
+            <span>
+              <Said>{rulingWords(ruling)}</Said>
+            </span>
+          </summary>
           <RulingWhy ruling={ruling} />
         </details>
       ) : (

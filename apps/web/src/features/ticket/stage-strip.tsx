@@ -1,14 +1,18 @@
+import { useEffect, useRef } from 'react';
 import type { TicketView } from '../../../../../libs/contracts';
 import { STAGE_WORDS } from '../../lib/say';
 import classes from './stage-strip.module.css';
 
 /** The five stages as a strip of words, each with how much its gate still asks for. */
 export function StageStrip({ ticket }: { ticket: TicketView }) {
+  const present = usePresentStage(ticket.stage);
   return (
     <ol className={classes.strip} aria-label="Stages">
       {ticket.missing.map(({ stage, points }) => (
         <li
           key={stage}
+          ref={stage === ticket.stage ? present : undefined}
+          tabIndex={stage === ticket.stage ? -1 : undefined}
           aria-current={stage === ticket.stage && !ticket.handedOver ? 'step' : undefined}
           className={classes.stage}
         >
@@ -26,4 +30,16 @@ export function StageStrip({ ticket }: { ticket: TicketView }) {
       ))}
     </ol>
   );
+}
+
+/** The button that led on went with its stage: who pressed it is at the stage that is open now. */
+function usePresentStage(stage: TicketView['stage']) {
+  const present = useRef<HTMLLIElement>(null);
+  const before = useRef(stage);
+  useEffect(() => {
+    if (before.current === stage) return;
+    before.current = stage;
+    if (document.activeElement === document.body) present.current?.focus();
+  }, [stage]);
+  return present;
 }

@@ -4,6 +4,7 @@ import { Link } from '@tanstack/react-router';
 import { ActProblem } from '../../components/act-problem';
 import { DayField } from '../../components/day-field';
 import type { ChangeTag, TicketView } from '../../../../../libs/contracts';
+import { unitName } from '../../../../../libs/papers';
 import { benchesQuery } from '../../lib/catalogue-queries';
 import { sayInstantDay } from '../../lib/say';
 import { useMay } from '../../lib/session';
@@ -23,9 +24,7 @@ export function TagHead({ ticket }: { ticket: TicketView }) {
     <header className={classes.tag}>
       <div className={classes.main}>
         <h1 className={classes.number}>{ticket.number}</h1>
-        <p className={classes.unit}>
-          {[unit.makerName, unit.lineName, unit.modelNumber].filter(Boolean).join(' ') || 'Unit not identified yet'}
-        </p>
+        <p className={classes.unit}>{unitName(unit)}</p>
         <p className={classes.serial}>
           {unit.serial ?? (unit.serialAbsent ? `no serial: ${unit.serialAbsent}` : 'serial not recorded')}
         </p>

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { TellAnswer } from '../../../../../libs/contracts';
 import { PartNumber } from '../../components/part-number';
 import { VerdictMark } from '../../components/verdict-mark';
+import { Said } from '../../components/said';
 import classes from './place-entry.module.css';
 
 type Candidate = TellAnswer['candidates'][number];
@@ -52,7 +53,9 @@ function CandidateRow({ candidate, busy, onPick }: { candidate: Candidate } & Pi
       <span>
         {verdict ? <VerdictMark verdict={verdict} /> : null} <PartNumber number={part.number} name={part.name} />
       </span>
-      <p className="soft">{sentence}</p>
+      <p className="soft">
+        <Said>{sentence}</Said>
+      </p>
       {how === null ? null : (
         <TextInput
           label="How was it told?"

@@ -4,6 +4,7 @@ import { TorqueBar } from '../../components/torque-bar';
 import { VerdictMark } from '../../components/verdict-mark';
 import { sayDayText } from '../../lib/say';
 import { withoutVerdictWord } from '../../lib/verdict-words';
+import { Said } from '../../components/said';
 import classes from './ticket-flags.module.css';
 
 const STATE_WORDS = {
@@ -28,7 +29,7 @@ export function TicketFlags({ ticket }: { ticket: TicketView }) {
           <strong>
             {flag.positionName}, {flag.placeName}.
           </strong>{' '}
-          {withoutVerdictWord(flag.sentence, flag.verdict)} <Decision flag={flag} />
+          <Said>{withoutVerdictWord(flag.sentence, flag.verdict)}</Said> <Decision flag={flag} />
           {flag.strength ? (
             <details>
               <summary>{flag.strength.sentences[0]}</summary>

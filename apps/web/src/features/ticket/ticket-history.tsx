@@ -2,6 +2,7 @@ import { Link } from '@tanstack/react-router';
 import type { TicketView } from '../../../../../libs/contracts';
 import { sayDayText, sayInstant } from '../../lib/say';
 import { useMay } from '../../lib/session';
+import { Said } from '../../components/said';
 import classes from './ticket-history.module.css';
 
 /** Who did what and when, newest first; then the unit's earlier tickets. */
@@ -22,7 +23,7 @@ export function TicketHistory({ ticket }: { ticket: TicketView }) {
           <li key={event.id}>
             <span className="num">{sayInstant(event.at)}</span>
             <span>
-              {event.sentence} <span className="soft">{event.by ? event.by.name : 'by itself'}</span>
+              <Said>{event.sentence}</Said> <span className="soft">{event.by ? event.by.name : 'by itself'}</span>
             </span>
           </li>
         ))}

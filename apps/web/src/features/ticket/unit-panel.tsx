@@ -14,6 +14,7 @@ import { EvidenceList } from './evidence-list';
 import { IdentityForm } from './identity-form';
 import { SerialOtherwise } from './serial-otherwise';
 import { useUnitAct } from './ticket-query';
+import { Said } from '../../components/said';
 import classes from './unit-panel.module.css';
 
 /** The unit: its plate, the evidence of its build date as a picture, what remains, and what to look at next. */
@@ -32,8 +33,14 @@ export function UnitPanel({ ticket }: { ticket: TicketView }) {
           Its visits, and its own tag
         </Link>
       </p>
-      <p className={classes.answer}>{buildDates.sentence}</p>
-      {unit.serialReading ? <p className="soft">{unit.serialReading}</p> : null}
+      <p className={classes.answer}>
+        <Said>{buildDates.sentence}</Said>
+      </p>
+      {unit.serialReading ? (
+        <p className="soft">
+          <Said>{unit.serialReading}</Said>
+        </p>
+      ) : null}
       {buildDates.evidence.length > 0 ? <EvidencePicture buildDates={buildDates} boundaries={boundaries} /> : null}
       <WhatSplits buildDates={buildDates} />
       <Conflicts buildDates={buildDates} />

@@ -4,6 +4,7 @@ import type { PlaceView, TicketView } from '../../../../../libs/contracts';
 import { QueryView } from '../../components/query-view';
 import { explanationQuery } from '../../lib/rulebook-queries';
 import { sayDayText } from '../../lib/say';
+import { Said } from '../../components/said';
 import classes from './verdict-chain.module.css';
 
 /** Everything behind the verdict of a place, one tap away; asked for when it is opened. */
@@ -19,7 +20,9 @@ export function VerdictChain({ ticket, place }: { ticket: TicketView; place: Pla
             <>
               <ol>
                 {text.map((line, i) => (
-                  <li key={i}>{line}</li>
+                  <li key={i}>
+                    <Said>{line}</Said>
+                  </li>
                 ))}
               </ol>
               {kept && kept.text.join() !== text.join() ? (
@@ -27,7 +30,9 @@ export function VerdictChain({ ticket, place }: { ticket: TicketView; place: Pla
                   <summary>As it was judged on {sayDayText(kept.judgedOn)}</summary>
                   <ol>
                     {kept.text.map((line, i) => (
-                      <li key={i}>{line}</li>
+                      <li key={i}>
+                        <Said>{line}</Said>
+                      </li>
                     ))}
                   </ol>
                 </details>

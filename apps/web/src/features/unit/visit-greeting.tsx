@@ -5,6 +5,7 @@ import { WarrantyNote } from '../../components/warranty-note';
 import { UnitNotes } from '../../components/unit-notes';
 import { count, sayDayText, sayInstantDay } from '../../lib/say';
 import { useVisitAct } from './unit-query';
+import { Said } from '../../components/said';
 import classes from './unit.module.css';
 
 /** What a unit is greeted with: a call that is open, notes that waited for it, its history, its evidence. */
@@ -17,7 +18,7 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
       {callback ? (
         <p className={classes.call} data-urgent={callback.urgent}>
           <strong>{callback.urgent ? 'Stop use, the owner is to be called:' : 'The owner is to be called:'}</strong>{' '}
-          {callback.say} <Link to="/callbacks">To the callbacks</Link>
+          <Said>{callback.say}</Said> <Link to="/callbacks">To the callbacks</Link>
         </p>
       ) : null}
       <UnitNotes
@@ -40,7 +41,9 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
         onSet={(body, onSuccess) => warrantyAct.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess })}
       />
       <h2>Evidence so far</h2>
-      <p>{unit.buildDates.sentence}</p>
+      <p>
+        <Said>{unit.buildDates.sentence}</Said>
+      </p>
       {unit.buildDates.evidence.length > 0 ? <EvidencePicture buildDates={unit.buildDates} boundaries={[]} /> : null}
       <h2>Its tickets</h2>
       {earlierTickets.length === 0 ? <p className="soft">It has not been here before.</p> : null}
@@ -67,7 +70,7 @@ function SettledNotes({ notes }: { notes: UnitVisit['settledNotes'] }) {
       <ul>
         {notes.map(({ id, sentence, source, why, by, at }) => (
           <li key={id}>
-            {sentence} <span className="soft">{source}</span>
+            <Said>{sentence}</Said> <span className="soft">{source}</span>
             <br />
             <strong>{`${why}: ${by ?? 'somebody'}, ${sayInstantDay(at)}`}</strong>
           </li>

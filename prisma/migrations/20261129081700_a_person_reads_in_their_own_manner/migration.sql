@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "person" ADD COLUMN     "reading" JSONB;
