@@ -1,6 +1,7 @@
 import { NativeSelect, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import { sayPartialDate } from '../../../../libs/day';
+import { saySentence } from '../lib/say';
 import classes from './evidence-fields.module.css';
 
 const PRECISIONS = {
@@ -21,7 +22,7 @@ interface PartialDateFieldProps {
 export function PartialDateField({ label, value, onChange }: PartialDateFieldProps) {
   const [precision, setPrecision] = useState<Precision>('day');
   const { type, hint } = PRECISIONS[precision];
-  const said = sayPartialDate(value);
+  const said = saySentence(sayPartialDate(value));
   const change = (next: Precision) => {
     setPrecision(next);
     onChange('');

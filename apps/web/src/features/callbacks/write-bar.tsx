@@ -43,7 +43,7 @@ export function WriteBar({ state, chosen, onAll, onDone }: WriteBarProps) {
               {`Send ${count(chosen.length, 'e-mail')}${next}`}
             </Button>
           ) : (
-            <span className="soft">No e-mail: no mail server is set up. An administrator sets one up under Shop.</span>
+            <span className="soft">No e-mail: no mail server is set up.</span>
           )}
         </>
       ) : null}

@@ -2,6 +2,7 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import { sayPartialDate } from '../../../../../libs/day';
 import type { SavedStandardEdition, StandardEditionRow } from '../../../../../libs/contracts';
+import { sayDayText, saySentence } from '../../lib/say';
 import { EditionForm } from './edition-form';
 import { RecomputeProgress } from './recompute-progress';
 import classes from './shop-data.module.css';
@@ -41,15 +42,15 @@ export function EditionsList({ editions, mayEdit }: { editions: readonly Standar
 function EditionLine({ row, onOpen }: { row: StandardEditionRow; onOpen: (() => void) | null }) {
   const { standard, edition, approved, published, subject, source } = row.edition;
   const days = [
-    approved ? `approved ${sayPartialDate(approved)}` : null,
-    published ? `published ${sayPartialDate(published)}` : null,
+    approved ? `approved ${saySentence(sayPartialDate(approved))}` : null,
+    published ? `published ${saySentence(sayPartialDate(published))}` : null,
   ].filter((one) => one !== null);
   return (
     <div className={classes.editionLine}>
       <span>
         <strong className="num">{`${standard}-${edition}`}</strong> {subject}
       </span>
-      <span>{days.join(', ') || `no day known; not named before 1 Jan ${Number(edition) - 1}`}</span>
+      <span>{days.join(', ') || `no day known; not named before ${sayDayText(`${Number(edition) - 1}-01-01`)}`}</span>
       <span className="soft">{`Source: ${source}`}</span>
       {onOpen ? (
         <Button variant="subtle" px="xs" onClick={onOpen} aria-label={`Change ${standard}-${edition}`}>

@@ -62,6 +62,8 @@ export function NumberField({ label, kept, draft, onKeep }: NumberFieldProps) {
 function focusNext(field: HTMLInputElement): void {
   const all = [...document.querySelectorAll<HTMLInputElement>('[data-place-field]')];
   const next = all.slice(all.indexOf(field) + 1).find((one) => one.checkVisibility());
-  if (next) next.focus();
-  else field.blur();
+  if (!next) return field.blur();
+  next.focus({ preventScroll: true });
+  // In the middle: the verdict of the place before is yet to come, and pushes what stands under it down.
+  next.scrollIntoView({ block: 'center' });
 }
