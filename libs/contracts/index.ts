@@ -24,6 +24,7 @@ export * from './shelf';
 export * from './shop-data';
 export * from './settings';
 export * from './people';
+export * from './api-token';
 export * from './trail';
 export * from './rulebook-view';
 export * from './figures';

@@ -74,6 +74,8 @@ export const POLICY = {
   /** Everything that was ever done about a unit, and by whom. */
   'see-trail': ['manager', 'administrator'],
   'manage-people': ['administrator'],
+  /** Tokens of other programs: a manager's own, an administrator's all. */
+  'manage-tokens': ['manager', 'administrator'],
   /** How the queue of rechecks stands, for monitoring programs. */
   'see-metrics': ['administrator'],
   /** The description of the API, and the page to read it. */

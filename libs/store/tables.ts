@@ -1,5 +1,6 @@
 import type { Tables } from '../usecases';
 import { trailStore } from './audit/trail-store';
+import { apiTokenStore } from './people/api-token-store';
 import { benchStore } from './benches/bench-store';
 import { bulkStore } from './bulk/bulk-store';
 import { bulletinStore } from './bulletins/bulletin-store';
@@ -44,6 +45,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     tries: tryStore(db),
     devices: deviceStore(db),
     people: peopleStore(db),
+    apiTokens: apiTokenStore(db),
     settings: settingStore(db),
     catalogue: catalogueStore(db),
     shopData: shopDataStore(db),

@@ -64,6 +64,7 @@ export * from './manage-owners/index';
 export * from './view-bulletin/show-published';
 export * from './change-settings/change-settings';
 export * from './manage-people/index';
+export * from './api-tokens/index';
 export * from './view-trail/view-trail';
 export * from './forget-owners';
 export * from './view-figures';

@@ -123,7 +123,11 @@ export class ApiShop {
   ) {}
 
   /** With further variables of the environment, where a spec is about them. */
-  static async open(db: SpecDatabase, env: Record<string, string> = {}): Promise<ApiShop> {
+  static async open(
+    db: SpecDatabase,
+    env: Record<string, string> = {},
+    securityLog?: { write(line: string): void },
+  ): Promise<ApiShop> {
     const store = openStore({ url: db.url, poolSize: 6 });
     db.beforeClose(() => store.close());
     await fill(db.pool, store);
@@ -141,7 +145,8 @@ export class ApiShop {
       ...env,
     });
     if (!read.ok) throw new Error(read.problems.join(' '));
-    const api = await startApi({ config: read.config, store, clock });
+    const logged = securityLog ? { config: { ...read.config, logLevel: 'info' as const }, securityLog } : {};
+    const api = await startApi({ config: read.config, store, clock, ...logged });
     db.beforeClose(() => api.close());
     return new ApiShop(api, store, db.pool, held);
   }

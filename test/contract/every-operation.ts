@@ -1,6 +1,7 @@
 import { Secret, TOTP } from 'otpauth';
 import sharp from 'sharp';
 import type {
+  ApiTokenMade,
   BenchLists,
   BulletinDetail,
   CallbackView,
@@ -280,6 +281,14 @@ async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
   await walk.call('session-demo-people', { as: shop.anonymous() });
   await signInElsewhere(shop, walk, path);
   await walk.call('session-sign-out', { as: await signedIn(shop, 'technician', PASSWORD) });
+  await letProgramsIn(walk);
+}
+
+async function letProgramsIn(walk: Walk): Promise<void> {
+  const body = { name: 'Ledger bridge', scopes: ['take-out', 'read-tickets'], days: 90 };
+  const { made } = await walk.call<ApiTokenMade>('api-tokens-make', { body });
+  await walk.call('api-tokens-list');
+  await walk.call('api-tokens-revoke', { path: { id: made.id } });
 }
 
 async function versionOfPerson(walk: Walk, id: number): Promise<number> {

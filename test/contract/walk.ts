@@ -146,6 +146,8 @@ function shortened(value: unknown): unknown {
 }
 
 const SECRET: Readonly<Record<string, unknown>> = {
+  token: 'rvr_c2hvd24gb25jZSwgYW5kIGtlcHQgYXMgYSBoYXNoIG9ubHk',
+  prefix: 'rvr_c2hvd24g',
   secret: 'JBSWY3DPEHPK3PXPJBSWY3DPEHPK3PXP',
   codes: ['ABCD-EFGH-JKMN-PQRS-TUVW-XYZ2'],
   query: '?code=...&state=...&iss=...',

@@ -2,8 +2,10 @@ import { Module, type DynamicModule, type Type } from '@nestjs/common';
 import { MODULE_METADATA } from '@nestjs/common/constants';
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { ZodSerializerInterceptor } from 'nestjs-zod';
+import { ApiTokensModule } from './api-tokens/api-tokens.module';
 import { ActingInterceptor } from './auth/acting.interceptor';
 import { SessionGuard } from './auth/session.guard';
+import { TokenDoor } from './auth/token-door';
 import { BulletinsModule } from './bulletins/bulletins.module';
 import { CallbacksModule } from './callbacks/callbacks.module';
 import { BenchesModule } from './benches/benches.module';
@@ -62,6 +64,7 @@ const NOUNS: Type[] = [
   LiveModule,
   SettingsModule,
   PeopleModule,
+  ApiTokensModule,
   HealthModule,
   MetricsModule,
   DescriptionModule,
@@ -78,6 +81,7 @@ export class AppModule {
       module: AppModule,
       imports: [PortsModule.with(options), ...NOUNS],
       providers: [
+        TokenDoor,
         { provide: APP_GUARD, useClass: SessionGuard },
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_PIPE, useClass: ValidationPipe },

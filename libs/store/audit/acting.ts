@@ -9,6 +9,8 @@ export interface Acting {
   /** Null for the program itself. */
   readonly personId: number | null;
   readonly sight: Sight;
+  /** The token of the program that asks in that person's name; left out where the person asks. */
+  readonly tokenId?: number;
 }
 
 const acting = new AsyncLocalStorage<Acting>();
@@ -37,9 +39,10 @@ export function sightNow(otherwise: Sight | 'nothing'): string {
 
 /** The transaction, once the database has been told for it who acts; it forgets at the transaction's end. */
 export async function actorTold(db: Db, otherwise: Sight | 'nothing'): Promise<Db> {
-  const personId = acting.getStore()?.personId ?? null;
+  const { personId = null, tokenId = null } = acting.getStore() ?? {};
   await db.$executeRaw`
     SELECT set_config('revright.person', ${personId === null ? '' : String(personId)}, true),
+           set_config('revright.token', ${tokenId === null ? '' : String(tokenId)}, true),
            set_config('revright.sight', ${sightNow(otherwise)}, true)`;
   return db;
 }

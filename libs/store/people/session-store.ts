@@ -4,7 +4,8 @@ import { Prisma } from '../generated/client';
 import { READING } from './reading-columns';
 import { SECOND_FACTOR } from './second-factor-column';
 
-const PERSON = Prisma.sql`
+/** Columns of a `PersonRow`, of person `p` at location `l`. */
+export const PERSON = Prisma.sql`
   p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", ${SECOND_FACTOR},
   ${READING},
   json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location`;

@@ -22,6 +22,7 @@ export * from './live-store';
 export * from './hints';
 export * from './shop-data-store';
 export * from './people-store';
+export * from './api-token-store';
 export * from './personal-data-store';
 export * from './trail-store';
 export * from './kept-answer-store';

@@ -1,3 +1,4 @@
+import type { ApiTokenStore } from './api-token-store';
 import type { BenchStore } from './bench-store';
 import type { BulkStore } from './bulk-store';
 import type { BulletinStore } from './bulletin-store';
@@ -39,6 +40,7 @@ export interface Tables {
   readonly tries: TryStore;
   readonly devices: DeviceStore;
   readonly people: PeopleStore;
+  readonly apiTokens: ApiTokenStore;
   readonly settings: SettingStore;
   readonly catalogue: CatalogueStore;
   readonly shopData: ShopDataStore;

@@ -2,10 +2,10 @@ import type { SlowingRule, Tables } from '../ports/index';
 import type { Ports } from '../run';
 import { hashOfToken } from './session-token';
 
-/** What is tried: a password for a sign-in name, or a code for a person whose password was right. */
+/** What is tried: a password for a sign-in name, a code for a person whose password was right, or a program's token. */
 export interface Try {
-  readonly what: 'password' | 'code';
-  /** The sign-in name, or the person's id. */
+  readonly what: 'password' | 'code' | 'token';
+  /** The sign-in name, the person's id, or the address a wrong token came from. */
   readonly account: string;
   /** Where from; its own count, so that one address cannot try every account. */
   readonly address: string;
@@ -37,7 +37,7 @@ export async function forgiveTries({ store }: Pick<Ports, 'store'>, tried: Try):
 }
 
 async function keyOf({ devices }: Pick<Tables, 'devices'>, { what, account, device }: Try): Promise<string> {
-  if (what === 'code' || device === null) return hashOfToken(`${what} ${account}`);
+  if (what !== 'password' || device === null) return hashOfToken(`${what} ${account}`);
   const known = await devices.isKnown(hashOfToken(device), account);
   return hashOfToken(known ? `${what} ${account} ${device}` : `${what} ${account}`);
 }

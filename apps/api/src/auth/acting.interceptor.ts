@@ -4,13 +4,14 @@ import { actingAs } from '../../../../libs/store';
 import { sightOf } from '../../../../libs/usecases';
 import type { SignedInRequest } from './session.guard';
 
-/** Lets the store know in whose name a request is answered: the trail names that person, and the wall lets no more be seen. */
+/** Lets the store know in whose name a request is answered: the trail names that person and a program's token, and the wall lets no more be seen. */
 @Injectable()
 export class ActingInterceptor implements NestInterceptor {
   intercept(context: ExecutionContext, next: CallHandler<unknown>): Observable<unknown> {
-    const { person } = context.switchToHttp().getRequest<SignedInRequest>();
+    const { person, token } = context.switchToHttp().getRequest<SignedInRequest>();
     if (!person) return next.handle();
     const sight = sightOf({ role: person.role, locationId: person.location.id }) ?? 'all';
-    return actingAs({ personId: person.id, sight }, () => next.handle());
+    const by = token ? { tokenId: token.id } : {};
+    return actingAs({ personId: person.id, sight, ...by }, () => next.handle());
   }
 }

@@ -9,11 +9,15 @@ export interface SecurityEvent {
     | 'wrong-password'
     | 'wrong-code'
     | 'wrong-elsewhere'
+    | 'wrong-token'
+    | 'token-used'
     | 'held-up'
     | 'signed-out'
     | 'refused';
   readonly address: string;
   readonly personId?: number | undefined;
+  /** The token of the program that asked in that person's name. */
+  readonly tokenId?: number | undefined;
   /** By password, one-time link, code or another sign-in; of a refused request its method, path and why. */
   readonly how?: string;
 }
@@ -26,8 +30,10 @@ export interface SecurityLog {
 export function securityLog({ logLevel }: Pick<Config, 'logLevel'>, to?: DestinationStream): SecurityLog {
   const log = pino({ level: logLevel, name: 'security', timestamp: pino.stdTimeFunctions.isoTime }, to ?? toError());
   return {
-    note: (event) => (event.act === 'signed-in' || event.act === 'signed-out' ? log.info(event) : log.warn(event)),
+    note: (event) => (USUAL.has(event.act) ? log.info(event) : log.warn(event)),
   };
 }
+
+const USUAL: ReadonlySet<SecurityEvent['act']> = new Set(['signed-in', 'signed-out', 'token-used']);
 
 const toError = (): DestinationStream => pino.destination({ dest: 2, sync: true });

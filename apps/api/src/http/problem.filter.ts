@@ -19,7 +19,7 @@ export class ProblemFilter implements ExceptionFilter {
   catch(error: unknown, host: ArgumentsHost): void {
     const http = host.switchToHttp();
     const problem = problemOf(error);
-    const { method, url: whole, ip, person } = http.getRequest<SignedInRequest>();
+    const { method, url: whole, ip, person, token } = http.getRequest<SignedInRequest>();
     // What stands behind the question mark is what somebody looks for: a name, a phone number.
     const url = whole.split('?')[0]!;
     if (problem.status >= 500) this.log.error(`${method} ${url}${issuesOf(error)}`, loggable(error));
@@ -28,6 +28,7 @@ export class ProblemFilter implements ExceptionFilter {
         act: 'refused',
         address: ip,
         personId: person?.id,
+        tokenId: token?.id,
         how: `${method} ${url}: ${problem.type}`,
       });
     sendProblem(http.getResponse<FastifyReply>(), problem);

@@ -43,7 +43,11 @@ export class RepeatInterceptor implements NestInterceptor {
     const key = request.headers['idempotency-key'];
     if (key === undefined || request.method === 'GET' || !request.person) return next.handle();
     if (!this.reflector.get<boolean | undefined>(REPEATABLE, context.getClass())) return next.handle();
-    const asked = { personId: request.person.id, key: readKey(key), fingerprint: fingerprintOf(request) };
+    const asked = {
+      personId: request.person.id,
+      key: ownKey(request, readKey(key)),
+      fingerprint: fingerprintOf(request),
+    };
     const now = this.ports.clock.now();
     const kept = await this.ports.store.keptAnswers.begin(asked, now, now - A_DAY);
     const reply = context.switchToHttp().getResponse<FastifyReply>();
@@ -62,6 +66,11 @@ export class RepeatInterceptor implements NestInterceptor {
       }),
     );
   }
+}
+
+/** Programs choose their keys without knowing of each other, so each token has keys of its own. */
+function ownKey({ token }: SignedInRequest, key: string): string {
+  return token ? `token ${token.id} ${key}` : key;
 }
 
 function readKey(key: string | string[]): string {

@@ -1,5 +1,6 @@
 import type { Type } from '@nestjs/common';
-import { problem } from '../../../../libs/contracts';
+import { problem, scopesFor, TOKEN_SCOPE_NAMES, TOKEN_SCOPES } from '../../../../libs/contracts';
+import { isPermission } from '../auth/permit';
 import { Components, type JsonSchema } from './components';
 import { recordedExamples, type Example, type Examples } from './examples';
 import { operationsOf, tagOf, type Operation } from './operations';
@@ -58,6 +59,18 @@ const SECURITY_SCHEMES = {
     name: 'revright',
     description: 'The session of a person who has signed in. Over https the cookie is called `__Host-revright`.',
   },
+  token: {
+    type: 'http',
+    scheme: 'bearer',
+    description: [
+      "A token that a manager or an administrator made for another program. It asks in its maker's name and may do what",
+      'both its scopes and its maker may. Scopes:\n',
+      ...TOKEN_SCOPE_NAMES.map((name) => {
+        const { says, may } = TOKEN_SCOPES[name];
+        return `- \`${name}\`: ${says} (${may.join(', ')})`;
+      }),
+    ].join('\n'),
+  },
 };
 
 function describeTag(controller: Type): { name: string; description: string | undefined } {
@@ -67,11 +80,10 @@ function describeTag(controller: Type): { name: string; description: string | un
 
 function describe(operation: Operation, components: Components, example?: Example): Record<string, unknown> {
   const { id, tag, words, permission, body } = operation;
-  const who =
-    permission === 'open' || permission === 'signed-in' || permission === 'own-sign-in'
-      ? null
-      : `Needs the permission \`${permission}\`.`;
-  const description = [words?.more, who].filter(Boolean).join('\n\n');
+  const who = isPermission(permission) ? `Needs the permission \`${permission}\`.` : null;
+  const scopes = isPermission(permission) ? scopesFor(permission).map((scope) => `\`${scope}\``) : [];
+  const programs = scopes.length > 0 ? `A token needs the scope ${scopes.join(' or ')}.` : null;
+  const description = [words?.more, who, programs].filter(Boolean).join('\n\n');
   const parameters = parametersOf(operation, components, example?.parameters ?? {});
   const json = body && { schema: components.refTo(body.schema, 'input'), ...asExample(example?.body) };
   return {
@@ -79,7 +91,7 @@ function describe(operation: Operation, components: Components, example?: Exampl
     tags: [tag],
     summary: words?.summary,
     ...(description ? { description } : {}),
-    security: permission === 'open' ? [] : [{ session: [] }],
+    security: permission === 'open' ? [] : [{ session: [] }, ...(scopes.length > 0 ? [{ token: [] }] : [])],
     ...(parameters.length > 0 ? { parameters } : {}),
     ...(json ? { requestBody: { required: true, content: { [words?.takes ?? 'application/json']: json } } } : {}),
     ...(!json && words?.takes === MULTIPART ? { requestBody: ONE_FILE } : {}),

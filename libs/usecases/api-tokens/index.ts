@@ -1,0 +1,2 @@
+export * from './find-token';
+export * from './manage-tokens';
