@@ -23,6 +23,7 @@ const ROOMS = {
   'libs/pictures': ['libs/usecases', 'libs/contracts'],
   'libs/press': ['libs/usecases', 'libs/papers', 'libs/contracts'],
   'libs/mail': ['libs/usecases', 'libs/papers', 'libs/contracts'],
+  'libs/courier': ['libs/usecases'],
   'libs/testing': [
     'libs/store',
     'libs/queue',
@@ -34,6 +35,7 @@ const ROOMS = {
   'apps/api': [
     'libs/usecases',
     'libs/press',
+    'libs/courier',
     'libs/sheet-files',
     'libs/pictures',
     'libs/store',
@@ -44,6 +46,7 @@ const ROOMS = {
   'apps/worker': [
     'libs/usecases',
     'libs/mail',
+    'libs/courier',
     'libs/store',
     'libs/queue',
     'libs/config',

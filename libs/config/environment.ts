@@ -116,6 +116,13 @@ export const VARIABLES = {
     fallback: 'not set',
     meaning: 'From whom e-mails to owners come; needed where SMTP_URL is set.',
   },
+  WEBHOOK_IN_HOUSE: {
+    schema: z.string().regex(/^$|^[0-9A-Za-z.:_-]+(, *[0-9A-Za-z.:_-]+)*$/, {
+      error: 'host names or addresses, separated by commas',
+    }),
+    fallback: 'none',
+    meaning: 'Hosts inside the house that webhooks may go to, by http too; all others must be public and take https.',
+  },
   AUDIT_HEAD_FILE: {
     schema: z
       .string()
@@ -130,7 +137,8 @@ export const VARIABLES = {
       .regex(/^[0-9a-f]{64}$/i, { error: '64 hexadecimal digits, as `openssl rand -hex 32` prints them' })
       .optional(),
     fallback: 'not set: a file `key` in REVRIGHT_DATA, made when first needed',
-    meaning: 'Key that seals what must be read again and yet not lie open in the database; the same for every API.',
+    meaning:
+      'Key that seals what must be read again and yet not lie open in the database; the same for every API and worker.',
   },
   REVRIGHT_KEY_BEFORE: {
     schema: z
@@ -199,6 +207,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
     OIDC_NAME: 'company account',
     TRUSTED_PROXIES: 'loopback',
+    WEBHOOK_IN_HOUSE: '',
     LOG_LEVEL: 'info',
   };
 }

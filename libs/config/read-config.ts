@@ -37,6 +37,8 @@ export interface Config {
   /** Where e-mails are handed over, and from whom they come; undefined where none are sent. */
   readonly mail: { readonly url: string; readonly from: string } | undefined;
   readonly trustedProxies: readonly string[];
+  /** Hosts inside the house that webhooks may go to, in small letters. */
+  readonly webhookInHouse: readonly string[];
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'trace' | 'silent';
 }
 
@@ -103,6 +105,7 @@ const toConfig = (parsed: Parsed): Config => ({
   keyBefore: parsed.REVRIGHT_KEY_BEFORE,
   elsewhere: openIdOf(parsed),
   publicUrl: parsed.PUBLIC_URL?.replace(/\/+$/, ''),
+  webhookInHouse: parsed.WEBHOOK_IN_HOUSE.toLowerCase().split(/, */).filter(Boolean),
   trustedProxies: parsed.TRUSTED_PROXIES.split(/, */),
   mail: mailOf(parsed),
   logLevel: parsed.LOG_LEVEL,

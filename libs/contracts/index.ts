@@ -25,6 +25,7 @@ export * from './shop-data';
 export * from './settings';
 export * from './people';
 export * from './api-token';
+export * from './webhook';
 export * from './trail';
 export * from './rulebook-view';
 export * from './figures';

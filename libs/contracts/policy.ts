@@ -76,6 +76,8 @@ export const POLICY = {
   'manage-people': ['administrator'],
   /** Tokens of other programs: a manager's own, an administrator's all. */
   'manage-tokens': ['manager', 'administrator'],
+  /** Addresses of other programs that are told of flags, callbacks and rechecks. */
+  'manage-webhooks': ['administrator'],
   /** How the queue of rechecks stands, for monitoring programs. */
   'see-metrics': ['administrator'],
   /** The description of the API, and the page to read it. */

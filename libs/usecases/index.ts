@@ -74,3 +74,4 @@ export * from './export-sheet';
 export * from './rulebook-file';
 export * from './write-to-owners';
 export * from './send-mails';
+export * from './tell-programs';

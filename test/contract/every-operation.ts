@@ -17,6 +17,8 @@ import type {
   SheetView,
   TicketView,
   UnitView,
+  WebhookAdded,
+  WebhookDelivery,
   WhatIf,
 } from '../../libs/contracts';
 import { SAFETY_POINTS } from '../../libs/ticket';
@@ -281,14 +283,26 @@ async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
   await walk.call('session-demo-people', { as: shop.anonymous() });
   await signInElsewhere(shop, walk, path);
   await walk.call('session-sign-out', { as: await signedIn(shop, 'technician', PASSWORD) });
-  await letProgramsIn(walk);
+  await letProgramsIn(shop, walk);
 }
 
-async function letProgramsIn(walk: Walk): Promise<void> {
+async function letProgramsIn(shop: ApiShop, walk: Walk): Promise<void> {
   const body = { name: 'Ledger bridge', scopes: ['take-out', 'read-tickets'], days: 90 };
   const { made } = await walk.call<ApiTokenMade>('api-tokens-make', { body });
   await walk.call('api-tokens-list');
   await walk.call('api-tokens-revoke', { path: { id: made.id } });
+  const as = 'administrator' as const;
+  // Nothing is posted: there is no worker here, and the name is one that leads nowhere (RFC 2606).
+  const told = { url: 'https://ledger.example/revright', events: ['flag.raised', 'callback.opened'] };
+  const { webhook } = await walk.call<WebhookAdded>('webhooks-add', { as, body: told });
+  const path = { id: webhook.id };
+  await walk.call('webhooks-change', { as, path, version: webhook.version, body: { events: ['callback.opened'] } });
+  const [{ id: deliveryId }] = await walk.call<[WebhookDelivery]>('webhooks-try-out', { as, path });
+  await shop.pool.query(`UPDATE webhook_delivery SET state = 'set-aside' WHERE id = $1`, [deliveryId]);
+  await walk.call('webhooks-deliveries', { as, path });
+  await walk.call('webhooks-again', { as, path: { ...path, deliveryId } });
+  await walk.call('webhooks-list', { as });
+  await walk.call('webhooks-remove', { as, path });
 }
 
 async function versionOfPerson(walk: Walk, id: number): Promise<number> {

@@ -38,6 +38,7 @@ import { TicketsModule } from './tickets/tickets.module';
 import { PeopleModule } from './people/people.module';
 import type { ApiOptions } from './tokens';
 import { UnitsModule } from './units/units.module';
+import { WebhooksModule } from './webhooks/webhooks.module';
 
 /** One module per noun of the trade. */
 const NOUNS: Type[] = [
@@ -65,6 +66,7 @@ const NOUNS: Type[] = [
   SettingsModule,
   PeopleModule,
   ApiTokensModule,
+  WebhooksModule,
   HealthModule,
   MetricsModule,
   DescriptionModule,

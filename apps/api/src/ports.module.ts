@@ -1,4 +1,5 @@
 import { Module, type DynamicModule } from '@nestjs/common';
+import { openCourier } from '../../../libs/courier';
 import { openPress } from '../../../libs/press';
 import { passwords } from '../../../libs/store';
 import { USUAL_SESSION_RULES } from '../../../libs/usecases';
@@ -8,6 +9,7 @@ import { openId } from './session/open-id';
 import { shopClock } from './shop-clock';
 import {
   CONFIG,
+  COURIER,
   ELSEWHERE,
   PASSWORDS,
   PORTS,
@@ -36,10 +38,11 @@ export class PortsModule {
         { provide: PASSWORDS, useValue: options.passwords ?? passwords },
         { provide: ELSEWHERE, useValue: options.config.elsewhere ? openId(options.config.elsewhere) : null },
         { provide: SEALS, useValue: sealsOf(options.config) },
+        { provide: COURIER, useValue: openCourier({ inHouse: options.config.webhookInHouse }) },
         { provide: SECURITY_LOG, useValue: securityLog(options.config, options.securityLog) },
         { provide: SESSION_RULES, useValue: options.sessionRules ?? USUAL_SESSION_RULES },
       ],
-      exports: [PORTS, PRINTING, CONFIG, PASSWORDS, ELSEWHERE, SEALS, SECURITY_LOG, SESSION_RULES],
+      exports: [PORTS, PRINTING, CONFIG, PASSWORDS, ELSEWHERE, SEALS, COURIER, SECURITY_LOG, SESSION_RULES],
     };
   }
 }

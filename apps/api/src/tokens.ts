@@ -9,6 +9,7 @@ export const PICTURES = Symbol('pictures');
 export const PASSWORDS = Symbol('passwords');
 export const ELSEWHERE = Symbol('elsewhere');
 export const SEALS = Symbol('seals');
+export const COURIER = Symbol('courier');
 export const SECURITY_LOG = Symbol('security log');
 export const SESSION_RULES = Symbol('session rules');
 

@@ -1,4 +1,4 @@
-import type { Config } from '../../../libs/config';
+import { keyOf, type Config } from '../../../libs/config';
 import { dayOfInstant } from '../../../libs/day';
 import {
   checkRedis,
@@ -11,20 +11,24 @@ import {
   type Running,
 } from '../../../libs/queue';
 import { openMailer } from '../../../libs/mail';
-import { asProgram } from '../../../libs/store';
+import { openCourier } from '../../../libs/courier';
+import { asProgram, sealsWith } from '../../../libs/store';
 import {
+  deliverNextEvent,
   dropOldSheets,
   forgetDueOwners,
+  forgetOldEvents,
   sendNextMail,
   sweepRechecks,
   type Clock,
+  type Ports,
   type Store,
 } from '../../../libs/usecases';
 import { handlersOn } from './handlers';
 
 export interface WorkerOptions {
   readonly config: Pick<Config, 'redisUrl' | 'workerConcurrency' | 'timeZone'> &
-    Partial<Pick<Config, 'chunkUnits' | 'mail'>>;
+    Partial<Pick<Config, 'chunkUnits' | 'mail' | 'key' | 'dataFolder' | 'webhookInHouse'>>;
   readonly store: Store;
   /** The shop's clock; the machine's in the configured time zone when left out. */
   readonly clock?: Clock;
@@ -40,6 +44,8 @@ const FORGET_EVERY_MS = 3_600_000;
 /** Spreadsheets that were brought hold people; they are kept for a day and thrown away within the hour after it. */
 const DROP_SHEETS_EVERY_MS = 3_600_000;
 const MAIL_EVERY_MS = 2_000;
+const EVENT_EVERY_MS = 2_000;
+const EVENT_LANES = 4;
 
 /**
  * Starts the worker: through the queue when there is a Redis, inside this process otherwise; and the sweeper beside it.
@@ -56,6 +62,8 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
     repeat(() => asProgram(() => sweepRechecks(ports)).then(() => false), { everyMs: sweepEveryMs, onError }),
     repeat(() => asProgram(() => forgetDueOwners(ports)).then(() => false), { everyMs: FORGET_EVERY_MS, onError }),
     repeat(() => asProgram(() => dropOldSheets(ports)).then(() => false), { everyMs: DROP_SHEETS_EVERY_MS, onError }),
+    repeat(() => asProgram(() => forgetOldEvents(ports)).then(() => false), { everyMs: FORGET_EVERY_MS, onError }),
+    ...eventRounds(ports, options),
     ...(config.mail ? [mailRounds(store, config.mail, onError)] : []),
     ...(redisUrl === undefined
       ? [startInProcess(store, handlers, { lanes: workerConcurrency, onError })]
@@ -77,6 +85,16 @@ function mailRounds(store: Store, mail: NonNullable<Config['mail']>, onError: (e
   const mailer = openMailer(mail);
   const rounds = repeat(() => asProgram(() => sendNextMail({ store }, mailer)), { everyMs: MAIL_EVERY_MS, onError });
   return { close: () => rounds.close().then(() => mailer.close()) };
+}
+
+/** Posts events to other programs, several at once, since each may be long in answering. */
+function eventRounds(ports: Ports, { config, onError = () => undefined }: WorkerOptions): readonly Running[] {
+  const { key, dataFolder, webhookInHouse: inHouse = [] } = config;
+  if (dataFolder === undefined) return [];
+  const all = { ...ports, seals: sealsWith(() => keyOf({ key, dataFolder })) };
+  const courier = openCourier({ inHouse });
+  const turn = () => asProgram(() => deliverNextEvent(all, courier));
+  return Array.from({ length: EVENT_LANES }, () => repeat(turn, { everyMs: EVENT_EVERY_MS, onError }));
 }
 
 function machineClock(timeZone: string): Clock {

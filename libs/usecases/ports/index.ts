@@ -23,6 +23,8 @@ export * from './hints';
 export * from './shop-data-store';
 export * from './people-store';
 export * from './api-token-store';
+export * from './webhook-store';
+export * from './courier';
 export * from './personal-data-store';
 export * from './trail-store';
 export * from './kept-answer-store';

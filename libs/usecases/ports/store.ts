@@ -28,6 +28,7 @@ import type { FlagStore, TicketStore } from './ticket-store';
 import type { TrailStore } from './trail-store';
 import type { DeviceStore, TryStore } from './try-store';
 import type { OwnerStore, UnitStore } from './unit-store';
+import type { WebhookStore } from './webhook-store';
 
 export { StoreOutage } from './store-outage';
 
@@ -69,6 +70,7 @@ export interface Tables {
   readonly sheets: SheetStore;
   readonly bulk: BulkStore;
   readonly mails: MailStore;
+  readonly webhooks: WebhookStore;
 }
 
 export interface Store extends Tables {

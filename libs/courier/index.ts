@@ -1,0 +1,2 @@
+export * from './open-courier';
+export * from './is-public';

@@ -1,0 +1,2 @@
+export * from './manage-webhooks';
+export * from './deliver-next-event';
