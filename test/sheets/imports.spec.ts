@@ -157,6 +157,16 @@ describe('a spreadsheet of parts', () => {
     const left = await desk.import(looked, true);
     expect(left.body).toMatchObject({ state: 'done', outcome: { add: 3, rejected: 9 } });
   });
+
+  it('refuse what speaks of a groove that has no root, and give the row back as it stood, guarded once', async () => {
+    const file = `Maker;Part No;Description;Diameter mm;Grade;Groove at mm\nHOLM;0019;'=SUM(A1);8;ISO 898-1 8.8;25`;
+    const looked = await desk.look('parts', file);
+    expect(looked.rejected.map(({ problems: found }) => found.map(({ says }) => says))).toEqual([
+      [expect.stringContaining('groove.rootDiameterMm') as string],
+    ]);
+    const list = (await desk.download(`/sheets/${looked.id}/rejected`)).toString();
+    expect(list.split('\r\n')[1]).toMatch(/^HOLM,0019,'=SUM\(A1\),8,/);
+  });
 });
 
 describe('owners, units and past tickets', () => {

@@ -104,20 +104,31 @@ export function cellsOfFastener(spec: FastenerSpec | null): FastenerCells {
   };
 }
 
-/** What the cells say, as the fastener's schema takes it; null when all are blank. */
+/** Cells that say more of what another cell is about, by that other one: without it they say nothing that can be kept. */
+export const SAYS_MORE = {
+  pitch: ['threadStarts'],
+  grooveRoot: ['grooveAt', 'grooveWidth'],
+  crossHole: ['crossHoleAt'],
+} as const satisfies Partial<Record<keyof FastenerCells, readonly (keyof FastenerCells)[]>>;
+
+/**
+ * What the cells say, as the fastener's schema takes it; null when all are blank. A cell that says more of something that
+ * is not given is handed on all the same, so that the schema refuses it by name and nothing is lost unsaid.
+ */
 export function fastenerOfCells(cells: FastenerCells): object | null {
   const given = Object.keys(fastenerColumns).some((key) => (cells[key as keyof FastenerCells] ?? null) !== null);
   if (!given) return null;
-  const { pitch, grooveRoot, crossHole, grade } = cells;
+  const { grade } = cells;
+  const speaksOf = (head: keyof typeof SAYS_MORE) =>
+    [head, ...SAYS_MORE[head]].some((name) => (cells[name] ?? null) !== null);
   return {
     diameterMm: cells.diameter ?? null,
     lengthMm: cells.length ?? null,
-    thread: (pitch ?? null) === null ? null : { pitchMm: pitch, startsAtMm: cells.threadStarts ?? null },
-    groove:
-      (grooveRoot ?? null) === null
-        ? null
-        : { rootDiameterMm: grooveRoot, atMm: cells.grooveAt ?? null, widthMm: cells.grooveWidth ?? null },
-    crossHole: (crossHole ?? null) === null ? null : { diameterMm: crossHole, atMm: cells.crossHoleAt ?? null },
+    thread: speaksOf('pitch') ? { pitchMm: cells.pitch ?? null, startsAtMm: cells.threadStarts ?? null } : null,
+    groove: speaksOf('grooveRoot')
+      ? { rootDiameterMm: cells.grooveRoot ?? null, atMm: cells.grooveAt ?? null, widthMm: cells.grooveWidth ?? null }
+      : null,
+    crossHole: speaksOf('crossHole') ? { diameterMm: cells.crossHole ?? null, atMm: cells.crossHoleAt ?? null } : null,
     boreDiameterMm: cells.bore ?? null,
     grade: grade?.length === 1 ? { kind: 'known', ...grade[0] } : { kind: 'one-of', candidates: grade ?? [] },
     headMarks: cells.headMarks ?? null,

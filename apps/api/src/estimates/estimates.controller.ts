@@ -9,6 +9,7 @@ import {
   type Actor,
   type Ports,
 } from '../../../../libs/usecases';
+import { csvTable } from '../../../../libs/sheets';
 import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
@@ -17,7 +18,6 @@ import { Repeatable } from '../http/repeat.interceptor';
 import { RowIdParam } from '../http/row-id';
 import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
-import { csvOf } from './csv';
 
 class TicketViewDto extends createZodDto(ticketView) {}
 class MoneySettingsDto extends createZodDto(moneySettings) {}
@@ -61,6 +61,6 @@ export class EstimatesController {
   @Header('content-disposition', 'attachment; filename="bookkeeping.csv"')
   @Says('The last estimate of every ticket handed over in a span of days, line by line.', { answers: ['text/csv'] })
   async bookkeeping(@Query() span: BookkeepingQueryDto, @CurrentActor() actor: Actor) {
-    return csvOf(await bookkeepingRows(this.ports, actor, span));
+    return csvTable(await bookkeepingRows(this.ports, actor, span));
   }
 }

@@ -161,6 +161,11 @@ const inAndOut = createRoute({
   path: '/shop/in-and-out',
   component: lazyRouteComponent(() => import('./pages/in-and-out-page'), 'InAndOutPage'),
 });
+const programs = createRoute({
+  getParentRoute: () => root,
+  path: '/shop/programs',
+  component: lazyRouteComponent(() => import('./pages/programs-page'), 'ProgramsPage'),
+});
 const recheck = createRoute({
   getParentRoute: () => root,
   path: '/rechecks/$id',
@@ -214,6 +219,7 @@ export const router = createRouter({
     scheme,
     settings,
     inAndOut,
+    programs,
     recheck,
     people,
     mySignIn,

@@ -9,6 +9,7 @@ import {
 import {
   cellsOfFastener,
   fastenerOfCells,
+  SAYS_MORE,
   type CellProblem,
   type PartSheetRow,
   type TradeNumberCell,
@@ -211,7 +212,11 @@ function fastenerFor(row: PartSheetRow, kept: FastenerSpec | null) {
   const names = Object.keys(cellsOfFastener(EXAMPLE)) as (keyof typeof before)[];
   const given = Object.fromEntries(names.filter((name) => row[name] !== undefined).map((name) => [name, row[name]]));
   if (Object.keys(given).length === 0) return { ok: true, value: kept } as const;
-  const cells = fastenerOfCells({ ...before, ...given });
+  // A groove that is taken away takes with it what was on file about it.
+  const gone = Object.entries(SAYS_MORE).flatMap(([head, more]) =>
+    row[head as keyof typeof SAYS_MORE] === null ? more : [],
+  );
+  const cells = fastenerOfCells({ ...before, ...Object.fromEntries(gone.map((name) => [name, null])), ...given });
   if (cells === null) return { ok: true, value: null } as const;
   const read = fastenerSpecSchema.safeParse(cells);
   if (read.success) return { ok: true, value: read.data } as const;

@@ -17,6 +17,7 @@ export function ShopPage() {
   const mayEdit = useMay('edit-shop-data');
   const maySettle = useMay('change-settings');
   const mayBring = useMay('bring-in');
+  const mayLetIn = useMay('manage-tokens');
   return (
     <>
       {maySettle ? (
@@ -30,6 +31,11 @@ export function ShopPage() {
       {mayBring ? (
         <p>
           <Link to="/shop/in-and-out">In and out: bring your spreadsheets in, take your data out</Link>
+        </p>
+      ) : null}
+      {mayLetIn ? (
+        <p>
+          <Link to="/shop/programs">Other programs: let them ask here, and tell them what happens</Link>
         </p>
       ) : null}
       <h1>What build dates are read by</h1>
