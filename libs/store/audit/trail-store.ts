@@ -32,7 +32,7 @@ export function trailStore(db: Db): TrailStore {
                LATERAL jsonb_array_elements(b.rows) WITH ORDINALITY AS r(one, part)
           WHERE b.units @> ARRAY[${unitId}::int] AND (r.one->>'unit')::int = ${unitId}::int
         )
-        SELECT t.place::text AS place, to_char(t.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at, p.name || coalesce(format(' by the token ''%s''', a.name), '') AS by,
+        SELECT t.place::text AS place, to_char(t.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at, p.name || coalesce(' by the token ''' || a.name || '''', '') AS by,
                t.act, t.noun, t.row_key AS key, t.revision, t.change, t.place || '.' || t.part AS cursor,
                concat_ws(' of ', r.cause, s.number) AS known, pa.number AS part,
                nullif(concat_ws(', ', po.name, po.place_names[spot.place]), '') AS "where",
