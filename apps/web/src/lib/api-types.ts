@@ -11,6 +11,8 @@ export interface paths {
         /**
          * Every bench of the location with its list and its load, and the open tickets on none.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["benches-lists"];
         put?: never;
@@ -31,6 +33,8 @@ export interface paths {
         /**
          * The benches of the shop.
          * @description Needs the permission `see-catalogue`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["catalogue-benches"];
         put?: never;
@@ -71,6 +75,8 @@ export interface paths {
         /**
          * The open tickets of the board, by stage.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["board-board"];
         put?: never;
@@ -91,6 +97,8 @@ export interface paths {
         /**
          * The last estimate of every ticket handed over in a span of days, line by line.
          * @description Needs the permission `export-bookkeeping`.
+         *
+         *     A token needs the scope `take-out`.
          */
         get: operations["estimates-bookkeeping"];
         put?: never;
@@ -111,12 +119,16 @@ export interface paths {
         /**
          * Every paper of the shop, newest first.
          * @description Needs the permission `see-bulletins`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["bulletins-list"];
         put?: never;
         /**
          * Keeps a new bulletin as a draft.
          * @description Needs the permission `edit-bulletins`.
+         *
+         *     A token needs the scope `bulletins`.
          */
         post: operations["bulletins-save"];
         delete?: never;
@@ -135,11 +147,15 @@ export interface paths {
         /**
          * One paper with its rules, and how its recheck stands.
          * @description Needs the permission `see-bulletins`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["bulletins-view"];
         /**
          * Changes a draft.
          * @description Needs the permission `edit-bulletins`.
+         *
+         *     A token needs the scope `bulletins`.
          */
         put: operations["bulletins-change"];
         post?: never;
@@ -181,6 +197,8 @@ export interface paths {
         /**
          * What publishing the draft would change, worked out without changing it.
          * @description Needs the permission `edit-bulletins`.
+         *
+         *     A token needs the scope `bulletins`.
          */
         post: operations["bulletins-what-if"];
         delete?: never;
@@ -219,6 +237,8 @@ export interface paths {
         /**
          * Callbacks, stop use first, then by the day of the next try, page by page.
          * @description Needs the permission `see-callbacks`.
+         *
+         *     A token needs the scope `read-callbacks` or `write-callbacks`.
          */
         get: operations["callbacks-list"];
         put?: never;
@@ -241,6 +261,8 @@ export interface paths {
         /**
          * Notes a letter to each owner and answers the batch under which they are printed.
          * @description Needs the permission `work-callbacks`.
+         *
+         *     A token needs the scope `write-callbacks`.
          */
         post: operations["letters-write"];
         delete?: never;
@@ -259,6 +281,8 @@ export interface paths {
         /**
          * The address labels of a batch, on sheets of labels as the shop has them.
          * @description Needs the permission `work-callbacks`.
+         *
+         *     A token needs the scope `write-callbacks`.
          */
         get: operations["letters-labels"];
         put?: never;
@@ -279,6 +303,8 @@ export interface paths {
         /**
          * The letters of a batch in one file.
          * @description Needs the permission `work-callbacks`.
+         *
+         *     A token needs the scope `write-callbacks`.
          */
         get: operations["letters-letters"];
         put?: never;
@@ -299,6 +325,8 @@ export interface paths {
         /**
          * A list of callbacks as a table for another program.
          * @description Needs the permission `work-callbacks`.
+         *
+         *     A token needs the scope `write-callbacks`.
          */
         get: operations["letters-list"];
         put?: never;
@@ -321,6 +349,8 @@ export interface paths {
         /**
          * Keeps an e-mail to each owner, to be sent by a worker.
          * @description Needs the permission `work-callbacks`.
+         *
+         *     A token needs the scope `write-callbacks`.
          */
         post: operations["letters-mail"];
         delete?: never;
@@ -339,6 +369,8 @@ export interface paths {
         /**
          * One callback with its reasons and attempts.
          * @description Needs the permission `see-callbacks`.
+         *
+         *     A token needs the scope `read-callbacks` or `write-callbacks`.
          */
         get: operations["callbacks-view"];
         put?: never;
@@ -361,6 +393,8 @@ export interface paths {
         /**
          * Records an attempt to reach the owner.
          * @description Needs the permission `work-callbacks`.
+         *
+         *     A token needs the scope `write-callbacks`.
          */
         post: operations["callbacks-attempt"];
         delete?: never;
@@ -381,6 +415,8 @@ export interface paths {
         /**
          * Closes a callback with what came of it.
          * @description Needs the permission `settle-callbacks`.
+         *
+         *     A token needs the scope `write-callbacks`.
          */
         post: operations["callbacks-settle"];
         delete?: never;
@@ -399,6 +435,8 @@ export interface paths {
         /**
          * The figures of a span of days; the last twelve months where none is named.
          * @description Needs the permission `see-figures`.
+         *
+         *     A token needs the scope `figures`.
          */
         get: operations["figures-view"];
         put?: never;
@@ -419,6 +457,8 @@ export interface paths {
         /**
          * Flagged installs, open or decided.
          * @description Needs the permission `see-flags`.
+         *
+         *     A token needs the scope `read-tickets`.
          */
         get: operations["flags-list"];
         put?: never;
@@ -476,6 +516,8 @@ export interface paths {
         /**
          * The product lines the shop knows.
          * @description Needs the permission `see-catalogue`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["catalogue-lines"];
         put?: never;
@@ -496,6 +538,8 @@ export interface paths {
         /**
          * One product line with its models, options and positions.
          * @description Needs the permission `see-catalogue`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["catalogue-line"];
         put?: never;
@@ -535,6 +579,8 @@ export interface paths {
         /**
          * Which part is right at each position, for a unit that has no ticket.
          * @description Needs the permission `look-up`.
+         *
+         *     A token needs the scope `look-up`.
          */
         post: operations["board-look-up"];
         delete?: never;
@@ -553,6 +599,8 @@ export interface paths {
         /**
          * How the queue of rechecks stands, as Prometheus text.
          * @description Needs the permission `see-metrics`.
+         *
+         *     A token needs the scope `monitoring`.
          */
         get: operations["metrics-view"];
         put?: never;
@@ -573,6 +621,8 @@ export interface paths {
         /**
          * The list of the bench one works at, each ticket with what its gate still asks for.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["benches-mine"];
         /**
@@ -597,6 +647,8 @@ export interface paths {
         /**
          * The API as an OpenAPI 3.1 document.
          * @description Needs the permission `see-api`.
+         *
+         *     A token needs the scope `description`.
          */
         get: operations["description-describe"];
         put?: never;
@@ -617,6 +669,8 @@ export interface paths {
         /**
          * Owners by name, telephone or e-mail.
          * @description Needs the permission `see-owners`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets` or `read-callbacks` or `write-callbacks`.
          */
         get: operations["owners-search"];
         put?: never;
@@ -643,6 +697,8 @@ export interface paths {
         /**
          * Changes an owner's name, telephone, addresses or consent.
          * @description Needs the permission `open-ticket`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         patch: operations["owners-change"];
         trace?: never;
@@ -697,6 +753,8 @@ export interface paths {
         /**
          * The units of one owner.
          * @description Needs the permission `see-owners`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets` or `read-callbacks` or `write-callbacks`.
          */
         get: operations["owners-units"];
         put?: never;
@@ -717,6 +775,8 @@ export interface paths {
         /**
          * Parts by number, trade number or name.
          * @description Needs the permission `see-catalogue`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["catalogue-parts"];
         put?: never;
@@ -881,6 +941,8 @@ export interface paths {
         /**
          * A photo as it is kept.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["photos-full"];
         put?: never;
@@ -901,6 +963,8 @@ export interface paths {
         /**
          * A photo, small.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["photos-thumb"];
         put?: never;
@@ -921,6 +985,8 @@ export interface paths {
         /**
          * A page to read the description and try the API out.
          * @description Needs the permission `see-api`.
+         *
+         *     A token needs the scope `description`.
          */
         get: operations["description-reader"];
         put?: never;
@@ -941,6 +1007,8 @@ export interface paths {
         /**
          * A file of the reader page.
          * @description Needs the permission `see-api`.
+         *
+         *     A token needs the scope `description`.
          */
         get: operations["description-file"];
         put?: never;
@@ -961,6 +1029,8 @@ export interface paths {
         /**
          * The latest rechecks, newest first.
          * @description Needs the permission `see-rechecks`.
+         *
+         *     A token needs the scope `read-tickets`.
          */
         get: operations["rechecks-list"];
         put?: never;
@@ -985,6 +1055,8 @@ export interface paths {
         /**
          * One recheck: how far it is and what it has changed.
          * @description Needs the permission `see-rechecks`.
+         *
+         *     A token needs the scope `read-tickets`.
          */
         get: operations["rechecks-view"];
         put?: never;
@@ -1029,6 +1101,8 @@ export interface paths {
         /**
          * The papers in force and how many rules each brings.
          * @description Needs the permission `see-bulletins`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["rulebook-overview"];
         put?: never;
@@ -1049,6 +1123,8 @@ export interface paths {
         /**
          * The rulebook as a file, as the command line reads it; see docs/formats.md.
          * @description Needs the permission `take-out`.
+         *
+         *     A token needs the scope `take-out`.
          */
         get: operations["rulebook-file-export"];
         put?: never;
@@ -1057,6 +1133,8 @@ export interface paths {
          * @description In a field named `file`. With `dryRun=true` nothing changes. Papers, versions of rules and supersessions on file are never overwritten: a file that says otherwise is refused.
          *
          *     Needs the permission `bring-in`.
+         *
+         *     A token needs the scope `bring-in`.
          */
         post: operations["rulebook-file-import"];
         delete?: never;
@@ -1075,6 +1153,8 @@ export interface paths {
         /**
          * What the audit of the rulebook finds: gaps, overlaps, disputes.
          * @description Needs the permission `see-bulletins`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["rulebook-findings"];
         put?: never;
@@ -1095,6 +1175,8 @@ export interface paths {
         /**
          * The rules of a line on a day, as known at an instant.
          * @description Needs the permission `see-bulletins`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["rulebook-rules"];
         put?: never;
@@ -1115,6 +1197,8 @@ export interface paths {
         /**
          * The required part by build date, for each position of a line.
          * @description Needs the permission `see-bulletins`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["rulebook-wall-chart"];
         put?: never;
@@ -1135,6 +1219,8 @@ export interface paths {
         /**
          * Reads the tag of a ticket or a unit, or a part's bag: a plain number or a GS1 element string.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["scan-read"];
         put?: never;
@@ -1155,6 +1241,8 @@ export interface paths {
         /**
          * Tickets by number, serial, owner or telephone.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["board-search"];
         put?: never;
@@ -1175,6 +1263,8 @@ export interface paths {
         /**
          * The serial schemes of the shop.
          * @description Needs the permission `see-shop-data`.
+         *
+         *     A token needs the scope `look-up`.
          */
         get: operations["serial-schemes-list"];
         put?: never;
@@ -1201,6 +1291,8 @@ export interface paths {
         /**
          * Reads serial numbers by a scheme without keeping it.
          * @description Needs the permission `see-shop-data`.
+         *
+         *     A token needs the scope `look-up`.
          */
         post: operations["serial-schemes-try"];
         delete?: never;
@@ -1488,6 +1580,8 @@ export interface paths {
         /**
          * Whether e-mails can be sent, through which server and from whom; the password is told to nobody.
          * @description Needs the permission `work-callbacks`.
+         *
+         *     A token needs the scope `write-callbacks`.
          */
         get: operations["print-settings-mail"];
         put?: never;
@@ -1532,6 +1626,8 @@ export interface paths {
         /**
          * How prints look, and in whose manner days and numbers are written.
          * @description Needs the permission `see-catalogue`.
+         *
+         *     A token needs the scope `look-up` or `bulletins`.
          */
         get: operations["print-settings-view"];
         /**
@@ -1584,6 +1680,8 @@ export interface paths {
          * @description CSV in any usual encoding, or the first sheet of an `.xlsx` workbook, in a field named `file`. It is kept for a day, for who brought it.
          *
          *     Needs the permission `bring-in`.
+         *
+         *     A token needs the scope `bring-in`.
          */
         post: operations["sheets-bring"];
         delete?: never;
@@ -1604,6 +1702,8 @@ export interface paths {
          * @description At most 100 a minute for each person. A workbook holds at most 20000 rows; CSV holds any number.
          *
          *     Needs the permission `take-out`.
+         *
+         *     A token needs the scope `take-out`.
          */
         get: operations["exports-export"];
         put?: never;
@@ -1624,6 +1724,8 @@ export interface paths {
         /**
          * An empty spreadsheet of the kind, with a worked line.
          * @description Needs the permission `bring-in`.
+         *
+         *     A token needs the scope `bring-in`.
          */
         get: operations["exports-template"];
         put?: never;
@@ -1644,6 +1746,8 @@ export interface paths {
         /**
          * A spreadsheet that was brought: how it is read, and what it would change.
          * @description Needs the permission `bring-in`.
+         *
+         *     A token needs the scope `bring-in`.
          */
         get: operations["sheets-view"];
         put?: never;
@@ -1651,6 +1755,8 @@ export interface paths {
         /**
          * Throws a spreadsheet away that was brought.
          * @description Needs the permission `bring-in`.
+         *
+         *     A token needs the scope `bring-in`.
          */
         delete: operations["sheets-drop"];
         options?: never;
@@ -1672,6 +1778,8 @@ export interface paths {
          * @description One rejected row keeps everything out, unless `leaveOutRejected` is set. What can change an answer starts a recheck.
          *
          *     Needs the permission `bring-in`.
+         *
+         *     A token needs the scope `bring-in`.
          */
         post: operations["sheets-import"];
         delete?: never;
@@ -1692,6 +1800,8 @@ export interface paths {
         /**
          * The dry run: every problem by row and column, and what an import would add, change and leave.
          * @description Needs the permission `bring-in`.
+         *
+         *     A token needs the scope `bring-in`.
          */
         post: operations["sheets-look"];
         delete?: never;
@@ -1710,6 +1820,8 @@ export interface paths {
         /**
          * The rejected rows as they stood in the file, each with why, as CSV.
          * @description Needs the permission `bring-in`.
+         *
+         *     A token needs the scope `bring-in`.
          */
         get: operations["sheets-rejected"];
         put?: never;
@@ -1730,6 +1842,8 @@ export interface paths {
         /**
          * The shelf by bin, page by page; a part is found by its number in any writing.
          * @description Needs the permission `see-shelf`.
+         *
+         *     A token needs the scope `shelf`.
          */
         get: operations["shelf-list"];
         put?: never;
@@ -1754,6 +1868,8 @@ export interface paths {
          * @description If-Match names the version of the stock as `GET /api/shelf/stock` gives it, so that nobody counts what was moved meanwhile.
          *
          *     Needs the permission `move-stock`.
+         *
+         *     A token needs the scope `shelf`.
          */
         post: operations["shelf-count"];
         delete?: never;
@@ -1772,6 +1888,8 @@ export interface paths {
         /**
          * One part on the shelf with its movements, who holds it, who waits for it, and what is on its way.
          * @description Needs the permission `see-shelf`.
+         *
+         *     A token needs the scope `shelf`.
          */
         get: operations["shelf-item"];
         put?: never;
@@ -1782,6 +1900,8 @@ export interface paths {
         /**
          * Sets the bin, the reorder point, how many are ordered at once, and the supplier.
          * @description Needs the permission `order-stock`.
+         *
+         *     A token needs the scope `shelf`.
          */
         patch: operations["shelf-set"];
         trace?: never;
@@ -1796,12 +1916,16 @@ export interface paths {
         /**
          * What has fallen to its reorder point or is waited for, and open orders.
          * @description Needs the permission `see-shelf`.
+         *
+         *     A token needs the scope `shelf`.
          */
         get: operations["shelf-orders-list"];
         put?: never;
         /**
          * Keeps what was ordered and when it is expected.
          * @description Needs the permission `order-stock`.
+         *
+         *     A token needs the scope `shelf`.
          */
         post: operations["shelf-orders-place"];
         delete?: never;
@@ -1820,6 +1944,8 @@ export interface paths {
         /**
          * The list of what to order as CSV.
          * @description Needs the permission `see-shelf`.
+         *
+         *     A token needs the scope `shelf`.
          */
         get: operations["shelf-orders-csv"];
         put?: never;
@@ -1842,6 +1968,8 @@ export interface paths {
         /**
          * An order that will not come.
          * @description Needs the permission `order-stock`.
+         *
+         *     A token needs the scope `shelf`.
          */
         post: operations["shelf-orders-cancel"];
         delete?: never;
@@ -1860,6 +1988,8 @@ export interface paths {
         /**
          * Parts on the shelves that published bulletins bar or end, with their bins; what is still to be done first.
          * @description Needs the permission `see-shelf`.
+         *
+         *     A token needs the scope `shelf`.
          */
         get: operations["shelf-pulls"];
         put?: never;
@@ -1880,6 +2010,8 @@ export interface paths {
         /**
          * The same for one bulletin.
          * @description Needs the permission `see-shelf`.
+         *
+         *     A token needs the scope `shelf`.
          */
         get: operations["shelf-pulls-of"];
         put?: never;
@@ -1902,6 +2034,8 @@ export interface paths {
         /**
          * Marks such a part as seen to on one shelf.
          * @description Needs the permission `move-stock`.
+         *
+         *     A token needs the scope `shelf`.
          */
         post: operations["shelf-pulled"];
         delete?: never;
@@ -1922,6 +2056,8 @@ export interface paths {
         /**
          * Puts bags or pieces on the shelf, counts them towards their order, and wakes tickets that wait.
          * @description Needs the permission `move-stock`.
+         *
+         *     A token needs the scope `shelf`.
          */
         post: operations["shelf-receive"];
         delete?: never;
@@ -1940,6 +2076,8 @@ export interface paths {
         /**
          * What the shelf has of a part, by its number in any writing; to be seen before it is counted.
          * @description Needs the permission `see-shelf`.
+         *
+         *     A token needs the scope `shelf`.
          */
         get: operations["shelf-stock"];
         put?: never;
@@ -1960,6 +2098,8 @@ export interface paths {
         /**
          * The editions of standards the shop knows.
          * @description Needs the permission `see-shop-data`.
+         *
+         *     A token needs the scope `look-up`.
          */
         get: operations["standard-editions-list"];
         put?: never;
@@ -2006,6 +2146,8 @@ export interface paths {
         /**
          * Opens a ticket for a unit that came in.
          * @description Needs the permission `open-ticket`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["tickets-open"];
         delete?: never;
@@ -2024,6 +2166,8 @@ export interface paths {
         /**
          * One ticket with its unit, places, flags and what its stage still needs.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["tickets-view"];
         put?: never;
@@ -2034,6 +2178,8 @@ export interface paths {
         /**
          * Changes what the tag says: complaint, bench, promised day.
          * @description Needs the permission `change-tag`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         patch: operations["tickets-change-tag"];
         trace?: never;
@@ -2072,6 +2218,8 @@ export interface paths {
          * @description A ticket that is not where it was seen any more is refused with 412 and the lists as they stand.
          *
          *     Needs the permission `plan-benches`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["benches-move"];
         delete?: never;
@@ -2112,6 +2260,8 @@ export interface paths {
         /**
          * Writes the estimate down as it stands, as its next revision.
          * @description Needs the permission `write-estimates`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["estimates-write"];
         delete?: never;
@@ -2132,6 +2282,8 @@ export interface paths {
         /**
          * Puts the ticket on hold or takes it off.
          * @description Needs the permission `hold-ticket`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["tickets-hold"];
         delete?: never;
@@ -2151,6 +2303,8 @@ export interface paths {
         /**
          * Sets the labour lines of the ticket.
          * @description Needs the permission `set-labour`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         put: operations["tickets-set-labour"];
         post?: never;
@@ -2172,6 +2326,8 @@ export interface paths {
         /**
          * Adds a photo: the fields stage, position, place and caption, then one file named photo.
          * @description Needs the permission `take-photos`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["photos-take"];
         delete?: never;
@@ -2196,6 +2352,8 @@ export interface paths {
         /**
          * Changes what stands under a photo, and whether the handover sheet shows it.
          * @description Needs the permission `take-photos`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         patch: operations["photos-change"];
         trace?: never;
@@ -2212,6 +2370,8 @@ export interface paths {
         /**
          * Takes a photo away with a reason; its pictures are deleted, that there was one stays.
          * @description Needs the permission `take-photos`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["photos-remove"];
         delete?: never;
@@ -2232,6 +2392,8 @@ export interface paths {
         /**
          * Picks a part for a place.
          * @description Needs the permission `pick-parts`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["tickets-pick-part"];
         delete?: never;
@@ -2252,6 +2414,8 @@ export interface paths {
         /**
          * Puts a picked part back.
          * @description Needs the permission `pick-parts`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["tickets-return-part"];
         delete?: never;
@@ -2271,6 +2435,8 @@ export interface paths {
         /**
          * Records what is fitted at places, and judges it.
          * @description Needs the permission `record-places`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         put: operations["tickets-record-places"];
         post?: never;
@@ -2290,6 +2456,8 @@ export interface paths {
         /**
          * Why the verdict on one place is what it is.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["tickets-explain"];
         put?: never;
@@ -2330,6 +2498,8 @@ export interface paths {
         /**
          * The handover sheet as a PDF.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["sheet-sheet"];
         put?: never;
@@ -2352,6 +2522,8 @@ export interface paths {
         /**
          * The owner hands back a spare that an earlier ticket gave along.
          * @description Needs the permission `pick-parts`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["tickets-take-spare-back"];
         delete?: never;
@@ -2372,6 +2544,8 @@ export interface paths {
         /**
          * Moves the ticket to another stage, if its gate is open.
          * @description Needs the permission `move-ticket`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["tickets-move-stage"];
         delete?: never;
@@ -2392,6 +2566,8 @@ export interface paths {
         /**
          * Which part a set of marks and measures can be.
          * @description Needs the permission `record-places`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["tickets-tell"];
         delete?: never;
@@ -2412,6 +2588,8 @@ export interface paths {
         /**
          * The ticket waits for a part and wakes when it comes in.
          * @description Needs the permission `pick-parts`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["tickets-wait-for-part"];
         delete?: never;
@@ -2433,8 +2611,54 @@ export interface paths {
         /**
          * The ticket waits no longer.
          * @description Needs the permission `pick-parts`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         delete: operations["tickets-end-wait"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tokens": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The tokens there are: a manager's own, an administrator's all.
+         * @description Needs the permission `manage-tokens`.
+         */
+        get: operations["api-tokens-list"];
+        put?: never;
+        /**
+         * Makes a token, which is answered this once and kept nowhere.
+         * @description Needs the permission `manage-tokens`.
+         */
+        post: operations["api-tokens-make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/tokens/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Revokes a token: from the next request on it opens nothing.
+         * @description Needs the permission `manage-tokens`.
+         */
+        delete: operations["api-tokens-revoke"];
         options?: never;
         head?: never;
         patch?: never;
@@ -2450,6 +2674,8 @@ export interface paths {
         /**
          * A unit with its history, what was noted for its next visit, an open callback, and the evidence so far.
          * @description Needs the permission `see-tickets`.
+         *
+         *     A token needs the scope `read-tickets` or `write-tickets`.
          */
         get: operations["scan-visit"];
         put?: never;
@@ -2472,6 +2698,8 @@ export interface paths {
         /**
          * Adds evidence of when the unit was built.
          * @description Needs the permission `add-evidence`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         post: operations["units-add-evidence"];
         delete?: never;
@@ -2511,6 +2739,8 @@ export interface paths {
         /**
          * Sets a unit's line, model, serial, options and plate.
          * @description Needs the permission `identify-unit`.
+         *
+         *     A token needs the scope `write-tickets`.
          */
         put: operations["units-identify"];
         post?: never;
@@ -2550,6 +2780,8 @@ export interface paths {
         /**
          * Everything that was ever done about a unit, oldest first.
          * @description Needs the permission `see-trail`.
+         *
+         *     A token needs the scope `trail`.
          */
         get: operations["units-trail"];
         put?: never;
@@ -2580,6 +2812,114 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/webhooks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The addresses, with how much is on its way to each and how much was set aside.
+         * @description Needs the permission `manage-webhooks`.
+         */
+        get: operations["webhooks-list"];
+        put?: never;
+        /**
+         * Adds an address; what its events are signed with is answered this once.
+         * @description Needs the permission `manage-webhooks`.
+         */
+        post: operations["webhooks-add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/webhooks/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Removes an address with all that was on its way to it.
+         * @description Needs the permission `manage-webhooks`.
+         */
+        delete: operations["webhooks-remove"];
+        options?: never;
+        head?: never;
+        /**
+         * Changes where to, what of, or whether an address is told.
+         * @description Needs the permission `manage-webhooks`.
+         */
+        patch: operations["webhooks-change"];
+        trace?: never;
+    };
+    "/webhooks/{id}/deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The last hundred events for an address, newest first, those set aside before all others.
+         * @description Needs the permission `manage-webhooks`.
+         */
+        get: operations["webhooks-deliveries"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/webhooks/{id}/deliveries/{deliveryId}/again": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sends an event again that was delivered or set aside, with the same id.
+         * @description Needs the permission `manage-webhooks`.
+         */
+        post: operations["webhooks-again"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/webhooks/{id}/trial": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sends a trial event to an address, signed as any other.
+         * @description Needs the permission `manage-webhooks`.
+         */
+        post: operations["webhooks-try-out"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -2588,6 +2928,29 @@ export interface components {
             number: string;
             /** @default 1 */
             pack: number;
+        };
+        ApiTokenList: {
+            tokens: components["schemas"]["ApiTokenView"][];
+            scopes: ("look-up" | "read-tickets" | "write-tickets" | "read-callbacks" | "write-callbacks" | "shelf" | "bulletins" | "bring-in" | "take-out" | "figures" | "trail" | "monitoring" | "description")[];
+        };
+        ApiTokenMade: {
+            made: components["schemas"]["ApiTokenView"];
+            token: string;
+        };
+        ApiTokenView: {
+            id: components["schemas"]["RowId"];
+            name: string;
+            prefix: string;
+            scopes: ("look-up" | "read-tickets" | "write-tickets" | "read-callbacks" | "write-callbacks" | "shelf" | "bulletins" | "bring-in" | "take-out" | "figures" | "trail" | "monitoring" | "description")[];
+            madeBy: {
+                id: components["schemas"]["RowId"];
+                name: string;
+            };
+            createdAt: components["schemas"]["InstantText"];
+            expiresAt: components["schemas"]["InstantText"];
+            lastUsedAt: components["schemas"]["InstantText"] | null;
+            /** @enum {string} */
+            state: "good" | "expired" | "revoked" | "idle";
         };
         AuthorisationView: {
             by: string;
@@ -2910,6 +3273,12 @@ export interface components {
             complaint?: string;
             benchId?: components["schemas"]["RowId"] | null;
             promisedOn?: components["schemas"]["DayText"] | null;
+        };
+        ChangeWebhookInput: {
+            /** Format: uri */
+            url?: string;
+            events?: ("flag.raised" | "flag.closed" | "callback.opened" | "callback.closed" | "recheck.finished")[];
+            active?: boolean;
         };
         ChangedSettings: {
             lookBackMonths: number;
@@ -3314,6 +3683,11 @@ export interface components {
             load: components["schemas"]["BenchLoad"] | null;
             jobs: components["schemas"]["BenchJob"][];
         };
+        NewApiTokenInput: {
+            name: string;
+            scopes: ("look-up" | "read-tickets" | "write-tickets" | "read-callbacks" | "write-callbacks" | "shelf" | "bulletins" | "bring-in" | "take-out" | "figures" | "trail" | "monitoring" | "description")[];
+            days: number;
+        };
         NewAttemptInput: {
             /** @enum {string} */
             how: "phone" | "letter" | "email" | "in-person";
@@ -3348,6 +3722,11 @@ export interface components {
             name: string;
             role: components["schemas"]["Role"];
             locationId: components["schemas"]["RowId"];
+        };
+        NewWebhookInput: {
+            /** Format: uri */
+            url: string;
+            events: ("flag.raised" | "flag.closed" | "callback.opened" | "callback.closed" | "recheck.finished")[];
         };
         OpenTicketInput: {
             ownerId?: components["schemas"]["RowId"];
@@ -4153,6 +4532,8 @@ export interface components {
             manner: "en-GB" | "en-US" | "en-CA" | "de-DE" | "fr-FR" | "nl-NL" | "sv-SE" | "pl-PL" | "es-ES" | "it-IT";
             /** @enum {string} */
             torque: "N·m" | "lbf·ft";
+            /** @enum {string} */
+            length: "mm" | "in";
             shopName: string;
             address: string;
             phone: string;
@@ -4757,6 +5138,36 @@ export interface components {
             lastDay: components["schemas"]["DayText"];
             runs: boolean;
             sentence: string;
+        };
+        WebhookAdded: {
+            webhook: components["schemas"]["WebhookView"];
+            secret: string;
+        };
+        WebhookDeliveries: components["schemas"]["WebhookDelivery"][];
+        WebhookDelivery: {
+            id: components["schemas"]["RowId"];
+            eventId: string;
+            type: string;
+            at: components["schemas"]["InstantText"];
+            /** @enum {string} */
+            state: "waiting" | "sending" | "delivered" | "set-aside";
+            tries: number;
+            nextTryAt: components["schemas"]["InstantText"] | null;
+            status: number | null;
+            problem: string | null;
+            endedAt: components["schemas"]["InstantText"] | null;
+        };
+        WebhookList: components["schemas"]["WebhookView"][];
+        WebhookView: {
+            id: components["schemas"]["RowId"];
+            url: string;
+            events: ("flag.raised" | "flag.closed" | "callback.opened" | "callback.closed" | "recheck.finished")[];
+            active: boolean;
+            createdAt: components["schemas"]["InstantText"];
+            createdBy: string | null;
+            waiting: number;
+            setAside: number;
+            version: number;
         };
         WhatIf: {
             revision: number;
@@ -9668,6 +10079,89 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
+    "api-tokens-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The tokens there are: a manager's own, an administrator's all. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiTokenList"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "api-tokens-make": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewApiTokenInput"];
+            };
+        };
+        responses: {
+            /** @description Makes a token, which is answered this once and kept nowhere. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiTokenMade"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "api-tokens-revoke": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Revokes a token: from the next request on it opens nothing. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiTokenView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
     "scan-visit": {
         parameters: {
             query?: never;
@@ -9933,6 +10427,213 @@ export interface operations {
             412: components["responses"]["Refused412"];
             413: components["responses"]["Refused413"];
             428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "webhooks-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The addresses, with how much is on its way to each and how much was set aside. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookList"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "webhooks-add": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewWebhookInput"];
+            };
+        };
+        responses: {
+            /** @description Adds an address; what its events are signed with is answered this once. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookAdded"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "webhooks-remove": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Removes an address with all that was on its way to it. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "webhooks-change": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeWebhookInput"];
+            };
+        };
+        responses: {
+            /** @description Changes where to, what of, or whether an address is told. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "webhooks-deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The last hundred events for an address, newest first, those set aside before all others. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookDeliveries"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "webhooks-again": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+                deliveryId: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Sends an event again that was delivered or set aside, with the same id. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookDeliveries"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "webhooks-try-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Sends a trial event to an address, signed as any other. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookDeliveries"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };
