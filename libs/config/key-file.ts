@@ -16,6 +16,11 @@ export function keyOf({ key, dataFolder }: Pick<Config, 'key' | 'dataFolder'>): 
   return Buffer.from(text, 'hex');
 }
 
+/** The key from before the key was changed, for as long as the environment names it. */
+export function keyBeforeOf({ keyBefore }: Partial<Pick<Config, 'keyBefore'>>): Buffer | undefined {
+  return keyBefore === undefined ? undefined : Buffer.from(keyBefore, 'hex');
+}
+
 function made(file: string): string {
   mkdirSync(join(file, '..'), { recursive: true, mode: 0o700 });
   const draft = `${file}.${randomBytes(6).toString('hex')}`;

@@ -75,3 +75,4 @@ export * from './rulebook-file';
 export * from './write-to-owners';
 export * from './send-mails';
 export * from './tell-programs';
+export * from './renew-seals';

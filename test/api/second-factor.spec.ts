@@ -2,6 +2,7 @@ import { Secret, TOTP } from 'otpauth';
 import type { Me, PeopleList, Problem, RecoveryCodes, SecondFactorBegun, SecondFactorView } from '../../libs/contracts';
 import { startApi } from '../../apps/api/src/start-api';
 import { readConfig } from '../../libs/config';
+import { sealsWith } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, Caller, PASSWORD, type Answer } from './api-shop';
 
@@ -274,12 +275,18 @@ describe('the key that secrets are sealed with', () => {
 
   it('is changed with one start that has both; from then on the new one alone opens the door', async () => {
     const { secret } = await withSecondFactor('rotated');
+    const [was, is] = ['ab', 'cd'].map((byte) => sealsWith(() => Buffer.from(byte.repeat(32), 'hex')));
+    const { rows } = await db.pool.query<{ id: number }>(
+      `INSERT INTO webhook (url, events, sealed) VALUES ('https://receiver.example/', '{}', '') RETURNING id`,
+    );
+    const about = `webhook ${rows[0]!.id}`;
+    await db.pool.query('UPDATE webhook SET sealed = $1', [was!.seal('what events are signed with', about)]);
     const changed = { REVRIGHT_KEY: 'cd'.repeat(32) };
     const between = await started({ ...changed, REVRIGHT_KEY_BEFORE: 'ab'.repeat(32) });
     await between.close();
-    expect(between.notices.join(' ')).toMatch(
-      /^[1-9]\d* second factors were sealed with the new key\. Neither key opens/,
-    );
+    expect(between.notices.join(' ')).toMatch(/^[1-9]\d* second factors and 1 webhooks were sealed with the new key\./);
+    const kept = await db.pool.query<{ sealed: string }>('SELECT sealed FROM webhook');
+    expect(is!.open(kept.rows[0]!.sealed, about)).toBe('what events are signed with');
     const api = await started(changed);
     later(30);
     const first = await new Caller(api.url, '').ask('POST', '/session', { login: 'rotated', password: PASSWORD });

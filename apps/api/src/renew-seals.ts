@@ -1,18 +1,20 @@
-import { keyOf, type Config } from '../../../libs/config';
+import { keyBeforeOf, keyOf, type Config } from '../../../libs/config';
 import { asProgram, sealsWith } from '../../../libs/store';
 import { renewSeals, type Store } from '../../../libs/usecases';
 
 /** The key of today, and that of before while what it sealed is sealed anew. */
 export const sealsOf = (config: Pick<Config, 'key' | 'keyBefore' | 'dataFolder'>) =>
-  sealsWith(() => keyOf(config), config.keyBefore === undefined ? undefined : Buffer.from(config.keyBefore, 'hex'));
+  sealsWith(() => keyOf(config), keyBeforeOf(config));
 
 /** After the key was changed: seals everything with the new one; sentences for the console. Nothing without a key from before. */
 export async function sealWithNewKey(store: Store, config: Config): Promise<readonly string[]> {
   if (config.keyBefore === undefined) return [];
-  const { renewed, lost } = await asProgram(() => renewSeals(store, sealsOf(config)));
-  const done = `${renewed} second factors were sealed with the new key.`;
-  if (lost.length === 0) return [`${done} Take REVRIGHT_KEY_BEFORE away now.`];
-  return [
-    `${done} Neither key opens those of ${lost.length} people (number ${lost.join(', ')}): is REVRIGHT_KEY_BEFORE the right one? Else reset them.`,
-  ];
+  const { secondFactors, webhooks } = await asProgram(() => renewSeals(store, sealsOf(config)));
+  const done = `${secondFactors.renewed} second factors and ${webhooks.renewed} webhooks were sealed with the new key.`;
+  const [people, addresses] = [secondFactors.lost, webhooks.lost];
+  if (people.length + addresses.length === 0) return [`${done} Take REVRIGHT_KEY_BEFORE away now.`];
+  const reset = `reset the second factors of people ${list(people)} and add webhooks ${list(addresses)} anew`;
+  return [`${done} Neither key opens the rest: is REVRIGHT_KEY_BEFORE the right one? Else ${reset}.`];
 }
+
+const list = (numbers: readonly number[]): string => (numbers.length === 0 ? '(none)' : numbers.join(', '));

@@ -1,4 +1,4 @@
-import { keyOf, type Config } from '../../../libs/config';
+import { keyBeforeOf, keyOf, type Config } from '../../../libs/config';
 import { dayOfInstant } from '../../../libs/day';
 import {
   checkRedis,
@@ -28,7 +28,7 @@ import { handlersOn } from './handlers';
 
 export interface WorkerOptions {
   readonly config: Pick<Config, 'redisUrl' | 'workerConcurrency' | 'timeZone'> &
-    Partial<Pick<Config, 'chunkUnits' | 'mail' | 'key' | 'dataFolder' | 'webhookInHouse'>>;
+    Partial<Pick<Config, 'chunkUnits' | 'mail' | 'key' | 'keyBefore' | 'dataFolder' | 'webhookInHouse'>>;
   readonly store: Store;
   /** The shop's clock; the machine's in the configured time zone when left out. */
   readonly clock?: Clock;
@@ -89,9 +89,9 @@ function mailRounds(store: Store, mail: NonNullable<Config['mail']>, onError: (e
 
 /** Posts events to other programs, several at once, since each may be long in answering. */
 function eventRounds(ports: Ports, { config, onError = () => undefined }: WorkerOptions): readonly Running[] {
-  const { key, dataFolder, webhookInHouse: inHouse = [] } = config;
+  const { key, keyBefore, dataFolder, webhookInHouse: inHouse = [] } = config;
   if (dataFolder === undefined) return [];
-  const all = { ...ports, seals: sealsWith(() => keyOf({ key, dataFolder })) };
+  const all = { ...ports, seals: sealsWith(() => keyOf({ key, dataFolder }), keyBeforeOf({ keyBefore })) };
   const courier = openCourier({ inHouse });
   const turn = () => asProgram(() => deliverNextEvent(all, courier));
   return Array.from({ length: EVENT_LANES }, () => repeat(turn, { everyMs: EVENT_EVERY_MS, onError }));

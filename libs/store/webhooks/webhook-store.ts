@@ -30,6 +30,12 @@ export function webhookStore(db: Db): WebhookStore {
     async seal(id, sealed) {
       await db.$executeRaw`UPDATE webhook SET sealed = ${sealed} WHERE id = ${id}::int`;
     },
+    sealed: () => db.$queryRaw<{ id: number; sealed: string }[]>`SELECT id, sealed FROM webhook ORDER BY id`,
+    async reseal(id, was, sealed) {
+      const kept = await db.$executeRaw`
+        UPDATE webhook SET sealed = ${sealed} WHERE id = ${id}::int AND sealed = ${was}`;
+      return kept === 1;
+    },
     async change(id, version, { url = null, events = null, active = null }) {
       const changed = await db.$executeRaw`
         UPDATE webhook SET url = coalesce(${url}::text, url), events = coalesce(${events}::text[], events),

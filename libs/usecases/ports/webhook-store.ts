@@ -23,6 +23,10 @@ export interface WebhookStore {
     readonly personId: number;
   }): Promise<number>;
   seal(id: number, sealed: string): Promise<void>;
+  /** Every secret as it is sealed, by webhook. */
+  sealed(): Promise<readonly { readonly id: number; readonly sealed: string }[]>;
+  /** Keeps a secret under another seal; false when it is no longer the one that was read. */
+  reseal(id: number, was: string, sealed: string): Promise<boolean>;
   /** False when the version is no longer the webhook's. */
   change(id: number, version: number, patch: ChangeWebhook): Promise<boolean>;
   /** With all that was on its way to it; false when there is none. */

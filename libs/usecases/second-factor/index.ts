@@ -1,4 +1,3 @@
 export * from './own-second-factor';
 export * from './requirement';
 export { takeCode } from './take-code';
-export * from './renew-seals';

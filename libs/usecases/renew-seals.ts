@@ -1,0 +1,47 @@
+import type { Seals, Tables } from './ports/index';
+import { aboutSecondFactor } from './second-factor/take-code';
+import { aboutWebhook } from './tell-programs/deliver-next-event';
+
+/** What became of the seals of one kind. */
+export interface RenewedSeals {
+  /** How many are sealed with the key of today that were not before. */
+  readonly renewed: number;
+  /** Those that neither key opens. */
+  readonly lost: readonly number[];
+}
+
+interface Sealed {
+  readonly id: number;
+  readonly sealed: string;
+}
+
+/**
+ * Seals everything with the key of today that an earlier key still seals. A second factor (by person) that neither key
+ * opens lets its person in by a recovery code alone, or is reset; such a webhook is added anew.
+ */
+export async function renewSeals(
+  { secondFactors, webhooks }: Pick<Tables, 'secondFactors' | 'webhooks'>,
+  seals: Seals,
+): Promise<{ readonly secondFactors: RenewedSeals; readonly webhooks: RenewedSeals }> {
+  const people = (await secondFactors.sealed()).map(({ personId, sealed }) => ({ id: personId, sealed }));
+  return {
+    secondFactors: await renewed(people, aboutSecondFactor, seals, (...one) => secondFactors.reseal(...one)),
+    webhooks: await renewed(await webhooks.sealed(), aboutWebhook, seals, (...one) => webhooks.reseal(...one)),
+  };
+}
+
+async function renewed(
+  all: readonly Sealed[],
+  aboutOf: (id: number) => string,
+  seals: Seals,
+  reseal: (id: number, was: string, sealed: string) => Promise<boolean>,
+): Promise<RenewedSeals> {
+  let count = 0;
+  const lost: number[] = [];
+  for (const { id, sealed } of all) {
+    const fresh = seals.renew(sealed, aboutOf(id));
+    if (fresh !== null && (await reseal(id, sealed, fresh))) count++;
+    else if (seals.open(sealed, aboutOf(id)) === null) lost.push(id);
+  }
+  return { renewed: count, lost };
+}
