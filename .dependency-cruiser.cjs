@@ -13,7 +13,7 @@ const ROOMS = {
   'libs/ticket': ['libs/day', 'libs/part-number', 'libs/build-date', 'libs/fastener', 'libs/fit-rules'],
   'libs/sheets': ['libs/day', 'libs/part-number', 'libs/build-date', 'libs/fastener', 'libs/fit-rules'],
   'libs/contracts': PURE.filter((name) => name !== 'contracts' && name !== 'papers').map((name) => `libs/${name}`),
-  'libs/papers': ['libs/day', 'libs/contracts'],
+  'libs/papers': ['libs/day', 'libs/fastener', 'libs/contracts'],
   'libs/usecases': PURE.map((name) => `libs/${name}`),
   'libs/config': [],
   'libs/sheet-files': ['libs/sheets'],

@@ -126,7 +126,7 @@ describe('a post to a host of the house that is named', () => {
     ],
   ])('is given up when the receiver %s', async (_, answers) => {
     const slow = await receiver();
-    slow.answers = answers as Receiver['answers'];
+    slow.answers = answers;
     const courier = openCourier({ inHouse: ['127.0.0.1'], patienceMs: 200 });
     expect(await courier.post(`http://127.0.0.1:${slow.port}/`, '{}', {})).toEqual({
       kind: 'failed',

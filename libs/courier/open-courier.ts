@@ -2,7 +2,7 @@ import { lookup } from 'node:dns/promises';
 import { request as plainRequest, type RequestOptions } from 'node:http';
 import { request as tlsRequest } from 'node:https';
 import { isIP, type LookupFunction } from 'node:net';
-import type { Courier, CourierAnswer } from '../usecases';
+import type { Courier } from '../usecases';
 import { isPublicAddress } from './is-public';
 
 export interface CourierOptions {

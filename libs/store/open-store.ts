@@ -108,7 +108,9 @@ function poolOf(config: PoolConfig, sight: Sight | 'nothing', limited: (client: 
     await workAsApp(client);
     await limited(client);
   };
-  const pool = new WalledPool({ ...config, onConnect: prepare }, sight);
+  // The pool waits for what this answers, though its types do not say so.
+  const onConnect = prepare as (client: ClientBase) => void;
+  const pool = new WalledPool({ ...config, onConnect }, sight);
   // An idle connection that the server closes is no reason to end the program: the pool opens another.
   pool.on('error', () => undefined);
   return pool;

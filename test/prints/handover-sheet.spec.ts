@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import sharp from 'sharp';
-import type { PrintSettings, TicketView } from '../../libs/contracts';
+import type { PhotoView, PrintSettings, TicketView } from '../../libs/contracts';
 import { SAFETY_POINTS } from '../../libs/ticket';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop } from '../api/api-shop';
@@ -128,20 +128,25 @@ describe('photos on the sheet', () => {
     return sent.body.photos.at(-1)!;
   }
 
-  const choose = async (photoId: number, onSheet: boolean) =>
-    expect(
-      (await (await shop.as('technician')).ask('PATCH', `/tickets/${ticket.id}/photos/${photoId}`, { onSheet })).status,
-    ).toBe(200);
+  /** The photo as it is afterwards. */
+  async function choose({ id, version }: PhotoView, onSheet: boolean): Promise<PhotoView> {
+    const technician = await shop.as('technician');
+    const { status, body } = await technician.change('PATCH', `/tickets/${ticket.id}/photos/${id}`, version, {
+      onSheet,
+    });
+    expect(status).toBe(200);
+    return body.photos.find((one) => one.id === id)!;
+  }
 
   it('are those that were chosen, whole and scaled, under the place they belong to', async () => {
-    await (await shop.as('manager')).ask('PUT', '/settings/prints', PRINTS);
+    await (await shop.as('manager')).settle('PUT', '/settings/prints', PRINTS);
     const pin = await taken({ position: 'AUG-PIN', place: '1', caption: 'sheared through' }, 1_600, 1_000);
     const unit = await taken({ caption: 'hood dented' }, 600, 900);
     await taken({ position: 'BELT', place: '1', caption: 'not for the owner' }, 400, 300);
     const images = async () => readPdf((await pdf()).bytes).pages.flatMap((page) => page.images);
     expect(await images()).toEqual([]);
-    await choose(pin.id, true);
-    await choose(unit.id, true);
+    const chosenPin = await choose(pin, true);
+    const chosenUnit = await choose(unit, true);
     const { bytes } = await pdf();
     if (process.env['KEEP_PRINTS']) writeFileSync(`${process.env['KEEP_PRINTS']}/sheet-photos.pdf`, bytes);
     const [page] = readPdf(bytes).pages;
@@ -156,9 +161,9 @@ describe('photos on the sheet', () => {
     expect(first!.y).toBeGreaterThan(y('70-499'));
     expect(first!.y + first!.height).toBeLessThan(y('through'));
     expect(y('through')).toBeLessThan(y('Spares'));
-    await choose(pin.id, false);
+    await choose(chosenPin, false);
     expect(await images()).toHaveLength(1);
-    await choose(unit.id, false);
+    await choose(chosenUnit, false);
   });
 });
 

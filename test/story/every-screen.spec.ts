@@ -44,6 +44,14 @@ async function firstTicketOf(page: Page, stage: string): Promise<void> {
   await page.getByRole('heading', { name: 'The places' }).waitFor();
 }
 
+const OVER = 'document.documentElement.scrollWidth - document.documentElement.clientWidth';
+
+/** How many pixels the page is wider than the screen, once pictures that take their room's width have been drawn anew. */
+async function tooWide(page: Page): Promise<number> {
+  await page.waitForFunction(`${OVER} === 0`, undefined, { timeout: 2_000 }).catch(() => undefined);
+  return page.evaluate<number>(OVER);
+}
+
 /** Each screen is loaded once and looked at in both themes and at every width, as a page does that is turned or dimmed. */
 async function objections(page: Page): Promise<string[]> {
   const found = await accessibilityFindings(page);
@@ -53,7 +61,7 @@ async function objections(page: Page): Promise<string[]> {
   await page.emulateMedia({ colorScheme: 'light' });
   for (const [size, viewport] of Object.entries(SIZES).reverse()) {
     await page.setViewportSize(viewport);
-    const over = await page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth');
+    const over = await tooWide(page);
     if (over !== 0) found.push(`${size}: ${String(over)} px too wide`);
   }
   return found;

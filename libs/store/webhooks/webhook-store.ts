@@ -54,13 +54,16 @@ export function webhookStore(db: Db): WebhookStore {
         ), due AS (INSERT INTO webhook_delivery (webhook_id, event_id) SELECT ${id}::int, id FROM event)
         UPDATE webhook SET quiet_until = NULL WHERE id = ${id}::int`;
     },
+    async forgetOld(days) {
+      await db.$executeRaw`
+        DELETE FROM webhook_event e WHERE e.at < now() - make_interval(days => ${days}::int) AND NOT EXISTS (
+          SELECT FROM webhook_delivery d WHERE d.event_id = e.id AND d.state IN ('waiting', 'sending'))`;
+    },
     ...deliveries(db),
   };
 }
 
-function deliveries(
-  db: Db,
-): Pick<WebhookStore, 'deliveries' | 'again' | 'claim' | 'delivered' | 'failed' | 'forgetOld'> {
+function deliveries(db: Db): Pick<WebhookStore, 'deliveries' | 'again' | 'claim' | 'delivered' | 'failed'> {
   return {
     deliveries: (id, most) => db.$queryRaw<WebhookDelivery[]>`
       SELECT d.id, 'evt_' || e.id AS "eventId", e.type, ${INSTANT('e.at')} AS at, d.state, d.tries,
@@ -111,11 +114,6 @@ function deliveries(
             next_try_at = now() + make_interval(secs => coalesce(${afterSeconds}::int, 0)),
             ended_at = CASE WHEN ${afterSeconds}::int IS NULL THEN now() END
         WHERE id = ${id}::int AND state = 'sending' AND tries = ${tries}::int`;
-    },
-    async forgetOld(days) {
-      await db.$executeRaw`
-        DELETE FROM webhook_event e WHERE e.at < now() - make_interval(days => ${days}::int) AND NOT EXISTS (
-          SELECT FROM webhook_delivery d WHERE d.event_id = e.id AND d.state IN ('waiting', 'sending'))`;
     },
   };
 }

@@ -15,29 +15,9 @@ export function ShopPage() {
   const schemes = useQuery(schemesQuery);
   const editions = useQuery(editionsQuery);
   const mayEdit = useMay('edit-shop-data');
-  const maySettle = useMay('change-settings');
-  const mayBring = useMay('bring-in');
-  const mayLetIn = useMay('manage-tokens');
   return (
     <>
-      {maySettle ? (
-        <p>
-          <Link to="/shop/settings">Settings: how papers stand, how far back owners are called</Link>
-        </p>
-      ) : null}
-      <p>
-        <Link to="/shop/parts">Parts and the bar codes of their bags</Link>
-      </p>
-      {mayBring ? (
-        <p>
-          <Link to="/shop/in-and-out">In and out: bring your spreadsheets in, take your data out</Link>
-        </p>
-      ) : null}
-      {mayLetIn ? (
-        <p>
-          <Link to="/shop/programs">Other programs: let them ask here, and tell them what happens</Link>
-        </p>
-      ) : null}
+      <Doors />
       <h1>What build dates are read by</h1>
       <section aria-labelledby="schemes">
         <h2 id="schemes">Serial schemes of the makers</h2>
@@ -71,6 +51,35 @@ export function ShopPage() {
         <h2 id="regulations">Public rules, the same in every shop</h2>
         <RegulationsList />
       </section>
+    </>
+  );
+}
+
+/** To the shop's other pages, for those who may open them. */
+function Doors() {
+  const maySettle = useMay('change-settings');
+  const mayBring = useMay('bring-in');
+  const mayLetIn = useMay('manage-tokens');
+  return (
+    <>
+      {maySettle ? (
+        <p>
+          <Link to="/shop/settings">Settings: how papers stand, how far back owners are called</Link>
+        </p>
+      ) : null}
+      <p>
+        <Link to="/shop/parts">Parts and the bar codes of their bags</Link>
+      </p>
+      {mayBring ? (
+        <p>
+          <Link to="/shop/in-and-out">In and out: bring your spreadsheets in, take your data out</Link>
+        </p>
+      ) : null}
+      {mayLetIn ? (
+        <p>
+          <Link to="/shop/programs">Other programs: let them ask here, and tell them what happens</Link>
+        </p>
+      ) : null}
     </>
   );
 }

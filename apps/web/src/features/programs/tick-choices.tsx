@@ -13,7 +13,7 @@ interface TickChoicesProps<T extends string> {
 /** Any number of named choices, each with what it is about. */
 export function TickChoices<T extends string>({ legend, choices, says, chosen, onChange }: TickChoicesProps<T>) {
   return (
-    <Checkbox.Group label={legend} value={[...chosen]} onChange={(next) => onChange(next as T[])}>
+    <Checkbox.Group label={legend} value={[...chosen]} onChange={onChange}>
       <div className={classes.choices}>
         {choices.map((choice) => (
           <Checkbox key={choice} value={choice} label={choice} description={says(choice)} />

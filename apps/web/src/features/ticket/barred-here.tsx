@@ -12,17 +12,19 @@ interface BarredHereProps {
 export function BarredHere({ barred, warranty }: BarredHereProps) {
   if (barred.length === 0) return null;
   return (
-    <ul className={classes.barred} role="status">
-      {barred.map(({ part, reason, rule, source, voidsWarranty }) => (
-        <li key={`${part.key} ${rule}`}>
-          <strong>
-            Do not fit <span className="num">{part.number}</span>:
-          </strong>{' '}
-          {`${reason}, by ${source}.`}
-          {voidsWarranty ? ` ${stake(warranty)}` : ''}
-        </li>
-      ))}
-    </ul>
+    <div role="status" className={classes.barred}>
+      <ul>
+        {barred.map(({ part, reason, rule, source, voidsWarranty }) => (
+          <li key={`${part.key} ${rule}`}>
+            <strong>
+              Do not fit <span className="num">{part.number}</span>:
+            </strong>{' '}
+            {`${reason}, by ${source}.`}
+            {voidsWarranty ? ` ${stake(warranty)}` : ''}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 
