@@ -129,9 +129,11 @@ describe('words that somebody typed', () => {
   it('25: are never made into a pattern', () => {
     const search = `grep -rnE 'RegExp\\(' --include=*.ts --include=*.tsx apps libs | grep -vE '/generated/|/testing/|\\.spec\\.ts' || true`;
     const found = execFileSync('sh', ['-c', search], { cwd: repoRoot(), encoding: 'utf8' }).split('\n').filter(Boolean);
-    // The first is put together from classes of characters of one length each, the second holds one escaped character.
-    expect(found.map((line) => line.split(':')[0])).toEqual([
+    // Classes of characters of one length each; names of months and figures of the program's own; one escaped character.
+    expect([...new Set(found.map((line) => line.split(':')[0]))].sort()).toEqual([
       'libs/build-date/compile-scheme.ts',
+      'libs/papers/reader.ts',
+      'libs/sheets/damage.ts',
       'libs/sheets/readers.ts',
     ]);
   });

@@ -154,6 +154,11 @@ describe('the whole story, in a browser', () => {
     await card.getByRole('link', { name: '0000 555 0199' }).waitFor();
     await card.getByLabel('Outcome').selectOption('message-left');
     await card.getByRole('button', { name: 'Write down the attempt' }).click();
-    await card.getByText(/message left/).waitFor();
+    await card.waitFor({ state: 'detached' });
+    await desk.getByRole('link', { name: /^Another day/ }).click();
+    await card
+      .getByText(/message left/i)
+      .first()
+      .waitFor();
   }, 60_000);
 });
