@@ -44,7 +44,8 @@ export function screens({ ticket, draft, line }: Rows): readonly Screen[] {
     { name: 'shop', path: '/shop', ready: /scheme/i },
     { name: 'my-sign-in', path: '/my-sign-in', ready: 'Second factor' },
     { name: 'in-and-out', path: '/shop/in-and-out', ready: /bring a spreadsheet in/i },
-    { name: 'programs', path: '/shop/programs', ready: 'Programs that are told' },
+    { name: 'parts', path: '/shop/parts', ready: 'Parts and their bar codes' },
+    { name: 'programs', path: '/shop/programs', ready: 'Other programs' },
     { name: 'settings', path: '/shop/settings', ready: /months/i },
   ];
 }

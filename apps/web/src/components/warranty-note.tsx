@@ -34,7 +34,7 @@ export function WarrantyNote({ warranty, touched, busy, error, onSet }: Warranty
         />
       ) : null}
       <ActProblem error={error} />
-      {touched.length > 0 ? <h3>Worked on so far</h3> : null}
+      {touched.length > 0 ? <h3 className={classes.touched}>Worked on so far</h3> : null}
       <TouchedList touched={touched} />
     </>
   );
