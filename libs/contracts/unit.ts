@@ -117,6 +117,8 @@ export type UnitView = z.infer<typeof unitView>;
 /** A note that waits for the unit's next visit: what a paper asks to be done then. */
 export const unitNote = z.object({
   id: rowId,
+  /** position and place in words */
+  where: z.string(),
   sentence: z.string(),
   source: z.string(),
   on: dayText,

@@ -46,7 +46,7 @@ beforeAll(async () => {
 describe('a note for the next visit', () => {
   it('is settled by hand on the unit as it was seen, with who, when and what was done', async () => {
     const { notes, unit } = await visit();
-    expect(notes).toMatchObject([{ source: 'SB-1' }]);
+    expect(notes).toMatchObject([{ source: 'SB-1', where: 'Shear pin, left' }]);
     const noteId = notes[0]!.id;
     const settle = (version: number, one = noteId) =>
       settleNote(shop.ports, manager, { id: unitId, version, noteId: one, reason: 'owner keeps the old pin' });

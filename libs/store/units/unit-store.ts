@@ -1,6 +1,7 @@
 import type { SettledNoteView, UnitNoteView } from '../../contracts';
 import type { EvidenceRow, TouchedRow, UnitStore } from '../../usecases';
 import type { Db } from '../db';
+import { Prisma } from '../generated/client';
 import { iso } from '../tickets/iso';
 import { envelopeColumns, writeDaySet } from './day-set-text';
 import { readUnit } from './read-unit';
@@ -120,16 +121,19 @@ function questions(
   };
 }
 
+/** A note with the words for its place: several places of one position are otherwise told apart by nobody. */
+const NOTE = Prisma.sql`n.id, concat_ws(', ', p.name, p.place_names[n.place]) AS "where",
+  coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source, n.opened_at::date::text AS "on"`;
+
 function noteActions(db: Db): Pick<UnitStore, 'notes' | 'settledNotes' | 'settleNote'> {
   return {
     notes: (id) => db.$queryRaw<UnitNoteView[]>`
-      SELECT n.id, coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source, n.opened_at::date::text AS "on"
-      FROM unit_note n JOIN source s ON s.id = n.source_id
+      SELECT ${NOTE} FROM unit_note n JOIN source s ON s.id = n.source_id JOIN position p ON p.id = n.position_id
       WHERE n.unit_id = ${id} AND n.closed_at IS NULL ORDER BY n.id`,
     settledNotes: (id, most) => db.$queryRaw<SettledNoteView[]>`
-      SELECT n.id, coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source,
-             n.opened_at::date::text AS "on", n.closed_why AS why, w.name AS "by", ${iso('n.closed_at')} AS at
-      FROM unit_note n JOIN source s ON s.id = n.source_id LEFT JOIN person w ON w.id = n.closed_by
+      SELECT ${NOTE}, n.closed_why AS why, w.name AS "by", ${iso('n.closed_at')} AS at
+      FROM unit_note n JOIN source s ON s.id = n.source_id JOIN position p ON p.id = n.position_id
+      LEFT JOIN person w ON w.id = n.closed_by
       WHERE n.unit_id = ${id} AND n.closed_by IS NOT NULL ORDER BY n.closed_at DESC, n.id LIMIT ${most}::int`,
     async settleNote(id, noteId, why, personId) {
       const rows = await db.$queryRaw<{ sentence: string }[]>`

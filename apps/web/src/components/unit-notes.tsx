@@ -25,14 +25,14 @@ export function UnitNotes({ notes, words, busy, error, onSettle }: UnitNotesProp
   const asked = notes.find(({ id }) => id === settling);
   return (
     <>
-      {notes.map(({ id, sentence, source, on }) => (
+      {notes.map(({ id, where, sentence, source, on }) => (
         <div key={id} className={classes.note}>
           <p>
-            <strong>{words}</strong> <Said>{sentence}</Said>{' '}
+            <strong>{`${words} ${where}.`}</strong> <Said>{sentence}</Said>{' '}
             <span className="soft">{`${source}, ${sayDayText(on)}`}</span>
           </p>
           {may && onSettle ? (
-            <Button aria-label={`Settle the note of ${source}`} onClick={() => setSettling(id)}>
+            <Button aria-label={`Settle the note about ${where}`} onClick={() => setSettling(id)}>
               Settle it
             </Button>
           ) : null}
@@ -50,7 +50,7 @@ export function UnitNotes({ notes, words, busy, error, onSettle }: UnitNotesProp
         onReason={(reason) => (settling === null ? undefined : onSettle?.(settling, reason, close))}
       >
         <p>
-          <Said>{asked?.sentence ?? ''}</Said>
+          <strong>{asked?.where}.</strong> <Said>{asked?.sentence ?? ''}</Said>
         </p>
         <p className="soft">It does not come up again while the same part stays in its place.</p>
       </ReasonDialog>

@@ -4520,6 +4520,7 @@ export interface components {
         };
         SettledNote: {
             id: components["schemas"]["RowId"];
+            where: string;
             sentence: string;
             source: string;
             on: components["schemas"]["DayText"];
@@ -5015,6 +5016,7 @@ export interface components {
         };
         UnitNote: {
             id: components["schemas"]["RowId"];
+            where: string;
             sentence: string;
             source: string;
             on: components["schemas"]["DayText"];

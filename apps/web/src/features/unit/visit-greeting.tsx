@@ -68,9 +68,9 @@ function SettledNotes({ notes }: { notes: UnitVisit['settledNotes'] }) {
     <details>
       <summary>{count(notes.length, 'note')} settled by hand</summary>
       <ul>
-        {notes.map(({ id, sentence, source, why, by, at }) => (
+        {notes.map(({ id, where, sentence, source, why, by, at }) => (
           <li key={id}>
-            <Said>{sentence}</Said> <span className="soft">{source}</span>
+            <strong>{where}.</strong> <Said>{sentence}</Said> <span className="soft">{source}</span>
             <br />
             <strong>{`${why}: ${by ?? 'somebody'}, ${sayInstantDay(at)}`}</strong>
           </li>
