@@ -16,7 +16,9 @@ export async function sheetMarks(xml: AsyncIterable<string>): Promise<SheetMarks
   await hearXml(xml, {
     open(name, attributes) {
       if (name === 'c') checkPlace(attributes['r']);
+      else if (name === 'row') checkRow(attributes['r']);
       else if (name === 'mergeCell') ranges.push(attributes['ref'] ?? '');
+      if (ranges.length > MOST_MERGED) throw mergedAllOver();
     },
   });
   return { merged: mergedPlaces(ranges) };
@@ -30,6 +32,14 @@ function checkPlace(place: string | undefined): void {
       `Cell ${place} holds something; a table has at most ${MOST_COLUMNS} columns and ${MOST_ROWS} rows.`,
     );
 }
+
+/** A row may come without cells: what stands before it is handed out blank, so its number alone must have an end. */
+function checkRow(number: string | undefined): void {
+  if (number === undefined || Number(number) <= MOST_ROWS) return;
+  throw new SheetRefused(`The sheet has a row ${number.slice(0, 20)}; a table has at most ${MOST_ROWS} rows.`);
+}
+
+const mergedAllOver = () => new SheetRefused('The sheet is merged all over; unmerge its cells first.');
 
 function mergedPlaces(ranges: readonly string[]): ReadonlyMap<string, string> {
   const places = new Map<string, string>();
@@ -45,7 +55,7 @@ function mergedPlaces(ranges: readonly string[]): ReadonlyMap<string, string> {
     for (let row = top; row <= bottom; row++)
       for (let column = left; column <= Math.min(right, MOST_COLUMNS); column++) {
         if (row !== top || column !== left) places.set(`${row} ${column}`, range);
-        if (places.size > MOST_MERGED) throw new SheetRefused('The sheet is merged all over; unmerge its cells first.');
+        if (places.size > MOST_MERGED) throw mergedAllOver();
       }
   }
   return places;

@@ -67,7 +67,8 @@ async function sharedTexts(archive: Archive, name: string): Promise<string[]> {
       if (tag === 't') inText = false;
       if (tag === 'rPh') inPhonetic = false;
       if (tag !== 'si') return;
-      length += text.length;
+      // An empty text takes room too.
+      length += text.length + 16;
       if (length > MOST_TEXT)
         throw new SheetRefused(
           'The workbook holds more than 128 MB of text; save its sheet as CSV, or split it.',

@@ -17,7 +17,7 @@ export async function* xmlEvents(pieces: AsyncIterable<string>, hearer: XmlHeare
   const parser = new Parser();
   let fault: unknown = null;
   parser.on('error', (error) => (fault ??= error));
-  parser.on('openTag', (name, attributes) => hearer.open?.(bare(name), attributes()));
+  parser.on('openTag', (name, attributes, decode) => hearer.open?.(bare(name), decoded(attributes(), decode)));
   parser.on('closeTag', (name) => hearer.close?.(bare(name)));
   parser.on('text', (text, decode) => hearer.text?.(decode(text)));
   parser.on('cdata', (text) => hearer.text?.(text));
@@ -33,6 +33,15 @@ export async function* xmlEvents(pieces: AsyncIterable<string>, hearer: XmlHeare
 export async function hearXml(pieces: AsyncIterable<string>, hearer: XmlHearer): Promise<void> {
   const events = xmlEvents(pieces, hearer);
   while (!(await events.next()).done);
+}
+
+/** Attributes come as they are written, with `&quot;` and its like. */
+function decoded(
+  attributes: Readonly<Record<string, string>>,
+  decode: (text: string) => string,
+): Readonly<Record<string, string>> {
+  if (!Object.values(attributes).some((value) => value.includes('&'))) return attributes;
+  return Object.fromEntries(Object.entries(attributes).map(([name, value]) => [name, decode(value)]));
 }
 
 const bare = (name: string): string => name.slice(name.indexOf(':') + 1);
