@@ -41,7 +41,15 @@ async function picture(pool: Pool): Promise<Record<string, string>> {
 }
 
 /** What a restore changes by intent. */
-const ANEW = ['audit_entry', 'session', 'sign_in_step', 'outbox', 'recheck_chunk', 'callback_mail'];
+const ANEW = [
+  'audit_entry',
+  'session',
+  'sign_in_step',
+  'invitation',
+  'api_token',
+  'webhook',
+  'webhook_delivery',
+].concat(['outbox', 'recheck_chunk', 'callback_mail']);
 const untouched = (all: Record<string, string>) =>
   Object.fromEntries(Object.entries(all).filter(([name]) => !ANEW.includes(name)));
 
@@ -89,7 +97,12 @@ describe('a shop, backed up and put back', () => {
       INSERT INTO callback (unit_id, owner_id) SELECT u.id, u.owner_id FROM unit u
         WHERE NOT EXISTS (SELECT FROM callback c WHERE c.unit_id = u.id) ORDER BY u.id LIMIT 1;
       INSERT INTO callback_mail (callback_id, wording, recipient, subject, text, html, state)
-        SELECT max(c.id), s, 'a@example.org', 'b', 'c', 'd', s FROM callback c, unnest('{queued,sending,sent}'::text[]) s GROUP BY s;`);
+        SELECT max(c.id), s, 'a@example.org', 'b', 'c', 'd', s FROM callback c, unnest('{queued,sending,sent}'::text[]) s GROUP BY s;
+      INSERT INTO api_token (name, prefix, token_hash, scopes, person_id, expires_at)
+        SELECT 'till', 'rv', 'hash', '{look-up}', min(id), now() + interval '1 year' FROM person;
+      INSERT INTO webhook (url, events, sealed) VALUES ('https://receiver.example/', '{}', '');
+      INSERT INTO webhook_event (type, data) VALUES ('trial', '{}');
+      INSERT INTO webhook_delivery (webhook_id, event_id) SELECT h.id, e.id FROM webhook h, webhook_event e;`);
     before = await picture(database.pool);
     expect(await makeBackup(database.url, fileOf('shop'))).toMatchObject({ ok: true });
   });
@@ -128,6 +141,15 @@ describe('a shop, backed up and put back', () => {
                (SELECT count(*)::int FROM audit_entry WHERE act = 'restored') AS said`);
       const mails = ['queued unclear', 'sending unclear', 'sent sent'];
       expect(rows[0]).toEqual({ mails, sessions: 0, held: 0, said: 1 });
+    });
+
+    it('opens to no token of before, posts no event by itself, and gives none an id that was seen', async () => {
+      const { rows } = await restored.pool.query(`
+        SELECT (SELECT count(*)::int FROM api_token WHERE revoked_at IS NULL) AS tokens,
+               (SELECT count(*)::int FROM webhook WHERE active) AS active,
+               (SELECT array_agg(state) FROM webhook_delivery) AS deliveries,
+               nextval('webhook_event_id_seq') > 100000000 AS far`);
+      expect(rows[0]).toEqual({ tokens: 0, active: 0, deliveries: ['set-aside'], far: true });
     });
 
     it('has triggers, walls and grants as they were', async () => {
