@@ -88,8 +88,9 @@ function deliveries(db: Db): Pick<WebhookStore, 'deliveries' | 'again' | 'claim'
           SELECT w.id FROM webhook_delivery w JOIN webhook o ON o.id = w.webhook_id
           WHERE o.active AND (o.quiet_until IS NULL OR o.quiet_until <= now())
             AND (w.state = 'waiting' AND w.next_try_at <= now() OR w.state = 'sending' AND w.leased_until < now())
-            AND (SELECT count(*) FROM webhook_delivery l
-                 WHERE l.webhook_id = o.id AND l.state = 'sending' AND l.leased_until >= now()) < 2
+            AND o.id NOT IN (SELECT l.webhook_id FROM webhook_delivery l
+                             WHERE l.state = 'sending' AND l.leased_until >= now()
+                             GROUP BY l.webhook_id HAVING count(*) >= 2)
           ORDER BY w.next_try_at, w.id LIMIT 1 FOR UPDATE OF w SKIP LOCKED)
         RETURNING d.id, h.id AS "webhookId", h.url, h.sealed, e.id AS "eventId", d.tries,
                   jsonb_build_object('type', e.type, 'timestamp', ${INSTANT('e.at')}, 'data', e.data) AS payload`;
