@@ -27,9 +27,13 @@ const KEPT_MS = 24 * 60 * MINUTE;
 export async function waitBeforeTry({ store, clock }: Ports, tried: Try): Promise<number> {
   const now = clock.now();
   await store.tries.forgetOlder(now - KEPT_MS);
-  const wait = await store.tries.windowed(hashOfToken(`address ${tried.address}`), now, FROM_ONE_ADDRESS);
+  const wait = await store.tries.windowed(hashOfToken(windowOf(tried)), now, FROM_ONE_ADDRESS);
   return wait > 0 ? wait : store.tries.slowed(await keyOf(store, tried), now, SLOWING);
 }
+
+/** A program with a wrong token, asking on and on, does not keep the people behind the same address out. */
+const windowOf = ({ what, address }: Try): string =>
+  what === 'token' ? `token address ${address}` : `address ${address}`;
 
 /** A right one ends the count of what was tried. */
 export async function forgiveTries({ store }: Pick<Ports, 'store'>, tried: Try): Promise<void> {
