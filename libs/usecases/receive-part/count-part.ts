@@ -40,13 +40,13 @@ export function countPart(
     const read = await readForShelf(tx, locationId, partText);
     if (!read.ok) return read;
     const { part } = read.value;
-    await tx.shelf.hold(locationId, part.id);
+    // Held before it is looked at, and made where nothing lay so far: else a bag received meanwhile were counted away.
+    const stock = await tx.shelf.holdOrMake(locationId, part.id);
     const seen = await tx.shelf.stock(locationId, part.id);
     if ((seen?.version ?? 0) !== version)
       return refused('stale', `${part.number} was moved by somebody else meanwhile; count it again.`, {
         current: stockView(part, seen),
       });
-    const stock = await tx.shelf.holdOrMake(locationId, part.id);
     if (pieces < stock.reserved) {
       const held = sayHolders(await tx.shelf.holders(stock.id));
       const detail = `${stock.reserved} of ${part.number} are reserved${held}, so there cannot be only ${pieces}; return what is not there first.`;
