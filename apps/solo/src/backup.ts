@@ -21,7 +21,8 @@ runCommand(async ({ url }, { dataFolder }) => {
     sentence:
       `Written and read again: ${file} (${megabytes} MB, ${tables.length} tables, ${rows} rows, rulebook revision ` +
       `${rulebookRevision ?? 'none'}, head of the trail ${trail.head ?? 'none'}).\n` +
-      'The key that seals second factors is not in it (the file key in REVRIGHT_DATA, or REVRIGHT_KEY): keep that elsewhere.',
+      'The key that seals second factors and what webhooks are signed with is not in it (the file key in REVRIGHT_DATA, or ' +
+      'REVRIGHT_KEY): keep that elsewhere.',
   };
 });
 
