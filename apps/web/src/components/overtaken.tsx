@@ -7,18 +7,15 @@ import classes from './act-problem.module.css';
 interface OvertakenProps<T, F> {
   filled: Filled<T, F>;
   error: unknown;
-  /** how things stand now, in a few words */
-  say?: (now: T) => string;
 }
 
 /** Why keeping was refused; where somebody else was quicker, what was typed stays until the person has chosen. */
-export function Overtaken<T, F>({ filled, error, say }: OvertakenProps<T, F>) {
+export function Overtaken<T, F>({ filled, error }: OvertakenProps<T, F>) {
   const { overtakenBy } = filled;
   if (overtakenBy === null) return isStale(error) ? null : <ActProblem error={error} />;
   return (
     <div className={classes.problem} role="alert">
       <p>Somebody else changed this meanwhile. What you typed is still here and not kept.</p>
-      {say ? <p>{say(overtakenBy)}</p> : null}
       <div className={classes.choice}>
         <Button onClick={() => filled.fill(overtakenBy)}>Show how it is now</Button>
         <Button onClick={filled.keepMine}>Leave what I typed</Button>

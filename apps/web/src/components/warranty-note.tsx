@@ -4,6 +4,7 @@ import type { SetWarranty, TouchedPlace, WarrantyView } from '../../../../libs/c
 import { useMay } from '../lib/session';
 import { ActProblem } from './act-problem';
 import { DayField } from './day-field';
+import { Said } from './said';
 import { TouchedList } from './touched-list';
 import classes from './warranty-note.module.css';
 
@@ -21,7 +22,7 @@ export function WarrantyNote({ warranty, touched, busy, error, onSet }: Warranty
   const [open, setOpen] = useState(false);
   return (
     <>
-      <p>{warranty ? warranty.sentence : 'Nobody has written down when it was bought.'}</p>
+      <p>{warranty ? <Said>{warranty.sentence}</Said> : 'Nobody has written down when it was bought.'}</p>
       {may && !open ? (
         <Button onClick={() => setOpen(true)}>{warranty ? 'Change the warranty' : 'Write the warranty down'}</Button>
       ) : null}
@@ -64,13 +65,14 @@ function WarrantyForm({ warranty, busy, onSet, onLeave }: WarrantyFormProps) {
         inputMode="numeric"
         className={classes.months}
         value={typed}
+        error={months >= 1 && months <= 600 ? null : 'Write 1 to 600 months.'}
         onChange={(event) => setTyped(event.currentTarget.value)}
       />
       <Button type="submit" variant="filled" loading={busy} disabled={!whole}>
         Keep it
       </Button>
       {warranty ? (
-        <Button variant="subtle" onClick={() => onSet({ warranty: null })}>
+        <Button variant="subtle" loading={busy} onClick={() => onSet({ warranty: null })}>
           Nobody knows
         </Button>
       ) : null}

@@ -8,7 +8,6 @@ import { QueryView } from '../../components/query-view';
 import { PartRow } from '../../features/parts/part-row';
 import classes from '../../features/parts/parts.module.css';
 import { partsQuery } from '../../lib/catalogue-queries';
-import { moneyQuery } from '../../features/settings/money-query';
 import { useMay } from '../../lib/session';
 
 const route = getRouteApi('/shop/parts');
@@ -19,7 +18,6 @@ export function PartsPage() {
   const [typed, setTyped] = useState('');
   const [q] = useDebouncedValue(typed.trim(), 250);
   const found = useQuery(partsQuery(q));
-  const money = useQuery(moneyQuery);
   const may = useMay('number-bags');
   const mayBring = useMay('bring-in');
   return (
@@ -53,13 +51,7 @@ export function PartsPage() {
             ) : (
               <ul className={classes.list}>
                 {parts.map((part) => (
-                  <PartRow
-                    key={part.id}
-                    part={part}
-                    currency={money.data?.currency ?? 'EUR'}
-                    may={may}
-                    offered={code}
-                  />
+                  <PartRow key={part.id} part={part} may={may} offered={code} />
                 ))}
               </ul>
             )

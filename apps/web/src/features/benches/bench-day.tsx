@@ -1,24 +1,32 @@
 import { Button, TextInput } from '@mantine/core';
 import { useState, type FormEvent } from 'react';
-import { ActProblem } from '../../components/act-problem';
+import { Overtaken } from '../../components/overtaken';
 import { sayMinutes } from '../../lib/minutes';
+import { useFilled } from '../../lib/use-filled';
 import { useBenchDay } from './bench-lists-query';
 import classes from './benches.module.css';
+
+const minutesOf = ({ dayMinutes }: { dayMinutes: number }): string => String(dayMinutes);
 
 /** How many minutes of work a day at the bench takes, folded away until it is to be changed. */
 export function BenchDay({ id, version, dayMinutes }: { id: number; version: number; dayMinutes: number }) {
   const [open, setOpen] = useState(false);
-  const [typed, setTyped] = useState(String(dayMinutes));
+  const filled = useFilled({ version, dayMinutes }, minutesOf);
+  const { typed, setTyped } = filled;
   const act = useBenchDay();
   const minutes = /^\d{1,4}$/.test(typed.trim()) ? Number(typed) : NaN;
   const wrong = Number.isNaN(minutes) || minutes > 1_440;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!wrong) act.mutate({ id, version, dayMinutes: minutes }, { onSuccess: () => setOpen(false) });
+    if (!wrong) act.mutate({ id, version: filled.version, dayMinutes: minutes }, { onSuccess: () => setOpen(false) });
+  };
+  const begin = () => {
+    filled.fill({ version, dayMinutes });
+    setOpen(true);
   };
   if (!open) {
     return (
-      <Button variant="subtle" size="compact-md" className={classes.day} onClick={() => setOpen(true)}>
+      <Button variant="subtle" size="compact-md" className={classes.day} onClick={begin}>
         Change the day
       </Button>
     );
@@ -37,7 +45,7 @@ export function BenchDay({ id, version, dayMinutes }: { id: number; version: num
       <Button type="submit" loading={act.isPending} disabled={wrong}>
         Keep it
       </Button>
-      <ActProblem error={act.error} />
+      <Overtaken filled={filled} error={act.error} />
     </form>
   );
 }

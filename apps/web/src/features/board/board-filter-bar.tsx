@@ -25,6 +25,7 @@ export function BoardFilterBar({ benches, owners, filter, onFilter }: BoardFilte
     { value: '', label: 'Every bench' },
     ...benches.map((bench) => ({ value: String(bench.id), label: `${bench.code} · ${bench.name}` })),
   ];
+  const isListed = filter.owner === undefined || owners.some(({ id }) => String(id) === filter.owner);
   return (
     <div className={classes.filter}>
       <NativeSelect
@@ -38,6 +39,7 @@ export function BoardFilterBar({ benches, owners, filter, onFilter }: BoardFilte
         data={[
           { value: '', label: 'Every owner' },
           ...owners.map(({ id, name }) => ({ value: String(id), label: name })),
+          ...(isListed ? [] : [{ value: filter.owner!, label: 'An owner without an open ticket' }]),
         ]}
         value={filter.owner ?? ''}
         onChange={(event) => onFilter({ ...filter, owner: event.currentTarget.value || undefined })}

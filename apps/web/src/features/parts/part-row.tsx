@@ -3,27 +3,24 @@ import { useState, type FormEvent } from 'react';
 import type { Part } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { PartNumber } from '../../components/part-number';
-import { sayMoney } from '../../lib/say';
 import { useTradeNumberAct } from './parts-query';
 import classes from './parts.module.css';
 
 interface PartRowProps {
   part: Part;
-  currency: string;
   may: boolean;
   /** a number that was scanned and leads nowhere yet */
   offered: string;
 }
 
 /** One part of the catalogue with the numbers its bags carry. */
-export function PartRow({ part, currency, may, offered }: PartRowProps) {
+export function PartRow({ part, may, offered }: PartRowProps) {
   const act = useTradeNumberAct(part.id);
   return (
     <li className={classes.part}>
       <p className={classes.head}>
         <PartNumber number={part.number} name={part.name} />
         <span className="soft">{part.maker}</span>
-        <span className="num">{part.priceMinor === null ? 'no price' : sayMoney(part.priceMinor, currency)}</span>
       </p>
       {part.tradeNumbers.length === 0 ? <p className="soft">No bar code written down.</p> : null}
       <ul className={classes.numbers}>
@@ -58,9 +55,12 @@ interface NumberFormProps {
 
 function NumberForm({ part, act, offered }: NumberFormProps) {
   const [typed, setTyped] = useState({ number: offered, pack: '1' });
+  const pack = /^\d{1,5}$/.test(typed.pack.trim()) ? Number(typed.pack) : 0;
+  const isPack = pack >= 1 && pack <= 10_000;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const add = { number: typed.number.trim(), pack: Number(typed.pack) || 1 };
+    if (!isPack) return;
+    const add = { number: typed.number.trim(), pack };
     act.mutate({ add }, { onSuccess: () => setTyped({ number: '', pack: '1' }) });
   };
   return (
@@ -78,6 +78,7 @@ function NumberForm({ part, act, offered }: NumberFormProps) {
         aria-label={`Pieces in the bag of ${part.number}`}
         inputMode="numeric"
         className={classes.pack}
+        error={isPack ? null : 'Write 1 to 10000.'}
         value={typed.pack}
         onChange={(event) => setTyped({ ...typed, pack: event.currentTarget.value })}
       />

@@ -1,22 +1,26 @@
 import { Button, TextInput } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { useState, type FormEvent } from 'react';
+import type { FormEvent } from 'react';
 import type { Retention } from '../../../../../libs/contracts';
-import { ActProblem } from '../../components/act-problem';
+import { Overtaken } from '../../components/overtaken';
 import { QueryView } from '../../components/query-view';
 import { count, sayDayText } from '../../lib/say';
+import { useFilled } from '../../lib/use-filled';
 import { retentionQuery, useSettleRetention } from './retention-query';
 import classes from './settings.module.css';
 
+const typedFrom = ({ years }: Retention): string => (years === null ? '' : String(years));
+
 /** For how long an owner is kept of whom nothing is heard; who would go is shown before it is settled. */
 export function RetentionForm({ settled }: { settled: Retention }) {
-  const [typed, setTyped] = useState(settled.years === null ? '' : String(settled.years));
-  const settle = useSettleRetention(settled.version);
+  const filled = useFilled(settled, typedFrom);
+  const { typed, setTyped } = filled;
+  const settle = useSettleRetention(filled.version);
   const years = readYears(typed);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (years !== undefined) settle.mutate(years);
+    if (years !== undefined) settle.mutate(years, { onSuccess: filled.fill });
   };
   return (
     <form onSubmit={submit} className={classes.form}>
@@ -37,7 +41,7 @@ export function RetentionForm({ settled }: { settled: Retention }) {
         />
         {typeof years === 'number' ? <WouldGo years={years} /> : null}
       </fieldset>
-      <ActProblem error={settle.error} />
+      <Overtaken filled={filled} error={settle.error} />
       {settle.isSuccess ? <p role="status">Kept. Who is due goes with the next day.</p> : null}
       <Button
         type="submit"

@@ -20,8 +20,16 @@ describe('what is barred', () => {
     ]);
   });
 
+  it('is barred for good only where it is so for everything that the unit can be', () => {
+    const found = barredBy([ruling([bar('70-499', 'A'), bar('70-501', 'A')], [bar('70-499', 'A')])]);
+    expect(found.map(({ part, always }) => [part.number, always])).toEqual([
+      ['70-499', true],
+      ['70-501', false],
+    ]);
+  });
+
   it('is known by its number in any writing, with a pack mark too, and by nothing less', () => {
-    const barred = [bar('70-499', 'A')];
+    const barred = [{ ...bar('70-499', 'A'), always: true }];
     for (const text of ['70-499', '70 499', '70499', ' 70-499/P10']) expect(barredByText(barred, text)).toEqual(barred);
     for (const text of ['', '70-49', '70-4990', '-']) expect(barredByText(barred, text)).toEqual([]);
   });
