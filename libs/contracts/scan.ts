@@ -21,6 +21,8 @@ export type Scanned = z.infer<typeof scanned>;
 /** GET /api/units/:id: a unit as it is greeted when it comes in again. */
 export const unitVisit = z.object({
   unit: unitView,
+  /** whether it is of the location of whoever looks: only there is written down what becomes of it */
+  here: z.boolean(),
   /** what its own tag says */
   code: z.string(),
   openTicket: z.object({ id: rowId, number: z.string() }).nullable(),

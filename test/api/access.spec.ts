@@ -1,4 +1,13 @@
-import { may, POLICY, ROLES, type Me, type Permission, type Problem, type Role } from '../../libs/contracts';
+import {
+  may,
+  POLICY,
+  ROLES,
+  type Me,
+  type Permission,
+  type Problem,
+  type Role,
+  type UnitVisit,
+} from '../../libs/contracts';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, Caller, PASSWORD } from './api-shop';
 
@@ -247,6 +256,7 @@ describe('what the API gives away', () => {
     expect((await overseer.get(`/tickets/${ticket.id}`)).status).toBe(200);
     const change = await overseer.change('PATCH', `/tickets/${ticket.id}`, ticket.version, { complaint: 'x' });
     expect(change.status).toBe(404);
+    expect((await overseer.get<UnitVisit>(`/units/${ticket.unit.id}`)).body.here).toBe(false);
     const { rows } = await db.pool.query<{ id: number }>(
       `INSERT INTO callback (unit_id, owner_id) VALUES ($1, $2) RETURNING id`,
       [ticket.unit.id, ticket.unit.owner.id],

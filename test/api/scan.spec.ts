@@ -125,6 +125,7 @@ describe('a unit that comes in again', () => {
     expect(status).toBe(200);
     expect(body).toMatchObject({
       code: unitTagCode(id),
+      here: true,
       openTicket: { id: ticket.id, number: ticket.number },
       earlierTickets: [],
       notes: [{ sentence: 'Change the pin at the next service.', source: 'PL-7' }],

@@ -11,20 +11,22 @@ const MOST_SETTLED = 20;
 
 /** A unit that comes in again: its history, what was noted for this visit, an open callback, the evidence so far. */
 export async function viewVisit({ store, clock }: Ports, actor: Actor, id: number): Promise<Outcome<UnitVisit>> {
-  const sight = sightOf(actor);
-  if (sight !== null && !(await store.units.isAt(id, sight))) return noSuchUnit(id);
+  const here = await store.units.isAt(id, actor.locationId);
+  if (!here && sightOf(actor) !== null) return noSuchUnit(id);
   const whole = await loadUnit(store, clock, id);
   if (!whole) return noSuchUnit(id);
-  const [openTicket, earlier, notes, settledNotes, callback] = await Promise.all([
+  const [openTicket, earlier, notes, settledNotes, callback, touched] = await Promise.all([
     store.units.openTicket(id),
     store.tickets.earlier(id, 0),
     store.units.notes(id),
     store.units.settledNotes(id, MOST_SETTLED),
     store.callbacks.openOf(id),
+    touchedPlaces(store, whole),
   ]);
   return done({
     unit: unitView(whole),
-    touched: await touchedPlaces(store, whole),
+    here,
+    touched,
     code: unitTagCode(id),
     openTicket,
     earlierTickets: earlier.filter((ticket) => ticket.id !== openTicket?.id),

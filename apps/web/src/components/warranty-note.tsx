@@ -13,12 +13,13 @@ interface WarrantyNoteProps {
   touched: readonly TouchedPlace[];
   busy: boolean;
   error: unknown;
-  onSet: (body: SetWarranty, done: () => void) => void;
+  /** null where it cannot be written down */
+  onSet: ((body: SetWarranty, done: () => void) => void) | null;
 }
 
 /** When the unit was bought, until when its maker stands for it, and what was fitted where. */
 export function WarrantyNote({ warranty, touched, busy, error, onSet }: WarrantyNoteProps) {
-  const may = useMay('set-warranty');
+  const may = useMay('set-warranty') && onSet !== null;
   const [open, setOpen] = useState(false);
   return (
     <>
@@ -30,7 +31,7 @@ export function WarrantyNote({ warranty, touched, busy, error, onSet }: Warranty
         <WarrantyForm
           warranty={warranty}
           busy={busy}
-          onSet={(body) => onSet(body, () => setOpen(false))}
+          onSet={(body) => onSet?.(body, () => setOpen(false))}
           onLeave={() => setOpen(false)}
         />
       ) : null}

@@ -5056,6 +5056,7 @@ export interface components {
         };
         UnitVisit: {
             unit: components["schemas"]["UnitView"];
+            here: boolean;
             code: string;
             openTicket: {
                 id: components["schemas"]["RowId"];

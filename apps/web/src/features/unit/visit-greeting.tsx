@@ -10,7 +10,7 @@ import classes from './unit.module.css';
 
 /** What a unit is greeted with: a call that is open, notes that waited for it, its history, its evidence. */
 export function VisitGreeting({ visit }: { visit: UnitVisit }) {
-  const { callback, notes, settledNotes, touched, earlierTickets, unit } = visit;
+  const { here, callback, notes, settledNotes, touched, earlierTickets, unit } = visit;
   const act = useVisitAct(unit.id);
   const warrantyAct = useVisitAct(unit.id);
   return (
@@ -26,8 +26,11 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
         words="Noted for the next visit:"
         busy={act.isPending}
         error={act.error}
-        onSettle={(noteId, reason, onSuccess) =>
-          act.mutate({ method: 'POST', path: `/notes/${noteId}/settle`, body: { reason } }, { onSuccess })
+        onSettle={
+          here
+            ? (noteId, reason, onSuccess) =>
+                act.mutate({ method: 'POST', path: `/notes/${noteId}/settle`, body: { reason } }, { onSuccess })
+            : null
         }
       />
       {!callback && notes.length === 0 ? <p className="soft">Nothing waits for this unit.</p> : null}
@@ -38,8 +41,15 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
         touched={touched}
         busy={warrantyAct.isPending}
         error={warrantyAct.error}
-        onSet={(body, onSuccess) => warrantyAct.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess })}
+        onSet={
+          here
+            ? (body, onSuccess) => warrantyAct.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess })
+            : null
+        }
       />
+      {here ? null : (
+        <p className="soft">This unit is of another location; what becomes of it is written down there.</p>
+      )}
       <h2>Evidence so far</h2>
       <p>
         <Said>{unit.buildDates.sentence}</Said>
