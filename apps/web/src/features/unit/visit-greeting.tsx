@@ -10,9 +10,8 @@ import classes from './unit.module.css';
 
 /** What a unit is greeted with: a call that is open, notes that waited for it, its history, its evidence. */
 export function VisitGreeting({ visit }: { visit: UnitVisit }) {
-  const { here, callback, notes, settledNotes, touched, earlierTickets, unit } = visit;
+  const { here, callback, notes, settledNotes, earlierTickets, unit } = visit;
   const act = useVisitAct(unit.id);
-  const warrantyAct = useVisitAct(unit.id);
   return (
     <>
       {callback ? (
@@ -35,21 +34,7 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
       />
       {!callback && notes.length === 0 ? <p className="soft">Nothing waits for this unit.</p> : null}
       <SettledNotes notes={settledNotes} />
-      <h2>Warranty</h2>
-      <WarrantyNote
-        warranty={unit.warranty}
-        touched={touched}
-        busy={warrantyAct.isPending}
-        error={warrantyAct.error}
-        onSet={
-          here
-            ? (body, onSuccess) => warrantyAct.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess })
-            : null
-        }
-      />
-      {here ? null : (
-        <p className="soft">This unit is of another location; what becomes of it is written down there.</p>
-      )}
+      <VisitWarranty visit={visit} />
       <h2>Evidence so far</h2>
       <p>
         <Said>{unit.buildDates.sentence}</Said>
@@ -68,6 +53,25 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
           </li>
         ))}
       </ul>
+    </>
+  );
+}
+
+function VisitWarranty({ visit: { here, touched, unit } }: { visit: UnitVisit }) {
+  const act = useVisitAct(unit.id);
+  return (
+    <>
+      <h2>Warranty</h2>
+      <WarrantyNote
+        warranty={unit.warranty}
+        touched={touched}
+        busy={act.isPending}
+        error={act.error}
+        onSet={here ? (body, onSuccess) => act.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess }) : null}
+      />
+      {here ? null : (
+        <p className="soft">This unit is of another location; what becomes of it is written down there.</p>
+      )}
     </>
   );
 }
