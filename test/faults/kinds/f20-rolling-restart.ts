@@ -31,7 +31,7 @@ export const rollingRestart: Fault = {
     const { answered, again, failed } = await counter.close();
     tally.check(answered > 0, 'no request was answered');
     tally.check(failed.length === 0, `${failed.length} requests failed: ${failed[0]}`);
-    tally.say(`${answered} requests answered, ${again} of them by the other API after a refused connection`);
+    tally.say(`${answered} requests answered, ${again} of them by the other API after a connection that was not taken`);
     await checkStillAlive(plan, tally);
     checkTimes(plan, tally, 'worker ended within', ofWorkers, 25_000);
     checkTimes(plan, tally, 'API ended within', ofApi, 25_000);
@@ -48,8 +48,14 @@ async function ended(tally: Tally, what: string, child: ChildProcess): Promise<n
 }
 
 const CLIENTS = 4;
+/** Nobody listens there, or the one who listened ended before he took the connection. */
+const NOT_TAKEN = new Set(['ECONNREFUSED', 'ECONNRESET']);
 
-/** Two API processes and people who ask them in turn, and ask the other when one takes no connection. */
+/**
+ * Two API processes and people who ask them in turn, and ask the other when one takes no connection. A connection that
+ * the system had taken for an API which ended before it could is reset, so a change carries a key: whoever hears
+ * nothing asks again under the same one, and it is done once.
+ */
 class Counter {
   private open = true;
   private turn = 0;
@@ -102,36 +108,39 @@ class Counter {
     }
   }
 
-  /** Reads and, every fourth time, a change. A connection that was not taken is tried at the other. */
+  /** Reads and, every fourth time, a change. What was not taken is asked of the other, a change under the same key. */
   private async ask(n: number): Promise<void> {
+    const change = n % 4 === 0 ? ++this.drafts : undefined;
     for (let tries = 0; ; tries++) {
-      // The same change is not sent twice: a connection that was refused has taken nothing.
       const { port } = this.apis[(n + tries) % this.apis.length]!;
       try {
-        const answer = await this.request(port, n % 4 === 0);
+        const answer = await this.request(port, change);
         await answer.text();
         if (!answer.ok) this.failed.push(`${answer.url} answered ${answer.status}`);
-        else if (n % 4 === 0) this.saved++;
+        else if (change !== undefined) this.saved++;
         this.answered++;
         if (tries > 0) this.again++;
         return;
       } catch (error) {
         const { cause } = error as { cause?: { code?: string } };
-        if (cause?.code !== 'ECONNREFUSED' || tries >= 100)
+        if (!NOT_TAKEN.has(cause?.code ?? '') || tries >= 100)
           throw new Error(`${String(error)}: ${String(cause?.code)}`, { cause: error });
         await pause(20);
       }
     }
   }
 
-  private request(port: number, changes: boolean): Promise<Response> {
+  private request(port: number, change: number | undefined): Promise<Response> {
     const at = `http://127.0.0.1:${port}/api`;
     const headers = { cookie: this.cookie, connection: 'close', 'content-type': 'application/json' };
-    if (!changes) return fetch(`${at}/rechecks`, { headers });
-    const draft = bulletin(`RR-${this.round}-${++this.drafts}`, [
-      rule(`FR-RR-${this.round}-${this.drafts}`, { required: 'HOLM/B' }),
-    ]);
-    return fetch(`${at}/bulletins`, { method: 'POST', headers, body: JSON.stringify(draft) });
+    if (change === undefined) return fetch(`${at}/rechecks`, { headers });
+    const name = `RR-${this.round}-${change}`;
+    const draft = bulletin(name, [rule(`FR-${name}`, { required: 'HOLM/B' })]);
+    return fetch(`${at}/bulletins`, {
+      method: 'POST',
+      headers: { ...headers, 'idempotency-key': name },
+      body: JSON.stringify(draft),
+    });
   }
 }
 

@@ -1,4 +1,9 @@
+import { Server } from 'node:net';
+import { setImmediate as nextTurn, setTimeout as pause } from 'node:timers/promises';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
+
+/** A connection that was taken just before the end has this long to say what it wants. */
+const TIME_TO_SPEAK_MS = 500;
 
 /** Requests that have come and are not answered yet. Streams do not count: they end only when they are cut. */
 export class RequestsUnderWay {
@@ -26,14 +31,21 @@ export class RequestsUnderWay {
     });
   }
 
-  /** Takes no connection any more and waits until everything under way is answered, at most so long. */
+  /**
+   * Takes no connection any more and waits until everything under way is answered, at most so long. What was taken and
+   * has said nothing yet is still heard, so no idle connection is cut here, as the HTTP server's own `close` would.
+   * One whose connection was still with the operating system hears that it was reset: its client asks again elsewhere,
+   * a change under its Idempotency-Key.
+   */
   async finish(mostMs: number): Promise<void> {
     this.ending = true;
-    this.fastify.server.close();
-    if (this.count === 0) return;
-    let timer: NodeJS.Timeout | undefined;
-    const enough = new Promise<void>((resolve) => (timer = setTimeout(resolve, mostMs)));
-    await Promise.race([new Promise<void>((resolve) => (this.whenNone = resolve)), enough]);
-    clearTimeout(timer);
+    // After the turn in which everything that waits at the door is let in, so that next to nobody stands there.
+    await nextTurn();
+    Server.prototype.close.call(this.fastify.server);
+    const end = new AbortController();
+    const enough = pause(mostMs, undefined, { signal: end.signal }).catch(() => undefined);
+    await pause(Math.min(TIME_TO_SPEAK_MS, mostMs));
+    if (this.count > 0) await Promise.race([new Promise<void>((resolve) => (this.whenNone = resolve)), enough]);
+    end.abort();
   }
 }
