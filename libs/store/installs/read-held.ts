@@ -101,6 +101,6 @@ function unitOf(row: Row): HeldUnit {
     id: row.unitId,
     ownerId: row.ownerId,
     openTicketId: row.openTicketId,
-    facts: { line, model: row.model ?? '', options, serial, built: readDaySet(row.built) },
+    facts: { line, model: row.model, options, serial, built: readDaySet(row.built) },
   };
 }

@@ -18,7 +18,7 @@ export async function readUnits(client: PoolClient, where: string): Promise<Read
   const query = `SELECT ${FACTS} FROM unit u LEFT JOIN model m ON m.id = u.model_id WHERE ${where}`;
   await copyRows(client, query, (bytes, begin, end) => {
     row.begin(bytes, begin, end);
-    const [id, from, to, model] = [row.number(), row.number(), row.number(), row.text() ?? ''];
+    const [id, from, to, model] = [row.number(), row.number(), row.number(), row.text()];
     const [scheme, key, optionText, built] = [row.text(), row.text(), row.text(), row.text()];
     const serial = scheme === null ? null : { scheme, key };
     let options = optionsOf.get(optionText);
