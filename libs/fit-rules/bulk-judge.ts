@@ -67,10 +67,10 @@ export class BulkJudge {
     const number = (part: PartKey | null): void => {
       if (part !== null && !this.partNumbers.has(part)) this.partNumbers.set(part, this.partNumbers.size);
     };
-    for (const { rule } of history.rules) {
-      number(rule.required);
-      rule.allowed.forEach(number);
-      for (const { part } of rule.barred) number(part);
+    for (const { required, allowed, barred } of history.rules) {
+      number(required);
+      allowed.forEach(number);
+      for (const { part } of barred) number(part);
     }
     for (const part of history.graph.parts()) number(part);
   }

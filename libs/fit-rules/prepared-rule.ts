@@ -18,14 +18,12 @@ export interface PreparedRule {
   alone: Weighed | null;
 }
 
-/** Prepares every rule of the book. A rule whose source is missing has no standing at all. */
-export function prepareRules({
-  rules,
-  sources,
-  standing,
-}: Pick<Rulebook, 'rules' | 'sources' | 'standing'>): PreparedRule[] {
+/** Prepares rules of the book whose sources and standing are given. A rule whose source is missing has no standing. */
+export type PrepareRule = (rule: FitRule) => PreparedRule;
+
+export function preparing({ sources, standing }: Pick<Rulebook, 'sources' | 'standing'>): PrepareRule {
   const sourceByKey = new Map(sources.map((source) => [source.key, source]));
-  return rules.map((rule): PreparedRule => {
+  return (rule) => {
     const source = sourceByKey.get(rule.source);
     const allowed = rule.allowed.length < 2 ? rule.allowed : [...new Set(rule.allowed)].sort();
     return {
@@ -38,7 +36,7 @@ export function prepareRules({
       allowed,
       alone: null,
     };
-  });
+  };
 }
 
 /** The fixed order of rules, by key and version: no answer depends on the order the rules came in. */

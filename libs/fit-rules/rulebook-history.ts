@@ -3,7 +3,8 @@ import { SupersessionGraph, type PartKey } from '../part-number';
 import type { FitRule, Rulebook, RuleRef } from './fit-rule';
 import { FactsClasses } from './facts-classes';
 import { cutsOf, PositionTable, type Variant } from './position-table';
-import { inFixedOrder, prepareRules, type PreparedRule } from './prepared-rule';
+import { inFixedOrder, preparing, type PreparedRule, type PrepareRule } from './prepared-rule';
+import { usualStanding } from './source';
 import type { SlotFacts } from './unit-facts';
 
 /** Every version of the rules of one line and position, with tables made for the days and instants asked about. */
@@ -18,8 +19,8 @@ export class PositionBook {
   /** Every version of every rule, in one fixed order. */
   readonly rules: readonly PreparedRule[];
 
-  constructor(unordered: readonly PreparedRule[]) {
-    const rules = [...unordered].sort(inFixedOrder);
+  constructor(unordered: readonly FitRule[], prepare: PrepareRule) {
+    const rules = unordered.map(prepare).sort(inFixedOrder);
     this.rules = rules;
     this.inForceCuts = cutsOf(rules.map(({ rule }) => rule.inForce));
     this.knownCuts = cutsOf(rules.map(({ rule }) => rule.known));
@@ -81,16 +82,17 @@ export class PositionBook {
 export class RulebookHistory {
   readonly graph: SupersessionGraph;
   /** Every rule of every time. */
-  readonly rules: readonly PreparedRule[];
-  private readonly books = new Map<string, Map<string, PositionBook | PreparedRule[]>>();
+  readonly rules: readonly FitRule[];
+  private readonly prepare: PrepareRule;
+  private readonly books = new Map<string, Map<string, PositionBook | FitRule[]>>();
 
   constructor(rulebook: Rulebook) {
     this.graph = new SupersessionGraph(rulebook.supersessions);
-    this.rules = prepareRules(rulebook);
-    for (const prepared of this.rules) {
-      const { positions } = prepared.rule;
-      if (positions.length === 1) this.collect(prepared, positions[0]!);
-      else for (const position of new Set(positions)) this.collect(prepared, position);
+    this.rules = rulebook.rules;
+    this.prepare = preparing(rulebook);
+    for (const rule of this.rules) {
+      if (rule.positions.length === 1) this.collect(rule, rule.positions[0]!);
+      else for (const position of new Set(rule.positions)) this.collect(rule, position);
     }
   }
 
@@ -100,7 +102,7 @@ export class RulebookHistory {
     const found = positions?.get(position);
     if (found === undefined || positions === undefined) return NO_RULES;
     if (found instanceof PositionBook) return found;
-    const made = new PositionBook(found);
+    const made = new PositionBook(found, this.prepare);
     positions.set(position, made);
     return made;
   }
@@ -114,16 +116,15 @@ export class RulebookHistory {
   passingBook(line: string, position: string): PositionBook {
     const found = this.books.get(line)?.get(position);
     if (found === undefined) return NO_RULES;
-    return found instanceof PositionBook ? found : new PositionBook(found);
+    return found instanceof PositionBook ? found : new PositionBook(found, this.prepare);
   }
 
-  private collect(prepared: PreparedRule, position: string): void {
-    const { line } = prepared.rule;
-    let positions = this.books.get(line);
-    if (!positions) this.books.set(line, (positions = new Map<string, PositionBook | PreparedRule[]>()));
-    const rules = positions.get(position) as PreparedRule[] | undefined;
-    if (rules) rules.push(prepared);
-    else positions.set(position, [prepared]);
+  private collect(rule: FitRule, position: string): void {
+    let positions = this.books.get(rule.line);
+    if (!positions) this.books.set(rule.line, (positions = new Map<string, PositionBook | FitRule[]>()));
+    const rules = positions.get(position) as FitRule[] | undefined;
+    if (rules) rules.push(rule);
+    else positions.set(position, [rule]);
   }
 }
 
@@ -150,7 +151,7 @@ function modelsOf(rules: readonly PreparedRule[]): ReadonlySet<string> {
   return named ?? NONE;
 }
 
-const NO_RULES = new PositionBook([]);
+const NO_RULES = new PositionBook([], preparing({ sources: [], standing: usualStanding }));
 
 /** Index of the last cut that is not after the value; the first cut is -Infinity, so there always is one. */
 export function lastAtOrBefore(cuts: readonly number[], value: number): number {

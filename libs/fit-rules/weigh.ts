@@ -1,3 +1,4 @@
+import type { Bar, RuleRef } from './fit-rule';
 import type { PreparedRule } from './prepared-rule';
 import type { HeldBar, LiftedBar, Outcome, OverriddenRule, Saying } from './ruling';
 import type { Weighed } from './weighed';
@@ -59,10 +60,15 @@ function barsOf(rules: readonly PreparedRule[]): { barred: readonly HeldBar[]; l
         (other) => other.standing > one.standing && (other.rule.required === part || other.rule.allowed.includes(part)),
       );
       if (over) lifted.push({ ...bar, rule: one.ref, by: over.ref });
-      else barred.push({ ...bar, rule: one.ref });
+      else barred.push(heldBar(bar, one.ref));
     }
   }
   return { barred, lifted };
+}
+
+/** Field by field, since this is made for every bar of every stretch and a spread of bars of two shapes is slow. */
+function heldBar({ part, reason, note, voidsWarranty }: Bar, rule: RuleRef): HeldBar {
+  return voidsWarranty ? { part, reason, note, voidsWarranty, rule } : { part, reason, note, rule };
 }
 
 function outcomeOf(deciders: readonly PreparedRule[], barred: readonly HeldBar[]): Outcome {

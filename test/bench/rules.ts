@@ -176,6 +176,8 @@ function auditLine(): BenchLine[] {
 export const benches = {
   name: 'rules',
   async run(): Promise<BenchLine[]> {
+    // First, while nothing else is held: to the collector a million rows of the other figures are work too.
+    const audit = auditLine();
     const work = workload(ROWS);
     const ours = new OurRun(work, createJudge(work.rulebook, { today: TODAY, now: NOW }));
     ours.run();
@@ -190,7 +192,7 @@ export const benches = {
       },
       ...(await against(ours, work, zenContender(work, ZEN_ROWS), ZEN_ROWS, TIMES_ZEN)),
       ...(await against(ours, work, jsonRulesContender(work, JSON_RULES_ROWS), JSON_RULES_ROWS, TIMES_JSON_RULES)),
-      ...auditLine(),
+      ...audit,
     ];
   },
 };

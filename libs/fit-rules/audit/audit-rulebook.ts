@@ -1,8 +1,7 @@
 import type { PartKey, SupersessionGraph } from '../../part-number';
-import type { Rulebook, RuleRef } from '../fit-rule';
+import type { FitRule, Rulebook, RuleRef } from '../fit-rule';
 import { filledNaming, type FullNaming, type Naming } from '../naming';
-import type { PreparedRule } from '../prepared-rule';
-import { RulebookHistory } from '../rulebook-history';
+import { RulebookHistory, type PositionBook } from '../rulebook-history';
 import { coursesOf, type Course } from './courses';
 import { findingSeverities, type AuditContext, type AuditLine, type Finding } from './finding';
 import { placeFindings, type PlaceChecks } from './place-findings';
@@ -17,13 +16,14 @@ import { mendOfCode, sayFinding, severityOfCode, type SaidFinding } from './say-
 export function auditRulebook(rulebook: Rulebook, context: AuditContext, naming?: Naming): readonly Finding[] {
   const names = filledNaming(naming);
   const history = new RulebookHistory(rulebook);
-  const decided = new Set<RuleRef>();
+  const decided = new Set<FitRule>();
   const findings: Finding[] = [];
   for (const line of context.lines) {
     const checks = checksFor(line, context, history.graph);
     for (const position of line.positions) {
-      const courses = coursesOf(history.passingBook(line.line, position), line, context);
-      noteDeciders(courses, decided);
+      const book = history.passingBook(line.line, position);
+      const courses = coursesOf(book, line, context);
+      noteDeciders(book, courses, decided);
       for (const one of placeFindings(courses, checks)) {
         const said: SaidFinding = { ...one, line: line.line, position, detail: '' };
         findings.push(finish(said, one.example, names));
@@ -50,26 +50,28 @@ function checksFor(line: AuditLine, context: AuditContext, graph: SupersessionGr
   };
 }
 
-function noteDeciders(courses: readonly Course[], decided: Set<RuleRef>): void {
+function noteDeciders(book: PositionBook, courses: readonly Course[], decided: Set<FitRule>): void {
+  const here = new Set<RuleRef>();
   for (const { stretches } of courses) {
-    for (const { weighed } of stretches) for (const ref of weighed.deciding) decided.add(ref);
+    for (const { weighed } of stretches) for (const ref of weighed.deciding) here.add(ref);
   }
+  for (const { rule, ref } of book.rules) if (here.has(ref)) decided.add(rule);
 }
 
 /** Rules of the lines looked at that require or allow something, are in force and known, and decide nowhere. */
 function neverDeciding(
-  rules: readonly PreparedRule[],
+  rules: readonly FitRule[],
   { lines, inForceOn, knownAt }: AuditContext,
-  decided: ReadonlySet<RuleRef>,
+  decided: ReadonlySet<FitRule>,
 ): readonly RuleFinding[] {
   const names = new Set(lines.map(({ line }) => line));
   return rules
-    .filter(({ ref, decides }) => decides && !decided.has(ref))
-    .filter(({ rule: { line, known, inForce } }) => {
+    .filter((rule) => !decided.has(rule) && (rule.required !== null || rule.allowed.length > 0))
+    .filter(({ line, known, inForce }) => {
       const speaks = known.from <= knownAt && knownAt < known.to && inForce.from <= inForceOn && inForceOn < inForce.to;
       return speaks && names.has(line);
     })
-    .map(({ rule }) => foundInRule('never-decides', rule, [], ''));
+    .map((rule) => foundInRule('never-decides', rule, [], ''));
 }
 
 function finish(said: SaidFinding, example: Finding['example'], naming: FullNaming): Finding {
