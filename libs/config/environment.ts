@@ -96,6 +96,11 @@ export const VARIABLES = {
     fallback: '5000',
     meaning: 'Most units that one chunk of a recheck reads; a chunk with much to write is cut into smaller ones.',
   },
+  OLDEST_WORK_SECONDS: {
+    schema: wholeNumber(10, 86_400),
+    fallback: '900',
+    meaning: 'How long work may wait, in seconds, before the programs say that they are not ready.',
+  },
   TIME_ZONE: {
     schema: z.string().refine(isTimeZone, { error: 'a time zone name such as Europe/Paris' }),
     fallback: 'that of the machine',
@@ -204,6 +209,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     REVRIGHT_DEMO: production ? 'false' : 'true',
     WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
     CHUNK_UNITS: '5000',
+    OLDEST_WORK_SECONDS: '900',
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
     OIDC_NAME: 'company account',
     TRUSTED_PROXIES: 'loopback',

@@ -24,6 +24,7 @@ export interface Config {
   readonly demo: boolean;
   readonly workerConcurrency: number;
   readonly chunkUnits: number;
+  readonly oldestWorkSeconds: number;
   readonly timeZone: string;
   /** Absolute path. */
   readonly auditHeadFile: string | undefined;
@@ -99,6 +100,7 @@ const toConfig = (parsed: Parsed): Config => ({
   demo: parsed.REVRIGHT_DEMO,
   workerConcurrency: parsed.WORKER_CONCURRENCY,
   chunkUnits: parsed.CHUNK_UNITS,
+  oldestWorkSeconds: parsed.OLDEST_WORK_SECONDS,
   timeZone: parsed.TIME_ZONE,
   auditHeadFile: parsed.AUDIT_HEAD_FILE,
   key: parsed.REVRIGHT_KEY,

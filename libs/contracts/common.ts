@@ -45,7 +45,8 @@ export const personRef = z.object({ id: rowId, name: z.string() });
 
 /**
  * What every refused request answers (RFC 9457 problem details): `type` is a stable code, `detail` one sentence
- * for a person, `field` the offending field where there is one, `current` the present state after a conflict.
+ * for a person, `field` the offending field where there is one, `current` the present state after a conflict,
+ * `requestId` where the log tells more (5xx).
  */
 export const problem = z.object({
   type: z.string(),
@@ -55,5 +56,6 @@ export const problem = z.object({
   field: z.string().optional(),
   missing: z.array(z.string()).optional(),
   current: z.unknown().optional(),
+  requestId: z.string().optional(),
 });
 export type Problem = z.infer<typeof problem>;

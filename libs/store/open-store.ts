@@ -7,6 +7,7 @@ import { workAsApp } from './audit/work-as-app';
 import { PrismaClient, type Prisma } from './generated/client';
 import { installScans } from './installs/scan/install-scans';
 import { Listener } from './live/listen';
+import { missingMigrations } from './migrate/missing-migrations';
 import { isOutage, isRetryable } from './retryable';
 import { tablesOn } from './tables';
 import { WalledPool } from './walled-pool';
@@ -86,6 +87,7 @@ export function openStore(options: StoreOptions): OpenStore {
     ...tablesOn(client, timeZone),
     pool,
     idleLimitMs,
+    missingMigrations: () => missingMigrations(pool),
     hints: listener,
     scans: installScans(scanPool, timeZone),
     transaction: (work, most) =>

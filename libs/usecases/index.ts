@@ -21,6 +21,7 @@ export * from './begin-recheck/begin-recheck';
 export * from './sweep-rechecks/sweep-rechecks';
 export * from './view-recheck/view-recheck';
 export * from './view-metrics/view-metrics';
+export * from './view-readiness/index';
 export * from './view-bulletin/view-bulletin';
 export * from './list-callbacks/list-callbacks';
 export * from './attempt-callback/attempt-callback';

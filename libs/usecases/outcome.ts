@@ -1,6 +1,14 @@
 /** Why a use case refused: a stable code and one sentence for a person. The edge chooses the HTTP status from the code. */
 export type RefusalCode =
-  'not-found' | 'not-allowed' | 'bad-input' | 'gate-closed' | 'wrong-stage' | 'stale' | 'already-done' | 'conflict';
+  | 'not-found'
+  | 'not-allowed'
+  | 'bad-input'
+  | 'gate-closed'
+  | 'wrong-stage'
+  | 'stale'
+  | 'already-done'
+  | 'conflict'
+  | 'not-ready';
 
 export interface Refusal {
   readonly code: RefusalCode;

@@ -28,6 +28,7 @@ describe('every route', () => {
     expect(open.map(({ method, path }) => `${method} ${path}`).sort()).toEqual([
       'DELETE /session',
       'GET /health',
+      'GET /health/ready',
       'GET /session/demo',
       'GET /session/elsewhere',
       'POST /session',

@@ -364,7 +364,7 @@ async function runTheShop(walk: Walk): Promise<void> {
   await walk.call('sign-in-rules-change', { ...administrator, version: on, body: rules });
   await walk.call('settings-change', { version: shopSettings.version, body: { lookBackMonths: 24 } });
   await walk.call('print-settings-mail');
-  for (const id of ['health-health', 'metrics-view', 'description-describe', 'description-reader']) {
+  for (const id of ['health-health', 'health-ready', 'metrics-view', 'description-describe', 'description-reader']) {
     await walk.call(id, administrator);
   }
   await walk.call('description-file', { ...administrator, path: { file: 'start.js' } });

@@ -2,7 +2,6 @@ import 'reflect-metadata';
 import { join } from 'node:path';
 import cookie from '@fastify/cookie';
 import multipart from '@fastify/multipart';
-import { ConsoleLogger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { repoRoot } from '../../../libs/config';
@@ -13,6 +12,8 @@ import { howToSignInFirst } from './first-administrator';
 import { requirePermissions, routeList, type RouteEntry } from './auth/route-list';
 import { refuseOtherSites } from './auth/origin-check';
 import { levelsFor } from './log-levels';
+import { Ending } from './health/ending';
+import { nameRequests, requestIdOf, RequestLogger } from './http/request-id';
 import { RequestsUnderWay } from './http/requests-under-way';
 import { sealWithNewKey } from './renew-seals';
 import { servePage } from './page/serve-page';
@@ -50,20 +51,21 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     forceCloseConnections: true,
     // What came in before the end is answered; see `close` below.
     return503OnClosing: false,
+    genReqId: requestIdOf,
     bodyLimit: LARGEST_BODY,
     trustProxy: [...config.trustedProxies],
     routerOptions: { maxParamLength: 200 },
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
-    // One object a line: a line break in what is told cannot pass for a line of its own.
-    logger: new ConsoleLogger({ json: true, colors: false, logLevels: levelsFor(config.logLevel) }),
+    logger: new RequestLogger({ json: true, colors: false, logLevels: levelsFor(config.logLevel) }),
     abortOnError: false,
   });
   try {
     app.setGlobalPrefix('api');
     const routes = routeList(app);
     requirePermissions(routes);
-    const underWay = new RequestsUnderWay(adapter.getInstance());
+    nameRequests(adapter.getInstance());
+    const underWay = new RequestsUnderWay(adapter.getInstance(), app.get(Ending));
     refuseOtherSites(adapter.getInstance());
     await app.register(cookie);
     await app.register(multipart, { limits: { files: 1, fields: 8, fieldSize: 10_000, fileSize: LARGEST_FILE } });

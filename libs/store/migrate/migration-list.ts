@@ -14,12 +14,6 @@ export const prismaFolder = (): string => join(repoRoot(), 'prisma');
 export function migrationList(folder: string): MigrationList {
   const baseDir = join(folder, 'migrations');
   const lockfile = join(baseDir, 'migration_lock.toml');
-  const names = existsSync(baseDir)
-    ? readdirSync(baseDir, { withFileTypes: true })
-        .filter((entry) => entry.isDirectory())
-        .map(({ name }) => name)
-        .sort()
-    : [];
   return {
     baseDir,
     lockfile: {
@@ -27,7 +21,7 @@ export function migrationList(folder: string): MigrationList {
       content: existsSync(lockfile) ? readFileSync(lockfile, 'utf8') : null,
     },
     shadowDbInitScript: '',
-    migrationDirectories: names.map((name) => ({
+    migrationDirectories: migrationNames(folder).map((name) => ({
       path: name,
       migrationFile: {
         path: 'migration.sql',
@@ -35,6 +29,16 @@ export function migrationList(folder: string): MigrationList {
       },
     })),
   };
+}
+
+/** The names of the same, oldest first. */
+export function migrationNames(folder: string): readonly string[] {
+  const baseDir = join(folder, 'migrations');
+  if (!existsSync(baseDir)) return [];
+  return readdirSync(baseDir, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name)
+    .sort();
 }
 
 function checked(sql: string): string {

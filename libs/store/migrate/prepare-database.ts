@@ -3,7 +3,7 @@ import { APP_ROLE } from '../audit/work-as-app';
 import { letAppIn, userOf } from './app-login';
 import { applyMigrations } from './apply-migrations';
 import { checkServer, serverProblemSentence } from './check-server';
-import { migrationList, prismaFolder } from './migration-list';
+import { missingMigrations } from './missing-migrations';
 
 /** Under which addresses a database is reached. */
 export interface DatabaseAddresses {
@@ -32,7 +32,7 @@ export async function prepareDatabase({ databaseUrl, migrationDatabaseUrl }: Dat
 }
 
 async function isUpToDate(url: string): Promise<Prepared> {
-  const missing = await missingMigrations(url);
+  const missing = await withClient(url, missingMigrations);
   if (missing === 0) return { ok: true, applied: [] };
   const problem =
     `The database of DATABASE_URL wants ${missing} migrations, which its login may not make; ` +
@@ -40,14 +40,11 @@ async function isUpToDate(url: string): Promise<Prepared> {
   return { ok: false, problem };
 }
 
-async function missingMigrations(url: string): Promise<number> {
-  const wanted = migrationList(prismaFolder()).migrationDirectories.map(({ path }) => path);
+async function withClient<T>(url: string, work: (client: Client) => Promise<T>): Promise<T> {
   const client = new Client({ connectionString: url });
   await client.connect();
   try {
-    const { rows } = await client.query<{ name: string }>('SELECT migrations_applied() AS name');
-    const applied = new Set(rows.map(({ name }) => name));
-    return wanted.filter((name) => !applied.has(name)).length;
+    return await work(client);
   } finally {
     await client.end();
   }

@@ -5,7 +5,7 @@ import type { Db } from '../db';
 export async function readQueue(db: Db): Promise<QueueState> {
   const rows = await db.$queryRaw<Omit<QueueState, 'workers'>[]>`
     SELECT b.waiting AS "bellsWaiting", b.age AS "oldestBellSeconds",
-           c.waiting AS "chunksWaiting", c.held AS "chunksHeld", c.age AS "oldestWorkSeconds",
+           c.waiting AS "chunksWaiting", c.held AS "chunksHeld", GREATEST(c.age, r.age) AS "oldestWorkSeconds",
            r.planned AS "rechecksPlanned", r.running AS "rechecksRunning", r.done AS "rechecksDone",
            r.judged AS "installsJudged", r.aside AS "setAside"
     FROM (SELECT count(*)::int AS waiting, COALESCE(extract(epoch FROM clock_timestamp() - min(created_at)), 0)::float8 AS age
@@ -17,6 +17,7 @@ export async function readQueue(db: Db): Promise<QueueState> {
          (SELECT count(*) FILTER (WHERE state = 'planned')::int AS planned,
                  count(*) FILTER (WHERE state = 'running')::int AS running,
                  count(*) FILTER (WHERE state = 'done')::int AS done,
+                 COALESCE(extract(epoch FROM clock_timestamp() - min(created_at) FILTER (WHERE state = 'planned')), 0)::float8 AS age,
                  COALESCE(sum(judged), 0)::float8 AS judged, COALESCE(sum(set_aside), 0)::float8 AS aside
           FROM recheck) r`;
   const names = await db.$queryRaw<{ name: string }[]>`

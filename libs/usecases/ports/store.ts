@@ -78,6 +78,8 @@ export interface Store extends Tables {
   readonly scans: InstallScans;
   /** After how long without a question a transaction is ended, in milliseconds. */
   readonly idleLimitMs: number;
+  /** How many of the migrations that this program knows are not made in the database. */
+  missingMigrations(): Promise<number>;
   /**
    * All or nothing. The work is run again from its start when the database asks for that (a serialization failure or
    * a deadlock), so it must do nothing outside its tables. Work that takes longer than two minutes says how long.

@@ -1,5 +1,6 @@
 import { pino, type DestinationStream } from 'pino';
 import type { Config } from '../../../../libs/config';
+import { currentRequestId } from '../http/request-id';
 
 /** Something that matters to who watches over the shop. Nothing a person typed stands in it but an address. */
 export interface SecurityEvent {
@@ -28,7 +29,15 @@ export interface SecurityLog {
 
 /** One JSON object a line, whatever it holds, on standard error. */
 export function securityLog({ logLevel }: Pick<Config, 'logLevel'>, to?: DestinationStream): SecurityLog {
-  const log = pino({ level: logLevel, name: 'security', timestamp: pino.stdTimeFunctions.isoTime }, to ?? toError());
+  const log = pino(
+    {
+      level: logLevel,
+      name: 'security',
+      timestamp: pino.stdTimeFunctions.isoTime,
+      mixin: () => ({ requestId: currentRequestId() }),
+    },
+    to ?? toError(),
+  );
   return {
     note: (event) => (USUAL.has(event.act) ? log.info(event) : log.warn(event)),
   };

@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
+import { Ending } from './ending';
 import { HealthController } from './health.controller';
 
-@Module({ controllers: [HealthController] })
+@Module({ controllers: [HealthController], providers: [Ending] })
 export class HealthModule {}

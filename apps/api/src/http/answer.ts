@@ -11,6 +11,7 @@ const STATUS: Readonly<Record<RefusalCode, number>> = {
   stale: 412,
   'already-done': 409,
   conflict: 409,
+  'not-ready': 503,
 };
 
 /** The value of an outcome; a refusal leaves as problem details. */

@@ -22,7 +22,9 @@ export class ProblemFilter implements ExceptionFilter {
     const { method, url: whole, ip, person, token } = http.getRequest<SignedInRequest>();
     // What stands behind the question mark is what somebody looks for: a name, a phone number.
     const url = whole.split('?')[0]!;
-    if (problem.status >= 500) this.log.error(`${method} ${url}${issuesOf(error)}`, loggable(error));
+    // Asked every few seconds by whoever watches: one line each time, and no stack of what is no fault of the program.
+    if (problem.type === 'not-ready') this.log.warn(`${method} ${url}: ${problem.message}`);
+    else if (problem.status >= 500) this.log.error(`${method} ${url}${issuesOf(error)}`, loggable(error));
     if (problem.status === 403 || problem.type === 'not-signed-in')
       this.security.note({
         act: 'refused',
@@ -43,7 +45,8 @@ function issuesOf(error: unknown): string {
 
 export function sendProblem(reply: FastifyReply, { status, type, message, more, headers }: ProblemError): void {
   if (reply.sent) return;
-  const body: Problem = { type, title: TITLES[status] ?? 'Error', status, detail: message, ...more };
+  const named = status >= 500 ? { requestId: reply.request.id } : {};
+  const body: Problem = { type, title: TITLES[status] ?? 'Error', status, detail: message, ...more, ...named };
   void reply
     .code(status)
     .headers({ ...headers, 'cache-control': 'no-store' })

@@ -1,6 +1,7 @@
 import { Server } from 'node:net';
 import { setImmediate as nextTurn, setTimeout as pause } from 'node:timers/promises';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { Ending } from '../health/ending';
 
 /** A connection that was taken just before the end has this long to say what it wants. */
 const TIME_TO_SPEAK_MS = 500;
@@ -8,10 +9,12 @@ const TIME_TO_SPEAK_MS = 500;
 /** Requests that have come and are not answered yet. Streams do not count: they end only when they are cut. */
 export class RequestsUnderWay {
   private count = 0;
-  private ending = false;
   private whenNone: () => void = () => undefined;
 
-  constructor(private readonly fastify: FastifyInstance) {
+  constructor(
+    private readonly fastify: FastifyInstance,
+    private readonly ending: Ending,
+  ) {
     const counts = new WeakSet<FastifyRequest>();
     fastify.addHook('onRequest', (request, reply, done) => {
       if (!request.headers.accept?.includes('text/event-stream')) {
@@ -26,7 +29,7 @@ export class RequestsUnderWay {
       done();
     });
     fastify.addHook('onSend', (_request, reply, _payload, done) => {
-      if (this.ending) reply.header('connection', 'close');
+      if (this.ending.begun) reply.header('connection', 'close');
       done();
     });
   }
@@ -38,7 +41,7 @@ export class RequestsUnderWay {
    * a change under its Idempotency-Key.
    */
   async finish(mostMs: number): Promise<void> {
-    this.ending = true;
+    this.ending.begin();
     // After the turn in which everything that waits at the door is let in, so that next to nobody stands there.
     await nextTurn();
     Server.prototype.close.call(this.fastify.server);

@@ -506,6 +506,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/health/ready": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether requests should be sent here: the database answers and is up to date, no work waits too long, and the program was not asked to end. Else 503, saying which. */
+        get: operations["health-ready"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/lines": {
         parameters: {
             query?: never;
@@ -4036,6 +4053,7 @@ export interface components {
             field?: string;
             missing?: string[];
             current?: unknown;
+            requestId?: string;
         };
         /** @enum {string} */
         PromisedFilter: "today" | "late" | "week" | "none";
@@ -4061,6 +4079,11 @@ export interface components {
             torque: "N·m" | "lbf·ft";
             /** @enum {string} */
             length: "mm" | "in";
+        };
+        Ready: {
+            /** @constant */
+            ready: true;
+            oldestWorkSeconds: number;
         };
         Reason: string;
         ReceivePartInput: {
@@ -6265,6 +6288,28 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Health"];
+                };
+            };
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "health-ready": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Whether requests should be sent here: the database answers and is up to date, no work waits too long, and the program was not asked to end. Else 503, saying which. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Ready"];
                 };
             };
             429: components["responses"]["Refused429"];
