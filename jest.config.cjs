@@ -8,6 +8,7 @@ module.exports = {
   // Databases and Redis start on first demand, so a spec of a pure lib starts none; teardown stops what was started.
   globalSetup: '<rootDir>/libs/testing/global-setup.ts',
   globalTeardown: '<rootDir>/libs/testing/global-teardown.ts',
+  testSequencer: '<rootDir>/apps/tools/longest-first.cjs',
   testTimeout: 30_000,
   reporters: ['default', '<rootDir>/apps/tools/plain-summary.cjs'],
   testMatch: ['<rootDir>/{apps,libs,test}/**/*.spec.ts'],
