@@ -1,4 +1,5 @@
 import { defaultsFor, VARIABLES, type VariableName } from './environment';
+import { withSecretFiles } from './secret-files';
 
 /** An OpenID Connect provider with which people can sign in as well. */
 export interface OpenIdConfig {
@@ -56,9 +57,10 @@ const withoutPassword = (text: string): string => text.replace(/(:\/\/[^:/@]*:)[
  * Reads the environment once. Either a whole configuration or one sentence for each variable that is wrong,
  * naming the variable, its value (a password hidden) and what would be accepted.
  */
-export function readConfig(env: Environment): ConfigResult {
+export function readConfig(environment: Environment): ConfigResult {
+  const { env, problems: unread } = withSecretFiles(environment);
   const defaults = defaultsFor(env['NODE_ENV'] === 'production');
-  const problems: string[] = [];
+  const problems: string[] = [...unread];
   const parsed: Partial<Record<VariableName, unknown>> = {};
   for (const name of Object.keys(VARIABLES) as VariableName[]) {
     const text = env[name]?.trim() || defaults[name];
