@@ -70,8 +70,8 @@ describe('docker-compose.yml, by its schema: no machine here has Docker to start
       if (program !== undefined) expect(existsSync(join(repoRoot(), program))).toBe(true);
       if (environment['DATABASE_URL'] === undefined) continue;
       const plain = Object.entries(environment).filter(([name]) => !name.endsWith('_FILE'));
-      const filled = plain.map(([name, value]) => [name, value.replace(/\$\{\w+:-([^}]*)\}/g, '$1')]);
-      const read = readConfig(Object.fromEntries(filled) as Record<string, string>);
+      const filled = plain.map(([name, value]): [string, string] => [name, value.replace(/\$\{\w+:-([^}]*)\}/g, '$1')]);
+      const read = readConfig(Object.fromEntries(filled));
       expect(read).toMatchObject({ ok: true });
     }
   });
