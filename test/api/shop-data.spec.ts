@@ -1,5 +1,6 @@
 import { startWorker } from '../../apps/worker/src/start-worker';
 import type {
+  LookUpAnswer,
   Problem,
   SavedSerialScheme,
   SavedStandardEdition,
@@ -182,5 +183,42 @@ describe('an edition of a standard', () => {
       approved: '2004-12-15',
       source: expect.stringContaining('title pages') as string,
     });
+  });
+});
+
+describe('which part, for a walk-in', () => {
+  const asked = async () => {
+    const request = { lineCode: 'SNOW-2', modelNumber: null, serial: null, evidence: [], options: {} };
+    const { body } = await technician.ask<LookUpAnswer>('POST', '/look-up', request);
+    return body;
+  };
+
+  it('is answered by the catalogue of the moment, whoever changed it and however often it was asked before', async () => {
+    const before = await asked();
+    expect(await asked()).toEqual(before);
+    const { rows } = await shop.pool.query<{ id: number; name: string }>(
+      `SELECT l.id, l.name FROM product_line l WHERE l.code = 'SNOW-2'`,
+    );
+    const renamed = async (name: string) => {
+      await shop.pool.query('UPDATE product_line SET name = $1 WHERE id = $2', [name, rows[0]!.id]);
+      return (await asked()).line.name;
+    };
+    expect(await renamed('Another name')).toBe('Another name');
+    expect(await renamed(rows[0]!.name)).toBe(rows[0]!.name);
+    await shop.pool.query(`UPDATE position SET name = name || ' (moved)' WHERE line_id = $1`, [rows[0]!.id]);
+    expect((await asked()).positions.map(({ name }) => name)).toEqual(
+      before.positions.map(({ name }) => `${name} (moved)`),
+    );
+    await shop.pool.query(`UPDATE position SET name = left(name, -8) WHERE line_id = $1`, [rows[0]!.id]);
+  });
+
+  it('names parts as they are called now, and is the same while only another line changes', async () => {
+    const before = await asked();
+    const required = before.rulings.flatMap(({ pieces }) => pieces.flatMap((piece) => piece.required ?? []))[0]!;
+    await shop.pool.query(`UPDATE part SET name = 'Called anew' WHERE key = $1`, [required.key]);
+    const now = (await asked()).rulings.flatMap(({ pieces }) => pieces.flatMap((piece) => piece.required ?? []));
+    expect(now.find(({ key }) => key === required.key)!.name).toBe('Called anew');
+    await shop.pool.query('UPDATE part SET name = $1 WHERE key = $2', [required.name, required.key]);
+    expect(await asked()).toEqual(before);
   });
 });

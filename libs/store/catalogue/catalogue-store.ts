@@ -1,6 +1,8 @@
 import type { BenchRow, CatalogueStore, LineRow, MakerRow, PartRow, PositionRow, TradeNumberRow } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import { Together } from '../together';
+import { readMark } from './read-mark';
 import { readShapes } from './read-shapes';
 import { readShopData } from './read-shop-data';
 
@@ -9,7 +11,9 @@ const PART = Prisma.sql`
   FROM part p JOIN maker m ON m.id = p.maker_id`;
 
 export function catalogueStore(db: Db): CatalogueStore {
+  const marks = new Together(async () => new Map([['mark', await readMark(db)]]));
   return {
+    mark: async () => (await marks.of('mark'))!,
     benches: () => db.$queryRaw<BenchRow[]>`
       SELECT b.id, b.code, b.name, l.name AS location
       FROM bench b JOIN location l ON l.id = b.location_id ORDER BY l.code, b.code`,

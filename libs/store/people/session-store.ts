@@ -1,6 +1,7 @@
 import type { PersonRow, SessionStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import { Together } from '../together';
 import { READING } from './reading-columns';
 import { SECOND_FACTOR } from './second-factor-column';
 
@@ -10,9 +11,11 @@ export const PERSON = Prisma.sql`
   ${READING},
   json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location`;
 
-type SessionColumns = PersonRow & { lastSeenAt: Date; expiresAt: Date };
+type SessionColumns = PersonRow & { tokenHash: string; lastSeenAt: Date; expiresAt: Date };
 
 export function sessionStore(db: Db): SessionStore {
+  // Every request asks this first; those that come at once ask together.
+  const sessions = new Together((hashes: readonly string[]) => findSessions(db, hashes));
   return {
     people: () => db.$queryRaw<PersonRow[]>`
       SELECT ${PERSON} FROM person p JOIN location l ON l.id = p.location_id WHERE p.active ORDER BY p.login`,
@@ -26,16 +29,7 @@ export function sessionStore(db: Db): SessionStore {
         INSERT INTO session (token_hash, person_id, created_at, last_seen_at, expires_at)
         VALUES (${tokenHash}, ${personId}, ${new Date(at)}, ${new Date(at)}, ${new Date(expiresAt)})`;
     },
-    async find(tokenHash) {
-      const rows = await db.$queryRaw<SessionColumns[]>`
-        SELECT ${PERSON}, s.last_seen_at AS "lastSeenAt", s.expires_at AS "expiresAt"
-        FROM session s JOIN person p ON p.id = s.person_id JOIN location l ON l.id = p.location_id
-        WHERE s.token_hash = ${tokenHash}`;
-      const row = rows[0];
-      if (!row) return null;
-      const { lastSeenAt, expiresAt, ...person } = row;
-      return { person, lastSeenAt: lastSeenAt.getTime(), expiresAt: expiresAt.getTime() };
-    },
+    find: async (tokenHash) => (await sessions.of(tokenHash)) ?? null,
     async touch(tokenHash, at) {
       await db.$executeRaw`UPDATE session SET last_seen_at = ${new Date(at)} WHERE token_hash = ${tokenHash}`;
     },
@@ -50,4 +44,19 @@ export function sessionStore(db: Db): SessionStore {
       await db.$executeRaw`DELETE FROM session WHERE expires_at < ${new Date(before)}`;
     },
   };
+}
+
+type Session = NonNullable<Awaited<ReturnType<SessionStore['find']>>>;
+
+async function findSessions(db: Db, hashes: readonly string[]): Promise<ReadonlyMap<string, Session>> {
+  const rows = await db.$queryRaw<SessionColumns[]>`
+    SELECT ${PERSON}, s.token_hash AS "tokenHash", s.last_seen_at AS "lastSeenAt", s.expires_at AS "expiresAt"
+    FROM session s JOIN person p ON p.id = s.person_id JOIN location l ON l.id = p.location_id
+    WHERE s.token_hash = ANY(${[...hashes]}::text[])`;
+  return new Map(
+    rows.map(({ tokenHash, lastSeenAt, expiresAt, ...person }) => [
+      tokenHash,
+      { person, lastSeenAt: lastSeenAt.getTime(), expiresAt: expiresAt.getTime() },
+    ]),
+  );
 }

@@ -47,7 +47,7 @@ export function rulebookStore(db: Db): RulebookStore {
 }
 
 /** Tells revision `r` of database `d` from every other. */
-const STAMP = Prisma.sql`concat_ws(' ', r.id, extract(epoch FROM r.at), d.oid)`;
+export const STAMP = Prisma.sql`concat_ws(' ', r.id, extract(epoch FROM r.at), d.oid)`;
 
 async function latest(db: Db): Promise<RevisionMark> {
   const rows = await db.$queryRaw<{ revision: number | null; stamp: string | null; now: Date }[]>`

@@ -4,19 +4,23 @@ import { day, formatDay } from '../../day';
 import type { UnitFacts } from '../../fit-rules';
 import { toPosition } from '../browse-catalogue/index';
 import { impliedEvidence } from '../../build-date';
-import { buildDatesView, datedUnit, inferUnit, preparedShop } from '../build-days/index';
+import { buildDatesView, datedUnit, inferUnit } from '../build-days/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { LineRow } from '../ports/index';
 import { partKeysOf, rulingView } from '../rule-on-unit/index';
-import { loadRulebook } from '../rulebook';
+import { rulebookAt, thresholdOf } from '../rulebook';
 import type { Ports } from '../run';
+import { ResidentCatalogue } from './resident-catalogue';
 
 /**
  * A walk-in without a ticket: from line, model, serial and evidence the possible build days, and per position what
- * goes there. Nothing is kept.
+ * goes there. Nothing is kept of the question. One short question to the store tells whether what the answer is made of
+ * is still what was read before.
  */
 export async function lookUp({ store, clock }: Ports, request: LookUpRequest): Promise<Outcome<LookUpAnswer>> {
-  const line = await store.catalogue.lineByCode(request.lineCode);
+  const mark = await store.catalogue.mark();
+  const catalogue = ResidentCatalogue.at(store, mark);
+  const line = await catalogue.line(request.lineCode);
   if (!line) return bad('lineCode', `There is no product line '${request.lineCode}'.`);
   const { modelNumber } = request;
   if (modelNumber !== null && !line.models.some(({ number }) => number === modelNumber)) {
@@ -25,20 +29,19 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
   const about = { serial: request.serial || null, line, maker: line.maker };
   const evidence = readEvidenceOf(request, line);
   if (!evidence.ok) return evidence;
-  const [positions, shop, rulebook] = await Promise.all([
-    store.catalogue.positionsOf(line.id),
-    preparedShop(store),
-    loadRulebook(store, clock),
-  ]);
   const today = clock.today();
+  const [positions, shop, rulebook] = await Promise.all([
+    catalogue.positionsOf(line),
+    catalogue.shop(),
+    rulebookAt(store, mark.rulebook, today, thresholdOf(mark.threshold)),
+  ]);
   const all = [...impliedEvidence(datedUnit(about)), ...evidence.value];
   const inferred = inferUnit(about, all, shop, today);
   const facts = factsOf(request, inferred.columns);
   const inForceOn = request.inForceOn === undefined ? today : day(request.inForceOn);
   const rulings = positions.map(({ code }) => rulebook.judge.ruling(facts, code, { inForceOn }));
-  const parts = await store.catalogue.partsByKeys(partKeysOf(rulings));
   const names = {
-    partsByKey: new Map(parts.map((part) => [part.key, part])),
+    partsByKey: await catalogue.parts(partKeysOf(rulings)),
     positions: new Map(positions.map((position) => [position.code, position])),
     rulebook,
   };

@@ -1,6 +1,7 @@
 import type { ShopData } from '../../build-date';
 import type { FastenerSpec, ShearJoint } from '../../fastener';
 import type { NumberRules } from '../../part-number';
+import type { RevisionMark } from './rulebook-store';
 
 export interface BenchRow {
   readonly id: number;
@@ -86,7 +87,18 @@ export const NO_SHAPES: CatalogueShapes = {
   positions: new Map(),
 };
 
+/** What stands of everything that "which part?" is answered from, in marks that differ whenever any of it does. */
+export interface ShopMark {
+  /** Tells what makers, lines, models, positions, parts, serial schemes and editions are from what they were. */
+  readonly catalogue: string;
+  readonly rulebook: RevisionMark;
+  /** The setting of how strong a wrong fastener may be, as it is kept. */
+  readonly threshold: unknown;
+}
+
 export interface CatalogueStore {
+  /** Asked before what it marks is read: what is read afterwards is then at least as new. */
+  mark(): Promise<ShopMark>;
   shapes(): Promise<CatalogueShapes>;
   benches(): Promise<readonly BenchRow[]>;
   makers(): Promise<readonly MakerRow[]>;

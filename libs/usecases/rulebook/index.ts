@@ -1,4 +1,11 @@
-export { loadRulebook, makeRulebook, strengthThreshold, type LoadedRulebook } from './load-rulebook';
+export {
+  loadRulebook,
+  makeRulebook,
+  rulebookAt,
+  strengthThreshold,
+  thresholdOf,
+  type LoadedRulebook,
+} from './load-rulebook';
 export { Strengths } from './strengths';
 export { catalogueNames } from './catalogue-names';
 export { applyDraft, dayOfChanges, type DraftChanges, type DraftResult } from './apply-draft';

@@ -52,8 +52,16 @@ interface Kept {
  */
 export async function loadRulebook(tables: Tables, clock: Clock): Promise<LoadedRulebook> {
   const mark = await tables.rulebook.share();
-  const today = clock.today();
-  const threshold = await strengthThreshold(tables);
+  return rulebookAt(tables, mark, clock.today(), await strengthThreshold(tables));
+}
+
+/** The rulebook of a mark that was just read; nothing is asked where it was loaded before. */
+export async function rulebookAt(
+  tables: Tables,
+  mark: RevisionMark,
+  today: Day,
+  threshold: Threshold,
+): Promise<LoadedRulebook> {
   const name = JSON.stringify([mark.stamp, today, threshold]);
   const found = kept.get(name)?.loaded;
   if (found) return found;
@@ -87,7 +95,12 @@ export function makeRulebook(
 
 /** From which ratio of torque on a part breaks sooner or later, by the shop's setting; 15 % either way when it has none. */
 export async function strengthThreshold(tables: Tables): Promise<Threshold> {
-  const set = thresholdSchema.safeParse(await tables.settings.read(STRENGTH_THRESHOLD));
+  return thresholdOf(await tables.settings.read(STRENGTH_THRESHOLD));
+}
+
+/** The same from the setting as it is kept. */
+export function thresholdOf(setting: unknown): Threshold {
+  const set = thresholdSchema.safeParse(setting);
   return set.success ? set.data : STARTING_THRESHOLD;
 }
 

@@ -1,0 +1,61 @@
+import type { PreparedShop } from '../../build-date';
+import { preparedShop } from '../build-days/index';
+import type { LineRow, PartRow, PositionRow, ShopMark, Tables } from '../ports/index';
+
+/**
+ * What was read of the catalogue under one mark. It fills as it is asked, with what the shop holds and never with what
+ * somebody typed, so it stays as small as the catalogue.
+ */
+class Resident {
+  readonly lines = new Map<string, LineRow>();
+  readonly positions = new Map<number, readonly PositionRow[]>();
+  readonly parts = new Map<string, PartRow>();
+  shop: PreparedShop | null = null;
+
+  constructor(readonly mark: string) {}
+}
+
+const kept = new WeakMap<Tables['catalogue'], Resident>();
+
+/** The catalogue as it stands under a mark that was just read: what was read before under the same mark is not read again. */
+export class ResidentCatalogue {
+  private constructor(
+    private readonly tables: Pick<Tables, 'catalogue'>,
+    private readonly resident: Resident,
+  ) {}
+
+  static at(tables: Pick<Tables, 'catalogue'>, { catalogue: mark }: ShopMark): ResidentCatalogue {
+    let resident = kept.get(tables.catalogue);
+    if (resident?.mark !== mark) kept.set(tables.catalogue, (resident = new Resident(mark)));
+    return new ResidentCatalogue(tables, resident);
+  }
+
+  async line(code: string): Promise<LineRow | null> {
+    const known = this.resident.lines.get(code);
+    if (known) return known;
+    const line = await this.tables.catalogue.lineByCode(code);
+    if (line) this.resident.lines.set(code, line);
+    return line;
+  }
+
+  async positionsOf({ id }: LineRow): Promise<readonly PositionRow[]> {
+    const known = this.resident.positions.get(id);
+    if (known) return known;
+    const positions = await this.tables.catalogue.positionsOf(id);
+    this.resident.positions.set(id, positions);
+    return positions;
+  }
+
+  async parts(keys: readonly string[]): Promise<ReadonlyMap<string, PartRow>> {
+    const { parts } = this.resident;
+    const missing = keys.filter((key) => !parts.has(key));
+    if (missing.length > 0) {
+      for (const part of await this.tables.catalogue.partsByKeys(missing)) parts.set(part.key, part);
+    }
+    return parts;
+  }
+
+  async shop(): Promise<PreparedShop> {
+    return (this.resident.shop ??= await preparedShop(this.tables));
+  }
+}
