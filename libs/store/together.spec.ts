@@ -25,7 +25,12 @@ describe('asking together', () => {
     expect(await first).toBe('as it was');
     await settled();
     expect(asked).toEqual([['a'], ['a', 'b', 'c']]);
-    answers[1]!(new Map([['a', 'as it is'], ['b', 'another']]));
+    answers[1]!(
+      new Map([
+        ['a', 'as it is'],
+        ['b', 'another'],
+      ]),
+    );
     expect(await Promise.all([again, other, unknown])).toEqual(['as it is', 'another', undefined]);
   });
 

@@ -22,15 +22,16 @@ export const IN_AREA = Prisma.sql`i.line_id = area.line_id AND i.position_id = a
 
 /**
  * Install `i` is still looked at: its unit is in the shop or waits for a call, or the ticket that recorded it closed
- * within the look-back window (`lookBackFrom` null: no window). Days are those of the shop's time zone.
+ * within the look-back window (`lookBackFrom` null: no window). Days are those of the shop's time zone. Each is looked up
+ * for itself, behind a fence: else every ticket of the shop would be put into a table first, for each chunk anew.
  */
 export function inReach(lookBackFrom: number | null, zone: string): Prisma.Sql {
   if (lookBackFrom === null) return Prisma.sql`TRUE`;
   return Prisma.sql`(
     EXISTS (SELECT 1 FROM ticket r WHERE r.id = i.ticket_id
-            AND (r.closed_at IS NULL OR r.closed_at >= ${formatDay(lookBackFrom)}::date::timestamp AT TIME ZONE ${zone}::text))
-    OR EXISTS (SELECT 1 FROM ticket o WHERE o.unit_id = i.unit_id AND o.closed_at IS NULL)
-    OR EXISTS (SELECT 1 FROM callback c WHERE c.unit_id = i.unit_id AND c.state IN ('open', 'booked'))
+            AND (r.closed_at IS NULL OR r.closed_at >= ${formatDay(lookBackFrom)}::date::timestamp AT TIME ZONE ${zone}::text) OFFSET 0)
+    OR EXISTS (SELECT 1 FROM ticket o WHERE o.unit_id = i.unit_id AND o.closed_at IS NULL OFFSET 0)
+    OR EXISTS (SELECT 1 FROM callback c WHERE c.unit_id = i.unit_id AND c.state IN ('open', 'booked') OFFSET 0)
   )`;
 }
 

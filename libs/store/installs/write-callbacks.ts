@@ -8,12 +8,12 @@ export async function addReasons(db: Db, reasons: readonly ReasonAdd[], recheckI
   const urgent = new Set(reasons.filter(({ action }) => action === 'stop-use').map(({ unitId }) => unitId));
   const units = [...owners.keys()];
   const opened = await db.$executeRaw`
-    INSERT INTO callback (unit_id, owner_id, urgent, recheck_id)
-    SELECT u.unit_id, u.owner_id, u.urgent, ${recheckId}::int
+    INSERT INTO callback (unit_id, owner_id, location_id, urgent, recheck_id)
+    SELECT u.unit_id, o.id, o.location_id, u.urgent, ${recheckId}::int
     FROM unnest(${units}::int[], ${[...owners.values()]}::int[], ${units.map((id) => urgent.has(id))}::boolean[])
       AS u(unit_id, owner_id, urgent)
     -- Nobody is left to be called about the unit of an owner who was forgotten.
-    WHERE NOT EXISTS (SELECT FROM owner o WHERE o.id = u.owner_id AND o.erased_at IS NOT NULL)
+    JOIN owner o ON o.id = u.owner_id AND o.erased_at IS NULL
     ORDER BY 1
     ON CONFLICT (unit_id) WHERE state IN ('open', 'booked') DO NOTHING`;
   await db.$executeRaw`

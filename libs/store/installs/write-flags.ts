@@ -18,12 +18,14 @@ export async function clearFlags(db: Db, closings: readonly Closing[], recheckId
 export async function raiseFlags(db: Db, flags: readonly FlagRaise[], recheckId: number | null): Promise<number> {
   if (flags.length === 0) return 0;
   return db.$executeRaw`
-    INSERT INTO flag (ticket_id, unit_id, position_id, place, part_id, verdict, severity, reason, recheck_id)
-    SELECT f."ticketId", f."unitId", f."positionId", f.place, f."partId", f.verdict, f.severity, f.reason,
+    INSERT INTO flag
+      (ticket_id, location_id, unit_id, position_id, place, part_id, verdict, severity, reason, recheck_id)
+    SELECT f."ticketId", t.location_id, f."unitId", f."positionId", f.place, f."partId", f.verdict, f.severity, f.reason,
            ${recheckId}::int
     FROM jsonb_to_recordset(${JSON.stringify(flags)}::jsonb)
       AS f("ticketId" int, "unitId" int, "positionId" int, place int, "partId" int, verdict text, severity int,
            reason jsonb)
+    JOIN ticket t ON t.id = f."ticketId"
     ON CONFLICT (ticket_id, position_id, place) WHERE state = 'open' DO UPDATE
       SET part_id = EXCLUDED.part_id, verdict = EXCLUDED.verdict, severity = EXCLUDED.severity,
           reason = EXCLUDED.reason, recheck_id = EXCLUDED.recheck_id, version = flag.version + 1`;
