@@ -93,7 +93,7 @@ export const VARIABLES = {
   },
   CHUNK_UNITS: {
     schema: wholeNumber(1, 100_000),
-    fallback: '5000',
+    fallback: '10000',
     meaning: 'Most units that one chunk of a recheck reads; a chunk with much to write is cut into smaller ones.',
   },
   OLDEST_WORK_SECONDS: {
@@ -208,7 +208,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     NODE_ENV: 'development',
     REVRIGHT_DEMO: production ? 'false' : 'true',
     WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
-    CHUNK_UNITS: '5000',
+    CHUNK_UNITS: '10000',
     OLDEST_WORK_SECONDS: '900',
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
     OIDC_NAME: 'company account',

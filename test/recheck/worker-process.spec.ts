@@ -1,11 +1,11 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Redis } from 'ioredis';
 import { repoRoot } from '../../libs/config';
 import { withDatabase, withRedis } from '../../libs/testing';
-
-const MAIN = join(repoRoot(), 'dist', 'apps', 'worker', 'src', 'main.js');
+import { workerArguments } from './worker-arguments';
 
 describe('a worker process', () => {
   const db = withDatabase();
@@ -15,7 +15,8 @@ describe('a worker process', () => {
 
   function start(more: Record<string, string>) {
     const { DATABASE_URL: _, REDIS_URL: __, ...rest } = process.env;
-    const child = spawn(process.execPath, [MAIN], { env: { ...rest, LOG_LEVEL: 'info', ...more } });
+    const env = { ...rest, LOG_LEVEL: 'info', ...more };
+    const child = spawn(process.execPath, workerArguments(), { cwd: repoRoot(), env });
     children.push(child);
     let told = '';
     child.stderr.on('data', (piece) => (told += String(piece)));
@@ -23,6 +24,19 @@ describe('a worker process', () => {
     const ended = once(child, 'exit').then(([code]) => ({ code: code as number | null, told: told.trim() }));
     return { child, ready, ended };
   }
+
+  it('is held to the same memory with compose as by npm', () => {
+    const compose = readFileSync(join(repoRoot(), 'docker-compose.yml'), 'utf8');
+    const limits = workerArguments().filter((one) => /size|percent/.test(one));
+    expect(limits).toHaveLength(2);
+    const command = [...compose.matchAll(/^ {4}command:\s*\[([^\]]*worker[^\]]*)\]/gm)][0]![1]!;
+    expect(
+      command
+        .split(',')
+        .map((word) => word.trim())
+        .filter(Boolean),
+    ).toEqual(['node', ...workerArguments()]);
+  });
 
   it('asks for DATABASE_URL and REDIS_URL in one sentence', async () => {
     expect(await start({}).ended).toEqual({

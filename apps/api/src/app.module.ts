@@ -1,7 +1,6 @@
 import { Module, type DynamicModule, type Type } from '@nestjs/common';
 import { MODULE_METADATA } from '@nestjs/common/constants';
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
-import { ZodSerializerInterceptor } from 'nestjs-zod';
 import { ApiTokensModule } from './api-tokens/api-tokens.module';
 import { ActingInterceptor } from './auth/acting.interceptor';
 import { SessionGuard } from './auth/session.guard';
@@ -12,6 +11,7 @@ import { BenchesModule } from './benches/benches.module';
 import { BoardModule } from './board/board.module';
 import { DescriptionModule } from './open-api/description.module';
 import { CatalogueModule } from './catalogue/catalogue.module';
+import { AnswerShapeInterceptor } from './http/answer-shape.interceptor';
 import { RepeatInterceptor } from './http/repeat.interceptor';
 import { FiguresModule } from './figures/figures.module';
 import { EstimatesModule } from './estimates/estimates.module';
@@ -89,7 +89,7 @@ export class AppModule {
         { provide: APP_PIPE, useClass: ValidationPipe },
         { provide: APP_INTERCEPTOR, useClass: ActingInterceptor },
         { provide: APP_INTERCEPTOR, useClass: RepeatInterceptor },
-        { provide: APP_INTERCEPTOR, useClass: ZodSerializerInterceptor },
+        { provide: APP_INTERCEPTOR, useClass: AnswerShapeInterceptor },
         { provide: APP_INTERCEPTOR, useClass: VersionTagInterceptor },
       ],
     };

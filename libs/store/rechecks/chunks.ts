@@ -19,10 +19,10 @@ export async function chunkDone(
   counts: AppliedCounts & { judged: number },
 ): Promise<void> {
   await db.$executeRaw`
-    UPDATE recheck_chunk SET state = 'done', judged = ${counts.judged}::int, changed = ${counts.changed}::int,
-           done_at = clock_timestamp(), leased_until = NULL
-    WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
-  await db.$executeRaw`
+    WITH done AS (
+      UPDATE recheck_chunk SET state = 'done', judged = ${counts.judged}::int, changed = ${counts.changed}::int,
+             done_at = clock_timestamp(), leased_until = NULL
+      WHERE recheck_id = ${recheckId}::int AND n = ${n}::int)
     UPDATE recheck SET judged = judged + ${counts.judged}::int, changed = changed + ${counts.changed}::int,
            flags_raised = flags_raised + ${counts.flagsRaised}::int,
            flags_cleared = flags_cleared + ${counts.flagsCleared}::int,
@@ -80,7 +80,7 @@ export async function cutChunk(db: Db, chunk: ChunkRow, ends: readonly number[])
           FROM unnest(${rest}::int[]) AS e(upto)) p`;
 }
 
-/** Into how many pieces a chunk falls that cannot be judged whole: five thousand units are down to one after four splits. */
+/** Into how many pieces a chunk falls that cannot be judged whole: ten thousand units are down to one after four splits. */
 const PIECES = 10;
 
 /** The same units again in smaller chunks, so that in the end only the one that cannot be judged stays behind. */

@@ -14,12 +14,15 @@ import { ResidentCatalogue } from './resident-catalogue';
 
 /**
  * A walk-in without a ticket: from line, model, serial and evidence the possible build days, and per position what
- * goes there. Nothing is kept of the question. One short question to the store tells whether what the answer is made of
- * is still what was read before.
+ * goes there. Nothing is kept in the store. One short question to it tells whether what answers are made of is still what
+ * was read before; then a question that was asked before on the same day has the same answer.
  */
 export async function lookUp({ store, clock }: Ports, request: LookUpRequest): Promise<Outcome<LookUpAnswer>> {
   const mark = await store.catalogue.mark();
   const catalogue = ResidentCatalogue.at(store, mark);
+  const question = JSON.stringify([mark.rulebook.stamp, mark.threshold, clock.today(), request]);
+  const known = catalogue.answerTo(question);
+  if (known) return done(known);
   const line = await catalogue.line(request.lineCode);
   if (!line) return bad('lineCode', `There is no product line '${request.lineCode}'.`);
   const { modelNumber } = request;
@@ -46,7 +49,7 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
     rulebook,
   };
   const { maker, code: lineCode } = line;
-  return done({
+  const answer: LookUpAnswer = {
     line: { code: lineCode, name: line.name, maker: maker.name },
     model: modelNumber,
     inForceOn: formatDay(inForceOn),
@@ -64,7 +67,8 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
     }),
     positions: positions.map(toPosition),
     rulings: rulings.map((ruling) => rulingView(ruling, names)),
-  });
+  };
+  return done(catalogue.keep(question, answer));
 }
 
 function readEvidenceOf({ evidence }: LookUpRequest, line: LineRow): Outcome<Evidence[]> {

@@ -1,15 +1,21 @@
 import type { PreparedShop } from '../../build-date';
+import type { LookUpAnswer } from '../../contracts';
 import { preparedShop } from '../build-days/index';
 import type { LineRow, PartRow, PositionRow, ShopMark, Tables } from '../ports/index';
 
+/** Most answers that are kept, of questions up to this length; the oldest goes first. */
+const MOST_ANSWERS = 300;
+const LONGEST_QUESTION = 2_000;
+
 /**
- * What was read of the catalogue under one mark. It fills as it is asked, with what the shop holds and never with what
- * somebody typed, so it stays as small as the catalogue.
+ * What was read of the catalogue under one mark, and the answers made of it last. It fills as it is asked, with what the
+ * shop holds and never with what somebody typed, so it stays as small as the catalogue.
  */
 class Resident {
   readonly lines = new Map<string, LineRow>();
   readonly positions = new Map<number, readonly PositionRow[]>();
   readonly parts = new Map<string, PartRow>();
+  readonly answers = new Map<string, LookUpAnswer>();
   shop: PreparedShop | null = null;
 
   constructor(readonly mark: string) {}
@@ -53,6 +59,20 @@ export class ResidentCatalogue {
       for (const part of await this.tables.catalogue.partsByKeys(missing)) parts.set(part.key, part);
     }
     return parts;
+  }
+
+  /** The answer kept for that very question. */
+  answerTo(question: string): LookUpAnswer | undefined {
+    return this.resident.answers.get(question);
+  }
+
+  /** Keeps the answer where the question is short; it may then not be changed any more. */
+  keep(question: string, answer: LookUpAnswer): LookUpAnswer {
+    const { answers } = this.resident;
+    if (question.length > LONGEST_QUESTION) return answer;
+    answers.set(question, Object.freeze(answer));
+    if (answers.size > MOST_ANSWERS) answers.delete(answers.keys().next().value!);
+    return answer;
   }
 
   async shop(): Promise<PreparedShop> {

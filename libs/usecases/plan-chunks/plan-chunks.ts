@@ -1,8 +1,11 @@
 import { lookBackFrom } from '../judge-installs';
 import type { Ports } from '../run';
 
-/** Most units of a chunk. Reading them is quick; where many have to be written, the chunk is cut when it is judged. */
-export const UNITS_A_CHUNK = 5_000;
+/**
+ * Most units of a chunk. Reading them is quick; where many have to be written, the chunk is cut when it is judged. Half as
+ * many would mean twice the short statements around the reading, and those cost as much as the judging.
+ */
+export const UNITS_A_CHUNK = 10_000;
 /** Where build days are worked out again, everything that the units of a chunk hold is judged with its reasons. */
 const UNITS_TO_RECOMPUTE = 1_000;
 /** Chunks of one recheck that are under way at once, so that a small recheck is not stuck behind a huge one. */

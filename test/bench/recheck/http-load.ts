@@ -7,7 +7,8 @@ export interface LoadRequest {
   readonly url: string;
   readonly method: 'GET' | 'POST';
   readonly headers: Readonly<Record<string, string>>;
-  readonly body?: string;
+  /** Each is asked in its turn. */
+  readonly bodies?: readonly string[];
   readonly seconds: number;
 }
 
@@ -29,15 +30,16 @@ export async function load(asked: LoadRequest): Promise<LoadAnswer> {
   return answer;
 }
 
-async function ask({ url, method, headers, body, seconds }: LoadRequest): Promise<LoadAnswer> {
+async function ask({ url, method, headers, bodies, seconds }: LoadRequest): Promise<LoadAnswer> {
   const dispatcher = new Agent({ connections: CONNECTIONS });
   const took: number[] = [];
-  let refused = 0;
+  let [refused, asked] = [0, 0];
   const begun = performance.now();
   const until = begun + seconds * 1_000;
   const line = async () => {
     while (performance.now() < until) {
       const from = performance.now();
+      const body = bodies?.[asked++ % bodies.length];
       const answer = await request(url, { method, headers, body, dispatcher });
       await answer.body.text();
       took.push(performance.now() - from);

@@ -3,13 +3,19 @@ import { startApi, type RunningApi } from '../../../apps/api/src/start-api';
 import { readConfig } from '../../../libs/config';
 import { hashPassword } from '../../../libs/store';
 import { figure, type BenchLine } from '../bench-line';
-import { lineCode, type BigShop } from './big-shop';
+import { lineCode, LINES, type BigShop } from './big-shop';
 import { load, type LoadAnswer, type LoadRequest } from './http-load';
 
 const PASSWORD = 'a password for the bench';
 const SECONDS = 2;
-type Route = 'which part' | 'trivial' | 'one query by pg' | 'one query by Prisma';
-const ROUTES: readonly Route[] = ['which part', 'trivial', 'one query by pg', 'one query by Prisma'];
+type Route = 'which part' | 'which part, by serial' | 'trivial' | 'one query by pg' | 'one query by Prisma';
+const ROUTES: readonly Route[] = [
+  'which part',
+  'which part, by serial',
+  'trivial',
+  'one query by pg',
+  'one query by Prisma',
+];
 
 /**
  * The route that answers "which part?", with session, permission, schemas and all, beside bare routes in the same
@@ -41,7 +47,8 @@ export class WhichPart {
     const headers = { 'content-type': 'application/json' };
     const login = { method: 'POST', headers, body: JSON.stringify({ login: 'counter', password: PASSWORD }) };
     const cookie = (await fetch(`${api.url}/api/session`, login)).headers.get('set-cookie')!.split(';')[0]!;
-    const body = JSON.stringify({ lineCode: lineCode(3), modelNumber: 'model-1', serial: null, evidence: [] });
+    const url = `${api.url}/api/look-up`;
+    const lookUp = { url, method: 'POST' as const, headers: { ...headers, cookie }, seconds: SECONDS };
     const get = (path: string): LoadRequest => ({
       url: `${bare.listeningOrigin}${path}`,
       method: 'GET',
@@ -49,13 +56,9 @@ export class WhichPart {
       seconds: SECONDS,
     });
     return new WhichPart(api, bare, {
-      'which part': {
-        url: `${api.url}/api/look-up`,
-        method: 'POST',
-        headers: { ...headers, cookie },
-        body,
-        seconds: SECONDS,
-      },
+      // Every model there is, over and over; and units by serial number, of which none is asked about twice for long.
+      'which part': { ...lookUp, bodies: questions(LINES * 2, () => null) },
+      'which part, by serial': { ...lookUp, bodies: questions(10_000, (n) => String(n).padStart(9, '0')) },
       trivial: get('/trivial'),
       'one query by pg': get('/pg'),
       'one query by Prisma': get('/prisma'),
@@ -107,6 +110,14 @@ export class WhichPart {
     }
     return rounds;
   }
+}
+
+/** Questions of a walk-in about line after line and its models. */
+function questions(count: number, serial: (n: number) => string | null): readonly string[] {
+  return Array.from({ length: count }, (_, n) => {
+    const model = { lineCode: lineCode(n % LINES), modelNumber: `model-${Math.floor(n / LINES) % 2}` };
+    return JSON.stringify({ ...model, serial: serial(n), evidence: [] });
+  });
 }
 
 /** Each of the two questions is a look-up of one row by its key. */

@@ -1,8 +1,8 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { repoRoot } from '../../../libs/config';
+import { workerArguments } from '../../recheck/worker-arguments';
 
 /** A worker process of its own, as it runs in a shop. */
 export class WorkerProcess {
@@ -11,8 +11,11 @@ export class WorkerProcess {
   static async start(databaseUrl: string, redisUrl: string, concurrency: number): Promise<WorkerProcess> {
     const more = { WORKER_CONCURRENCY: String(concurrency), TIME_ZONE: 'UTC', LOG_LEVEL: 'info' };
     const env = { ...process.env, DATABASE_URL: databaseUrl, REDIS_URL: redisUrl, ...more };
-    const main = join(repoRoot(), 'dist', 'apps', 'worker', 'src', 'main.js');
-    const child = spawn(process.execPath, [main], { env, stdio: ['ignore', 'pipe', 'inherit'] });
+    const child = spawn(process.execPath, workerArguments(), {
+      cwd: repoRoot(),
+      env,
+      stdio: ['ignore', 'pipe', 'inherit'],
+    });
     await once(child.stdout, 'data');
     child.stdout.resume();
     return new WorkerProcess(child);
