@@ -44,14 +44,9 @@ export function sayBarReason({ reason, note, voidsWarranty }: Pick<Bar, 'reason'
 
 /** Names rules by the papers behind them. Other names may be given; keys stand where none are. */
 export function namingFor(rulebook: Pick<Rulebook, 'rules' | 'sources'>, other: Omit<Naming, 'rule'> = {}): FullNaming {
-  const sources = new Map(rulebook.sources.map((source) => [source.key, source]));
-  const sourceOf = new Map(
-    rulebook.rules.map(({ key, version, source }) => [`${key} ${version}`, sources.get(source)]),
-  );
-  const rule = (ref: RuleRef): string => {
-    const source = sourceOf.get(`${ref.key} ${ref.version}`);
-    return source ? saySource(source) : `rule ${ref.key}`;
-  };
+  const said = new Map(rulebook.sources.map((source) => [source.key, saySource(source)]));
+  const sourceOf = new Map(rulebook.rules.map(({ key, version, source }) => [`${key} ${version}`, said.get(source)]));
+  const rule = (ref: RuleRef): string => sourceOf.get(`${ref.key} ${ref.version}`) ?? `rule ${ref.key}`;
   return filledNaming({ ...other, rule });
 }
 

@@ -22,7 +22,7 @@ export function judgeInstall(install: HeldInstall, rulebook: LoadedRulebook): Ju
   const { unit, position, parts, fittedOn } = install;
   const judgement = rulebook.judge.judge({ unit: unit.facts, position, parts, fittedOn });
   const strength = strengthOf(judgement, rulebook);
-  const record = recordOf(judgement, rulebook, install.loose);
+  const record = recordOf(judgement, rulebook, install.loose, strength);
   return { install, verdict: judgement.verdict, record, strength };
 }
 
@@ -38,6 +38,7 @@ export function recordOf(
   judgement: Judgement,
   rulebook: LoadedRulebook,
   loose: LoosePart | null = null,
+  strength: StrengthView | null = strengthOf(judgement, rulebook),
 ): JudgementRecord {
   const held = loose && {
     as: loose.purpose === 'spare' ? ('spare' as const) : ('picked' as const),
@@ -49,7 +50,6 @@ export function recordOf(
     return { key: ref.key, version: ref.version, source, action };
   });
   const required = requiredPart(judgement);
-  const strength = strengthOf(judgement, rulebook);
   return {
     action: judgement.action,
     rules,
