@@ -35,6 +35,7 @@ const ROOMS = {
   'apps/api': [
     'libs/usecases',
     'libs/press',
+    'libs/mail',
     'libs/courier',
     'libs/sheet-files',
     'libs/pictures',

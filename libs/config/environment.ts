@@ -108,8 +108,9 @@ export const VARIABLES = {
   },
   SMTP_URL: {
     schema: url(['smtp:', 'smtps:']).optional(),
-    fallback: 'not set: no e-mail is sent',
-    meaning: 'Address of the mail server that takes e-mails to owners, with name and password where it asks for them.',
+    fallback: 'not set: the one settled on the page',
+    meaning:
+      'Address of the mail server that takes e-mails to owners, with its name and password; goes before the one settled on the page.',
   },
   MAIL_FROM: {
     schema: z

@@ -26,6 +26,7 @@ export * from './settings';
 export * from './people';
 export * from './api-token';
 export * from './webhook';
+export * from './mail-server';
 export * from './trail';
 export * from './rulebook-view';
 export * from './figures';

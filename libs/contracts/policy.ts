@@ -78,6 +78,8 @@ export const POLICY = {
   'manage-tokens': ['manager', 'administrator'],
   /** Addresses of other programs that are told of flags, callbacks and rechecks. */
   'manage-webhooks': ['administrator'],
+  /** Through which server, under which name, the shop's e-mails go. */
+  'change-mail-server': ['administrator'],
   /** How the queue of rechecks stands, for monitoring programs. */
   'see-metrics': ['administrator'],
   /** The description of the API, and the page to read it. */

@@ -1,1 +1,1 @@
-export { openMailer, type MailerOptions } from './open-mailer';
+export { openMailer } from './open-mailer';

@@ -1,13 +1,6 @@
 import { createTransport } from 'nodemailer';
 import { oneLine } from '../papers';
-import type { MailAnswer, Mailer } from '../usecases';
-
-export interface MailerOptions {
-  /** smtp:// or smtps:// with host, port and, where the server asks for it, name and password. */
-  readonly url: string;
-  /** From whom, as one address or `Name <address>`. */
-  readonly from: string;
-}
+import type { MailAnswer, MailServer, OpenMailer } from '../usecases';
 
 /** How long a server may take for one step. */
 const PATIENCE_MS = 30_000;
@@ -16,9 +9,10 @@ const PATIENCE_MS = 30_000;
  * Hands mails to one SMTP server, one at a time. The recipient is given as data, never as a list to be read; files and
  * addresses on the network are never fetched for a mail.
  */
-export function openMailer({ url, from }: MailerOptions): Mailer & { close(): void } {
+export const openMailer: OpenMailer = (server) => {
+  const { from } = server;
   const transport = createTransport({
-    url,
+    ...addressOf(server),
     disableFileAccess: true,
     disableUrlAccess: true,
     connectionTimeout: PATIENCE_MS,
@@ -43,6 +37,20 @@ export function openMailer({ url, from }: MailerOptions): Mailer & { close(): vo
       }
     },
     close: () => transport.close(),
+  };
+};
+
+/** As the transport wants it. A line that is to be private is never opened otherwise, whatever the server offers. */
+function addressOf(server: MailServer) {
+  if ('url' in server) return { url: server.url };
+  const { host, port, security, login, password } = server;
+  return {
+    host,
+    port,
+    secure: security === 'tls',
+    requireTLS: security === 'starttls',
+    ignoreTLS: security === 'none',
+    ...(login === '' ? {} : { auth: { user: login, pass: password } }),
   };
 }
 

@@ -24,6 +24,18 @@ export function callbackMail(callback: CallbackView, settings: PrintSettings): M
   };
 }
 
+/** A letter to see whether letters arrive: who sent it, and that nothing is to be done about it. */
+export function trialMail(recipient: string, { shopName }: PrintSettings): MailWords {
+  const shop = oneLine(shopName) || 'The shop';
+  const text = `${shop} tries out its mail server. This letter has arrived; nothing is to be done about it.`;
+  return {
+    recipient,
+    subject: `A trial letter of ${shopName === '' ? 'the shop' : shop}`,
+    text: `${text}\n`,
+    html: `<!doctype html><html lang="en"><body><p>${escapeHtml(text)}</p></body></html>`,
+  };
+}
+
 /** Text without anything that ends a line or is no character: what stands in a header stays in that header. */
 export function oneLine(text: string): string {
   return text.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ').trim();

@@ -34,6 +34,7 @@ import { sheetStore } from './sheets/sheet-store';
 import { shopDataStore } from './shop-data/shop-data-store';
 import { ticketStore } from './tickets/ticket-store';
 import { unitStore } from './units/unit-store';
+import { mailServerStore } from './mails/mail-server-store';
 import { webhookStore } from './webhooks/webhook-store';
 
 /** Every noun of the store, on the client or on one transaction; days are counted in the shop's time zone. */
@@ -75,6 +76,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     sheets: sheetStore(db),
     bulk: bulkStore(db, zone),
     mails: mailStore(db),
+    mailServer: mailServerStore(db),
     webhooks: webhookStore(db),
   };
 }

@@ -75,5 +75,6 @@ export * from './export-sheet';
 export * from './rulebook-file';
 export * from './write-to-owners';
 export * from './send-mails';
+export * from './set-up-mail';
 export * from './tell-programs';
 export * from './renew-seals';

@@ -7,6 +7,7 @@ import { recordedExamples } from '../../apps/api/src/open-api/examples';
 import { repoRoot } from '../../libs/config';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop } from '../api/api-shop';
+import { SmtpShop } from '../mail/smtp-shop';
 import { CLIENT, TestProvider } from '../api/provider';
 import { everyOperation } from './every-operation';
 import { Walk } from './walk';
@@ -81,11 +82,16 @@ interface Operation {
 
 beforeAll(async () => {
   const provider = await TestProvider.open();
-  db.beforeClose(() => Promise.resolve(provider.close()));
+  const smtp = await SmtpShop.open();
+  db.beforeClose(() => {
+    provider.close();
+    return smtp.close();
+  });
   shop = await ApiShop.open(db, {
     OIDC_ISSUER: provider.issuer,
     OIDC_CLIENT_ID: CLIENT.clientId,
     OIDC_CLIENT_SECRET: CLIENT.clientSecret,
+    SMTP_URL: smtp.url,
   });
   await provider.sendsBackTo(`${shop.api.url}/from-elsewhere`);
   const administrator = await shop.as('administrator');

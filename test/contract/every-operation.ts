@@ -363,7 +363,10 @@ async function runTheShop(walk: Walk): Promise<void> {
   const { version: on, ...rules } = await walk.call<Versioned>('sign-in-rules-view', administrator);
   await walk.call('sign-in-rules-change', { ...administrator, version: on, body: rules });
   await walk.call('settings-change', { version: shopSettings.version, body: { lookBackMonths: 24 } });
-  await walk.call('print-settings-mail');
+  await walk.call('mail-server-set-up');
+  const mail = await walk.call<Versioned>('mail-server-view', administrator);
+  await walk.call('mail-server-settle', { ...administrator, version: mail.version, body: { server: MAIL_SERVER } });
+  await walk.call('mail-server-try-out', { ...administrator, body: { to: 'shop@example.org' } });
   for (const id of ['health-health', 'health-ready', 'metrics-view', 'description-describe', 'description-reader']) {
     await walk.call(id, administrator);
   }
@@ -374,6 +377,16 @@ async function signedIn(shop: ApiShop, login: string, password: string): Promise
   const { headers } = await shop.signIn(login, password);
   return new Caller(shop.api.url, cookieIn(headers, 'revright'));
 }
+
+const MAIL_SERVER = {
+  host: 'localhost',
+  port: 587,
+  security: 'starttls',
+  login: 'shop',
+  password: 'of the mail server',
+  senderName: 'Mill Repairs',
+  senderAddress: 'shop@example.org',
+};
 
 const cookieIn = (headers: Headers, name: string): string =>
   headers

@@ -135,11 +135,16 @@ export class Walk {
 const NO_EXAMPLE = new Set(['description-describe']);
 
 const ONE_TIME = /^\d{6}$/;
+const OWN_PORT = /^127\.0\.0\.1:\d+$/;
 const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d+Z$/;
 
 /** The same value with every list cut to its first two entries, and what differs from run to run replaced. */
 function shortened(value: unknown): unknown {
-  if (typeof value === 'string') return value.replace(INSTANT, '2026-11-20T10:00:00.000Z').replace(ONE_TIME, '123456');
+  if (typeof value === 'string')
+    return value
+      .replace(INSTANT, '2026-11-20T10:00:00.000Z')
+      .replace(ONE_TIME, '123456')
+      .replace(OWN_PORT, 'mail.example.org:587');
   if (Array.isArray(value)) return value.slice(0, 2).map(shortened);
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, SECRET[name] ?? shortened(inner)]));

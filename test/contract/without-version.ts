@@ -35,6 +35,7 @@ export const WITHOUT_VERSION: Readonly<Record<string, string>> = {
     'letters-mail',
     'webhooks-again',
     'webhooks-try-out',
+    'mail-server-try-out',
   ]),
   ...all('changes nothing', ['board-look-up', 'tickets-tell', 'bulletins-what-if', 'serial-schemes-try']),
   'benches-move':

@@ -2,6 +2,9 @@ import type { AddressInfo } from 'node:net';
 import { simpleParser, type ParsedMail } from 'mailparser';
 import { SMTPServer, type SMTPServerOptions } from 'smtp-server';
 
+/** The one name and password that a server asking for them takes. */
+export const LOGIN = { user: 'mill', pass: 'grind-slow-7' };
+
 /** A mail server of its own, which keeps what it is given. */
 export class SmtpShop {
   readonly mails: ParsedMail[] = [];
@@ -12,9 +15,13 @@ export class SmtpShop {
   hangUp = false;
   private readonly server: SMTPServer;
 
-  private constructor() {
+  private constructor(asksForLogin: boolean) {
     const options: SMTPServerOptions = {
-      disabledCommands: ['STARTTLS', 'AUTH'],
+      disabledCommands: asksForLogin ? ['STARTTLS'] : ['STARTTLS', 'AUTH'],
+      authOptional: !asksForLogin,
+      allowInsecureAuth: true,
+      onAuth: ({ username, password }, _session, done) =>
+        username === LOGIN.user && password === LOGIN.pass ? done(null, { user: username }) : done(new Error('wrong')),
       onRcptTo: (_address, _session, done) => done(this.refusal('recipient')),
       onData: (stream, session, done) => {
         void simpleParser(stream).then((mail) => {
@@ -32,14 +39,18 @@ export class SmtpShop {
     this.server.on('error', () => undefined);
   }
 
-  static async open(): Promise<SmtpShop> {
-    const shop = new SmtpShop();
+  static async open({ asksForLogin = false } = {}): Promise<SmtpShop> {
+    const shop = new SmtpShop(asksForLogin);
     await new Promise<void>((resolve) => shop.server.listen(0, '127.0.0.1', resolve));
     return shop;
   }
 
+  get port(): number {
+    return (this.server.server.address() as AddressInfo).port;
+  }
+
   get url(): string {
-    return `smtp://127.0.0.1:${(this.server.server.address() as AddressInfo).port}`;
+    return `smtp://127.0.0.1:${this.port}`;
   }
 
   close(): Promise<void> {

@@ -1,5 +1,6 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { openCourier } from '../../../libs/courier';
+import { openMailer } from '../../../libs/mail';
 import { openPress } from '../../../libs/press';
 import { passwords } from '../../../libs/store';
 import { USUAL_SESSION_RULES } from '../../../libs/usecases';
@@ -11,6 +12,7 @@ import {
   CONFIG,
   COURIER,
   ELSEWHERE,
+  MAIL,
   PASSWORDS,
   PORTS,
   PRINTING,
@@ -25,6 +27,8 @@ import {
 export class PortsModule {
   static with(options: ApiOptions): DynamicModule {
     const clock = options.clock ?? shopClock(options.config.timeZone);
+    const seals = sealsOf(options.config);
+    const mail = { store: options.store, seals, environment: options.config.mail, openMailer };
     return {
       module: PortsModule,
       global: true,
@@ -37,12 +41,13 @@ export class PortsModule {
         },
         { provide: PASSWORDS, useValue: options.passwords ?? passwords },
         { provide: ELSEWHERE, useValue: options.config.elsewhere ? openId(options.config.elsewhere) : null },
-        { provide: SEALS, useValue: sealsOf(options.config) },
+        { provide: SEALS, useValue: seals },
+        { provide: MAIL, useValue: mail },
         { provide: COURIER, useValue: openCourier({ inHouse: options.config.webhookInHouse }) },
         { provide: SECURITY_LOG, useValue: securityLog(options.config, options.securityLog) },
         { provide: SESSION_RULES, useValue: options.sessionRules ?? USUAL_SESSION_RULES },
       ],
-      exports: [PORTS, PRINTING, CONFIG, PASSWORDS, ELSEWHERE, SEALS, COURIER, SECURITY_LOG, SESSION_RULES],
+      exports: [PORTS, PRINTING, CONFIG, PASSWORDS, ELSEWHERE, SEALS, MAIL, COURIER, SECURITY_LOG, SESSION_RULES],
     };
   }
 }

@@ -10,6 +10,7 @@ export const PASSWORDS = Symbol('passwords');
 export const ELSEWHERE = Symbol('elsewhere');
 export const SEALS = Symbol('seals');
 export const COURIER = Symbol('courier');
+export const MAIL = Symbol('mail');
 export const SECURITY_LOG = Symbol('security log');
 export const SESSION_RULES = Symbol('session rules');
 

@@ -18,10 +18,14 @@ import {
   dropOldSheets,
   forgetDueOwners,
   forgetOldEvents,
+  mailInForce,
   sendNextMail,
   sweepRechecks,
   type Clock,
+  type Mailer,
+  type MailServer,
   type Ports,
+  type Seals,
   type Store,
 } from '../../../libs/usecases';
 import { handlersOn } from './handlers';
@@ -64,7 +68,7 @@ export async function startWorker(options: WorkerOptions): Promise<Running> {
     repeat(() => asProgram(() => dropOldSheets(ports)).then(() => false), { everyMs: DROP_SHEETS_EVERY_MS, onError }),
     repeat(() => asProgram(() => forgetOldEvents(ports)).then(() => false), { everyMs: FORGET_EVERY_MS, onError }),
     ...eventRounds(ports, options),
-    ...(config.mail ? [mailRounds(store, config.mail, onError)] : []),
+    mailRounds(ports, options),
     ...(redisUrl === undefined
       ? [startInProcess(store, handlers, { lanes: workerConcurrency, onError })]
       : [
@@ -80,18 +84,43 @@ function forEveryLocation(handler: Handler): Handler {
   return { ...handler, run: (payload: never) => asProgram(() => handler.run(payload)) };
 }
 
-/** Sends what waits, one mail after the other. */
-function mailRounds(store: Store, mail: NonNullable<Config['mail']>, onError: (error: unknown) => void): Running {
-  const mailer = openMailer(mail);
-  const rounds = repeat(() => asProgram(() => sendNextMail({ store }, mailer)), { everyMs: MAIL_EVERY_MS, onError });
-  return { close: () => rounds.close().then(() => mailer.close()) };
+/** Sends what waits, one mail after the other, through the server in force at that moment; without one it waits on. */
+function mailRounds(ports: Ports, { config, onError = () => undefined }: WorkerOptions): Running {
+  const source = { store: ports.store, seals: sealsOf(config), environment: config.mail };
+  const desk = mailDesk();
+  const turn = async () => {
+    const mailer = desk(await mailInForce(source));
+    return mailer !== null && (await sendNextMail(ports, mailer));
+  };
+  const rounds = repeat(() => asProgram(turn), { everyMs: MAIL_EVERY_MS, onError });
+  return { close: () => rounds.close().then(() => void desk(null)) };
+}
+
+/** Keeps the way to one server open, and closes it when it is another or none. */
+function mailDesk(): (server: MailServer | null) => Mailer | null {
+  let open: { readonly to: string; readonly mailer: ReturnType<typeof openMailer> } | null = null;
+  return (server) => {
+    const to = JSON.stringify(server);
+    if (open?.to === to) return open.mailer;
+    open?.mailer.close();
+    open = server === null ? null : { to, mailer: openMailer(server) };
+    return open?.mailer ?? null;
+  };
+}
+
+function sealsOf({ key, keyBefore, dataFolder }: WorkerOptions['config']): Seals {
+  const theKey = () => {
+    if (dataFolder === undefined && key === undefined) throw new Error('The worker was started without a key.');
+    return keyOf({ key, dataFolder: dataFolder ?? '' });
+  };
+  return sealsWith(theKey, keyBeforeOf({ keyBefore }));
 }
 
 /** Posts events to other programs, several at once, since each may be long in answering. */
 function eventRounds(ports: Ports, { config, onError = () => undefined }: WorkerOptions): readonly Running[] {
-  const { key, keyBefore, dataFolder, webhookInHouse: inHouse = [] } = config;
+  const { dataFolder, webhookInHouse: inHouse = [] } = config;
   if (dataFolder === undefined) return [];
-  const all = { ...ports, seals: sealsWith(() => keyOf({ key, dataFolder }), keyBeforeOf({ keyBefore })) };
+  const all = { ...ports, seals: sealsOf(config) };
   const courier = openCourier({ inHouse });
   const turn = () => asProgram(() => deliverNextEvent(all, courier));
   return Array.from({ length: EVENT_LANES }, () => repeat(turn, { everyMs: EVENT_EVERY_MS, onError }));

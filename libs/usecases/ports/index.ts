@@ -34,3 +34,4 @@ export * from './shelf-store';
 export * from './sheet-store';
 export * from './bulk-store';
 export * from './mail';
+export * from './mail-server-store';

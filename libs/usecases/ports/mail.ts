@@ -1,3 +1,5 @@
+import type { LineSecurity } from '../../contracts';
+
 /** An e-mail that waits. */
 export interface WaitingMail {
   readonly id: number;
@@ -55,3 +57,25 @@ export interface Mailer {
     readonly id: string;
   }): Promise<MailAnswer>;
 }
+
+/** Where mails are handed over and from whom they are: an address with all in it, or its parts. */
+export type MailServer = {
+  /** One address, or `Name <address>`. */
+  readonly from: string;
+} & (
+  | {
+      /** smtp:// or smtps:// with host, port and, where the server asks for it, name and password. */
+      readonly url: string;
+    }
+  | {
+      readonly host: string;
+      readonly port: number;
+      readonly security: LineSecurity;
+      /** Both empty where it asks for none. */
+      readonly login: string;
+      readonly password: string;
+    }
+);
+
+/** Opens the way to a server; whoever opened it closes it. */
+export type OpenMailer = (server: MailServer) => Mailer & { close(): void };

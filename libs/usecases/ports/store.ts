@@ -13,6 +13,7 @@ import type { InstallStore } from './install-store';
 import type { KeptAnswerStore } from './kept-answer-store';
 import type { LiveStore } from './live-store';
 import type { MailStore } from './mail';
+import type { MailServerStore } from './mail-server-store';
 import type { OutboxStore } from './outbox-store';
 import type { PeopleStore } from './people-store';
 import type { PersonalDataStore } from './personal-data-store';
@@ -70,6 +71,7 @@ export interface Tables {
   readonly sheets: SheetStore;
   readonly bulk: BulkStore;
   readonly mails: MailStore;
+  readonly mailServer: MailServerStore;
   readonly webhooks: WebhookStore;
 }
 

@@ -2,15 +2,17 @@ import { Body, Controller, Get, Header, HttpCode, Inject, Param, Post, Query } f
 import { createZodDto, ZodResponse } from 'nestjs-zod';
 import { z } from 'zod';
 import { CALLBACK_LISTS, writeToOwners, writtenToOwners } from '../../../../libs/contracts';
-import type { Config } from '../../../../libs/config';
 import {
   exportCallbacks,
+  mailInForce,
+  NO_MAIL_SERVER,
   printLabels,
   printLetters,
   queueMails,
   refused,
   writeLetters,
   type Actor,
+  type MailSource,
   type Printing,
 } from '../../../../libs/usecases';
 import { CurrentActor } from '../auth/current-actor';
@@ -19,7 +21,7 @@ import { answer } from '../http/answer';
 import { Repeatable } from '../http/repeat.interceptor';
 import { Says } from '../open-api/says';
 import { pdfFile } from '../prints/pdf-file';
-import { CONFIG, PRINTING } from '../tokens';
+import { MAIL, PRINTING } from '../tokens';
 
 class WriteToOwnersDto extends createZodDto(writeToOwners) {}
 class WrittenToOwnersDto extends createZodDto(writtenToOwners) {}
@@ -33,7 +35,7 @@ const PDF = { answers: ['application/pdf'] };
 export class LettersController {
   constructor(
     @Inject(PRINTING) private readonly printing: Printing,
-    @Inject(CONFIG) private readonly config: Config,
+    @Inject(MAIL) private readonly source: MailSource,
   ) {}
 
   @Get('list.csv')
@@ -74,8 +76,7 @@ export class LettersController {
   @Says('Keeps an e-mail to each owner, to be sent by a worker.')
   @ZodResponse({ status: 200, type: WrittenToOwnersDto })
   async mail(@Body() input: WriteToOwnersDto, @CurrentActor() actor: Actor) {
-    if (!this.config.mail)
-      return answer(refused('conflict', 'No mail server is set up: SMTP_URL and MAIL_FROM are not set.'));
+    if ((await mailInForce(this.source)) === null) return answer(refused('conflict', NO_MAIL_SERVER));
     return answer(await queueMails(this.printing, actor, input));
   }
 }

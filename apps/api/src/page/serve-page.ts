@@ -8,11 +8,11 @@ import { sendProblem } from '../http/problem.filter';
 
 /**
  * Serves the built page. Files with a hash in their name never change and are kept for a year; the page itself is
- * asked for anew each time. Every other address of the page is the page, which finds its own way from there.
+ * asked for anew each time; what the build has packed is sent packed to who can unpack it. Every other address of the page is the page, which finds its own way from there.
  */
 export async function servePage(app: NestFastifyApplication, folder: string): Promise<void> {
   const files = new Set(filesIn(folder));
-  await app.register(fastifyStatic, { root: folder, serve: false });
+  await app.register(fastifyStatic, { root: folder, serve: false, preCompressed: true });
   app
     .getHttpAdapter()
     .getInstance()

@@ -1600,9 +1600,53 @@ export interface paths {
          *
          *     A token needs the scope `write-callbacks`.
          */
-        get: operations["print-settings-mail"];
+        get: operations["mail-server-set-up"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/settings/mail-server": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The mail server as it is settled, and what the environment says instead; without the password.
+         * @description Needs the permission `change-mail-server`.
+         */
+        get: operations["mail-server-view"];
+        /**
+         * Settles the mail server or takes it away; a password left out stays, as long as the host does.
+         * @description Needs the permission `change-mail-server`.
+         */
+        put: operations["mail-server-settle"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/settings/mail-server/trial": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sends a trial letter through the server in force; refused with what the server said where it was not taken.
+         * @description Needs the permission `change-mail-server`.
+         */
+        post: operations["mail-server-try-out"];
         delete?: never;
         options?: never;
         head?: never;
@@ -3253,6 +3297,18 @@ export interface components {
         ChangeBenchInput: {
             dayMinutes: number;
         };
+        ChangeMailServerInput: {
+            server: {
+                host: string;
+                port: number;
+                /** @enum {string} */
+                security: "tls" | "starttls" | "none";
+                login: string;
+                senderName: string;
+                senderAddress: string;
+                password?: string;
+            } | null;
+        };
         ChangeOwnerInput: {
             name?: string;
             phone?: string;
@@ -3618,9 +3674,35 @@ export interface components {
             })[];
             inForceOn?: components["schemas"]["DayText"];
         };
+        MailServerView: {
+            server: {
+                host: string;
+                port: number;
+                /** @enum {string} */
+                security: "tls" | "starttls" | "none";
+                login: string;
+                senderName: string;
+                senderAddress: string;
+                /** @enum {string} */
+                password: "none" | "kept" | "lost";
+            } | null;
+            environment: {
+                server: string;
+                from: string;
+            } | null;
+            version: components["schemas"]["Version"];
+        };
         MailSetUp: {
             server: string | null;
             from: string | null;
+        };
+        MailTrialInput: {
+            to: string;
+        };
+        MailTrialSent: {
+            to: string;
+            from: string;
+            server: string;
         };
         MarkPulledInput: {
             itemId: components["schemas"]["RowId"];
@@ -8134,7 +8216,7 @@ export interface operations {
             503: components["responses"]["Refused503"];
         };
     };
-    "print-settings-mail": {
+    "mail-server-set-up": {
         parameters: {
             query?: never;
             header?: never;
@@ -8154,6 +8236,100 @@ export interface operations {
             };
             401: components["responses"]["Refused401"];
             403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "mail-server-view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The mail server as it is settled, and what the environment says instead; without the password. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MailServerView"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "mail-server-settle": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeMailServerInput"];
+            };
+        };
+        responses: {
+            /** @description Settles the mail server or takes it away; a password left out stays, as long as the host does. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MailServerView"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            413: components["responses"]["Refused413"];
+            428: components["responses"]["Refused428"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "mail-server-try-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MailTrialInput"];
+            };
+        };
+        responses: {
+            /** @description Sends a trial letter through the server in force; refused with what the server said where it was not taken. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MailTrialSent"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };

@@ -4,6 +4,8 @@ import { EmptyView } from '../../components/empty-view';
 import { QueryView } from '../../components/query-view';
 import { PrintSettingsForm } from '../../features/settings/print-settings-form';
 import { BooksDownload } from '../../features/settings/books-download';
+import { MailServerForm } from '../../features/settings/mail-server-form';
+import { mailServerQuery } from '../../features/settings/mail-server-query';
 import { MoneyForm } from '../../features/settings/money-form';
 import { moneyQuery } from '../../features/settings/money-query';
 import { RetentionForm } from '../../features/settings/retention-form';
@@ -37,6 +39,7 @@ function Settings() {
   const prints = useQuery(printSettingsQuery);
   const money = useQuery(moneyQuery);
   const mayForget = useMay('manage-personal-data');
+  const mayMail = useMay('change-mail-server');
   const mayExport = useMay('export-bookkeeping');
   return (
     <>
@@ -53,8 +56,20 @@ function Settings() {
         {(data) => <MoneyForm money={data} />}
       </QueryView>
       {mayExport ? <BooksDownload /> : null}
+      {mayMail ? <Mail /> : null}
       {mayForget ? <KeptOwners /> : null}
     </>
+  );
+}
+
+function Mail() {
+  const server = useQuery(mailServerQuery);
+  return (
+    <div style={{ marginTop: '2rem' }}>
+      <QueryView query={server} what="the mail server">
+        {(data) => <MailServerForm settled={data} />}
+      </QueryView>
+    </div>
   );
 }
 

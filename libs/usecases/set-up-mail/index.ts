@@ -1,0 +1,3 @@
+export * from './mail-in-force';
+export * from './settle-mail-server';
+export * from './try-mail';
