@@ -17,6 +17,7 @@ import { cannotBeJudged } from './kinds/f14-cannot-be-judged';
 import { wrongClocks } from './kinds/f15-wrong-clocks';
 import { rollingRestart } from './kinds/f20-rolling-restart';
 import { backupAndRestore } from './kinds/f21-backup-and-restore';
+import { migratedAtWork } from './kinds/f22-migrated-at-work';
 import { everythingAtOnce } from './kinds/f24-everything-at-once';
 
 export const FAULTS: readonly Fault[] = [
@@ -35,6 +36,7 @@ export const FAULTS: readonly Fault[] = [
   wrongClocks,
   rollingRestart,
   backupAndRestore,
+  migratedAtWork,
   everythingAtOnce,
 ];
 
