@@ -1,8 +1,12 @@
 import type { Cell } from '../sheets';
-import { columnNumber, sheetMarks, MOST_COLUMNS } from './sheet-marks';
+import { SheetRefused } from './refusal';
+import { columnAfter, sheetMarks } from './sheet-marks';
 import { Archive } from './unpack';
 import { readParts, unescaped, type WorkbookParts } from './workbook-parts';
 import { xmlEvents } from './xml-events';
+
+/** No spreadsheet makes a cell of more than 32,767 characters; one that goes on in pieces must end too. */
+const LONGEST_CELL = 1_000_000;
 
 /**
  * The rows of a workbook's first sheet, piece by piece: every row has its place, those that are left out in the file
@@ -67,6 +71,8 @@ class SheetHearer {
     if (this.hearing === 'v') this.value += text;
     else if (this.hearing === 'f') this.formula += text;
     else if (this.hearing === 't') this.inline += text;
+    if ((this.value?.length ?? 0) + this.inline.length + (this.formula?.length ?? 0) > LONGEST_CELL)
+      throw new SheetRefused(`A cell of row ${this.rowNumber} holds more than ${LONGEST_CELL} characters.`, true);
   }
 
   close(name: string): void {
@@ -87,15 +93,13 @@ class SheetHearer {
   }
 
   private openCell({ r, t, s }: Readonly<Record<string, string>>): void {
-    const letters = r === undefined ? null : /^[A-Z]+/.exec(r);
-    this.column = letters ? columnNumber(letters[0]) : this.column + 1;
+    this.column = columnAfter(this.column, r);
     this.type = t ?? 'n';
     this.style = Number(s ?? 0);
     [this.value, this.inline, this.formula] = [null, '', null];
   }
 
   private closeCell(): void {
-    if (this.column > MOST_COLUMNS) return;
     while (this.cells.length < this.column - 1) this.cells.push(this.under(this.cells.length + 1));
     this.cells[this.column - 1] =
       this.formula !== null ? { formula: `=${this.formula.slice(0, 100)}` } : (this.under(this.column) ?? this.plain());

@@ -13,24 +13,32 @@ export interface SheetMarks {
 /** Walks a sheet's XML for its marks, and refuses one whose cells lie further out than any table of ours. */
 export async function sheetMarks(xml: AsyncIterable<string>): Promise<SheetMarks> {
   const ranges: string[] = [];
+  let column = 0;
   await hearXml(xml, {
     open(name, attributes) {
-      if (name === 'c') checkPlace(attributes['r']);
-      else if (name === 'row') checkRow(attributes['r']);
-      else if (name === 'mergeCell') ranges.push(attributes['ref'] ?? '');
+      if (name === 'c') checkPlace(attributes['r'], (column = columnAfter(column, attributes['r'])));
+      else if (name === 'row') {
+        column = 0;
+        checkRow(attributes['r']);
+      } else if (name === 'mergeCell') ranges.push(attributes['ref'] ?? '');
       if (ranges.length > MOST_MERGED) throw mergedAllOver();
     },
   });
   return { merged: mergedPlaces(ranges) };
 }
 
-function checkPlace(place: string | undefined): void {
-  const found = place === undefined ? null : /^([A-Z]{1,3})(\d{1,7})$/.exec(place);
-  if (!found) return;
-  if (columnNumber(found[1]!) > MOST_COLUMNS || Number(found[2]) > MOST_ROWS)
-    throw new SheetRefused(
-      `Cell ${place} holds something; a table has at most ${MOST_COLUMNS} columns and ${MOST_ROWS} rows.`,
-    );
+/** The column of a cell, from 1: the one its place names, else the one after the cell before it. */
+export function columnAfter(before: number, place: string | undefined): number {
+  const letters = place === undefined ? null : /^[A-Z]+/.exec(place);
+  return letters ? columnNumber(letters[0].slice(0, 8)) : before + 1;
+}
+
+function checkPlace(place: string | undefined, column: number): void {
+  const row = /\d+$/.exec(place ?? '')?.[0] ?? '0';
+  if (column <= MOST_COLUMNS && Number(row) <= MOST_ROWS) return;
+  throw new SheetRefused(
+    `Cell ${place?.slice(0, 20) ?? `${column} of a row`} holds something; a table has at most ${MOST_COLUMNS} columns and ${MOST_ROWS} rows.`,
+  );
 }
 
 /** A row may come without cells: what stands before it is handed out blank, so its number alone must have an end. */
@@ -62,7 +70,7 @@ function mergedPlaces(ranges: readonly string[]): ReadonlyMap<string, string> {
 }
 
 /** `A` is 1, `AA` is 27. */
-export function columnNumber(letters: string): number {
+function columnNumber(letters: string): number {
   let number = 0;
   for (let at = 0; at < letters.length; at++) number = number * 26 + letters.charCodeAt(at) - 64;
   return number;

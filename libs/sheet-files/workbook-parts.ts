@@ -17,6 +17,15 @@ export interface WorkbookParts {
 /** Texts of a workbook stand in memory, since any cell may name any of them. */
 const MOST_TEXT = 128 * 1024 * 1024;
 
+/** More styles than any spreadsheet keeps (it stops at 65,490), and more parts than an archive may hold. */
+const MOST_LISTED = 65_536;
+
+const tooMuchText = () =>
+  new SheetRefused('The workbook holds more than 128 MB of text; save its sheet as CSV, or split it.', true);
+
+const tooManyOf = (what: string) =>
+  new SheetRefused(`The workbook has more than ${MOST_LISTED} ${what}; save its sheet as CSV.`, true);
+
 /** Reads all of a workbook but its sheet. */
 export async function readParts(archive: Archive): Promise<WorkbookParts> {
   let [id, from1904] = ['', false];
@@ -44,6 +53,7 @@ async function relations(archive: Archive) {
   await hearXml(archive.text('xl/_rels/workbook.xml.rels'), {
     open(name, { Id, Type, Target }) {
       if (name !== 'Relationship') return;
+      if (all.length >= MOST_LISTED) throw tooManyOf('parts');
       const target = Target ?? '';
       all.push({ id: Id ?? '', type: Type ?? '', target: target.startsWith('/') ? target.slice(1) : `xl/${target}` });
     },
@@ -62,6 +72,7 @@ async function sharedTexts(archive: Archive, name: string): Promise<string[]> {
     },
     text(piece) {
       if (inText) text += piece;
+      if (length + text.length > MOST_TEXT) throw tooMuchText();
     },
     close(tag) {
       if (tag === 't') inText = false;
@@ -69,11 +80,7 @@ async function sharedTexts(archive: Archive, name: string): Promise<string[]> {
       if (tag !== 'si') return;
       // An empty text takes room too.
       length += text.length + 16;
-      if (length > MOST_TEXT)
-        throw new SheetRefused(
-          'The workbook holds more than 128 MB of text; save its sheet as CSV, or split it.',
-          true,
-        );
+      if (length > MOST_TEXT) throw tooMuchText();
       texts.push(unescaped(text));
     },
   });
@@ -98,6 +105,7 @@ async function dayStyles(archive: Archive, name: string): Promise<boolean[]> {
   await hearXml(archive.text(name), {
     open(tag, { numFmtId, formatCode }) {
       const id = Number(numFmtId);
+      if (own.size > MOST_LISTED || styles.length > MOST_LISTED) throw tooManyOf('styles');
       if (tag === 'numFmt') own.set(id, showsDay(formatCode ?? ''));
       if (tag === 'cellXfs') inCells = true;
       if (tag === 'xf' && inCells) styles.push(own.get(id) ?? isBuiltInDay(id));

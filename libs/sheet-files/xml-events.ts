@@ -1,4 +1,8 @@
+import { SheetRefused } from './refusal';
 import { broken } from './unpack';
+
+/** A tag or a text that goes on for longer than this is none of a table's. */
+const LONGEST_PIECE = 1_000_000;
 
 /** What a reader of XML wants to hear; names are without their prefix. */
 export interface XmlHearer {
@@ -17,13 +21,27 @@ export async function* xmlEvents(pieces: AsyncIterable<string>, hearer: XmlHeare
   const parser = new Parser();
   let fault: unknown = null;
   parser.on('error', (error) => (fault ??= error));
-  parser.on('openTag', (name, attributes, decode) => hearer.open?.(bare(name), decoded(attributes(), decode)));
-  parser.on('closeTag', (name) => hearer.close?.(bare(name)));
+  let heard: boolean;
+  parser.on('openTag', (name, attributes, decode) => {
+    heard = true;
+    hearer.open?.(bare(name), decoded(attributes(), decode));
+  });
+  parser.on('closeTag', (name) => {
+    heard = true;
+    hearer.close?.(bare(name));
+  });
   parser.on('text', (text, decode) => hearer.text?.(decode(text)));
   parser.on('cdata', (text) => hearer.text?.(text));
+  let silent = 0;
   for await (const piece of pieces) {
+    heard = false;
     if (piece !== '') parser.write(piece);
+    if (fault instanceof SheetRefused) throw fault;
     if (fault) throw broken();
+    // What has not come to its end is kept by the parser.
+    silent = heard ? piece.length : silent + piece.length;
+    if (silent > LONGEST_PIECE)
+      throw new SheetRefused(`The workbook holds one piece of more than ${LONGEST_PIECE} characters.`, true);
     yield;
   }
   if (parser.end() ?? fault) throw broken();

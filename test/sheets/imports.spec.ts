@@ -111,6 +111,36 @@ describe('a spreadsheet of parts', () => {
     await desk.take('parts', PARTS);
   });
 
+  it('reads numbers of bags the same whether it is only looked at or imported: what a row gave up is free, what a rejected row named too', async () => {
+    const bags = (rows: Readonly<Record<string, string>>[]) => csvFor('parts', rows);
+    const of = (number: string, tradeNumbers: string) => ({ maker: 'HOLM', number, name: 'A bag', tradeNumbers });
+    await desk.take('parts', bags([of('91-1', '4006381333931')]));
+    // Far apart, so that the first is written before the last is looked at.
+    const between = Array.from({ length: 2_100 }, (_, n) => of(`92-${n + 1}`, ''));
+    const moved = await desk.look('parts', bags([of('91-1', ''), ...between, of('91-2', '4006381333931')]));
+    expect(counts(moved)).toEqual({ add: 2_101, change: 1, same: 0, rejected: 0 });
+    expect((await desk.import(moved)).status).toBeLessThan(300);
+    expect(
+      await table(
+        `SELECT p.number FROM part_trade_number t JOIN part p ON p.id = t.part_id WHERE gtin = '04006381333931'`,
+      ),
+    ).toEqual([{ number: '91-2' }]);
+
+    const twice = await desk.look(
+      'parts',
+      bags([
+        of('91-3', '5901234123457'),
+        of('91-3', '5901234123457; 8711253001202'),
+        of('91-4', '8711253001202'),
+        of('91-5', '5901234123457'),
+      ]),
+    );
+    expect(twice.rejected.map(({ row, problems }) => [row, problems[0]!.says])).toEqual([
+      [3, 'Row 2 speaks of part 91-3 already, and says otherwise; keep one.'],
+      [5, '5901234123457 is the number of 91-3 already; a number is of one part.'],
+    ]);
+  });
+
   it('names every damage by row and column, and one bad row keeps everything out until it is left out', async () => {
     const file = [
       'Maker;Part No;Description;Price',

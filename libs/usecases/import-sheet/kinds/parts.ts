@@ -38,7 +38,7 @@ export type ReadNumber =
 export const openParts: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
   const makers = await rulesByCode(tx);
   const said = new SaidBefore();
-  const claimed: Bags['claimed'] = new Map();
+  const sofar: Pick<Bags, 'claimed' | 'givenUp'> = { claimed: new Map(), givenUp: new Map() };
   let writes: BulkPart[] = [];
   return {
     async weigh(rows) {
@@ -46,12 +46,13 @@ export const openParts: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
       const read = rows.map((row) => ({ row, number: numberOf(row, makers) }));
       const keys = read.flatMap(({ number }) => (number.ok ? [number.key, ...withZeros(number)] : []));
       const known = new Map((await tx.catalogue.partsByKeys(keys)).map((part) => [part.key, part]));
-      const bags = await bagsOf(tx, rows, known, claimed);
+      const bags = await bagsOf(tx, rows, known, sofar);
       return read.map(({ row, number }) => {
         if (!number.ok) return rejected(row.n, number.problem);
         const taken = takenBag(row, number.key, bags);
         if (taken) return taken;
         const weighed = weighPart(row, number, known, bags, said);
+        if (weighed.row.outcome !== null) claimBags(row, number.key, known, bags);
         if ('write' in weighed) writes.push(weighed.write);
         return weighed.row;
       });
@@ -155,45 +156,62 @@ interface Bags {
   readonly kept: ReadonlyMap<number, readonly TradeNumberCell[]>;
   /** Parts on file by number. */
   readonly held: ReadonlyMap<string, PartRow>;
-  /** Part keys by number, of the rows read so far. */
-  readonly claimed: Map<string, string>;
+  /** Of the rows taken so far: which part each number was given, as the file names it. */
+  readonly claimed: Map<string, { readonly key: string; readonly number: string }>;
+  /** Of the same: numbers that were on file and are not named any more, to the key of the part they were of. */
+  readonly givenUp: Map<string, string>;
 }
 
 async function bagsOf(
   tx: Tables,
   rows: readonly ReadSheetRow[],
   known: ReadonlyMap<string, PartRow>,
-  claimed: Bags['claimed'],
+  sofar: Pick<Bags, 'claimed' | 'givenUp'>,
 ): Promise<Bags> {
   const named = rows.flatMap(({ values }) => (values as unknown as PartSheetRow).tradeNumbers ?? []);
   if (
     named.length === 0 &&
     rows.every(({ values }) => (values as unknown as PartSheetRow).tradeNumbers === undefined)
   ) {
-    return { kept: new Map(), held: new Map(), claimed };
+    return { kept: new Map(), held: new Map(), ...sofar };
   }
   const held = await tx.catalogue.partsByTradeNumbers(named.map(({ gtin }) => gtin));
   const kept = new Map<number, TradeNumberCell[]>();
   for (const { partId, gtin, pack } of await tx.catalogue.tradeNumbersOf([...known.values()].map(({ id }) => id))) {
     kept.set(partId, [...(kept.get(partId) ?? []), { gtin, pack }]);
   }
-  return { kept, held: new Map(held.map(({ gtin, part }) => [gtin, part])), claimed };
+  return { kept, held: new Map(held.map(({ gtin, part }) => [gtin, part])), ...sofar };
 }
 
-/** A trade number is of one part: a row that gives another's is rejected, and says whose it is. */
-function takenBag({ n, values }: ReadSheetRow, key: string, { held, claimed }: Bags): WeighedRow | null {
+/**
+ * A trade number is of one part: a row that gives another's is rejected, and says whose it is. What a row before gave up
+ * is free, whether that row is written already, as in an import of many, or not, as when a file is only looked at.
+ */
+function takenBag({ n, values }: ReadSheetRow, key: string, { held, claimed, givenUp }: Bags): WeighedRow | null {
   for (const { gtin } of (values as unknown as PartSheetRow).tradeNumbers ?? []) {
-    const holder = held.get(gtin);
-    const other = holder && holder.key !== key ? holder.number : undefined;
-    const earlier = claimed.get(gtin);
-    const whose = other ?? (earlier !== undefined && earlier !== key ? earlier : undefined);
-    if (whose !== undefined) {
-      const says = `${writeTradeNumber(gtin)} is the number of ${whose} already; a number is of one part.`;
-      return rejected(n, problem('tradeNumbers', 'not-accepted', says));
-    }
-    claimed.set(gtin, key);
+    const onFile = held.get(gtin);
+    const holder = onFile && givenUp.get(gtin) === onFile.key ? undefined : onFile;
+    const whose = [holder, claimed.get(gtin)].find((other) => other !== undefined && other.key !== key);
+    if (whose === undefined) continue;
+    const says = `${writeTradeNumber(gtin)} is the number of ${whose.number} already; a number is of one part.`;
+    return rejected(n, problem('tradeNumbers', 'not-accepted', says));
   }
   return null;
+}
+
+/** Notes which numbers a row that is taken gives its part, and which it leaves out. */
+function claimBags(
+  { values }: ReadSheetRow,
+  key: string,
+  known: ReadonlyMap<string, PartRow>,
+  { kept, claimed, givenUp }: Bags,
+): void {
+  const { number, tradeNumbers } = values as unknown as PartSheetRow;
+  if (tradeNumbers === undefined) return;
+  const named = new Set((tradeNumbers ?? []).map(({ gtin }) => gtin));
+  for (const gtin of named) claimed.set(gtin, { key, number });
+  const before = known.get(key);
+  for (const { gtin } of before ? (kept.get(before.id) ?? []) : []) if (!named.has(gtin)) givenUp.set(gtin, key);
 }
 
 /** In order of number, each once. */
