@@ -21,6 +21,11 @@ export const trailEntry = z.object({
   part: z.string().nullable(),
   /** the verdict that place has today, and the revision it was judged under; null where none is fitted or judged */
   now: z.object({ verdict, revision: z.int().nullable() }).nullable(),
+  /**
+   * what was right in that place's position by the papers in force that day, as the shop knew them at that moment, for the
+   * unit as it is known now; and whether today's papers say the same. Null where the entry speaks of no place.
+   */
+  ruling: z.object({ sentence: z.string(), sameToday: z.boolean() }).nullable(),
   change: z.record(z.string(), z.unknown()),
 });
 export type TrailEntry = z.infer<typeof trailEntry>;

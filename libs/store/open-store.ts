@@ -1,14 +1,13 @@
-import { setTimeout as sleep } from 'node:timers/promises';
 import { PrismaPg } from '@prisma/adapter-pg';
 import type { ClientBase, Pool, PoolConfig } from 'pg';
-import { StoreOutage, type Store, type Tables } from '../usecases';
+import type { Store, Tables } from '../usecases';
 import { actorTold, type Sight } from './audit/acting';
 import { workAsApp } from './audit/work-as-app';
 import { PrismaClient, type Prisma } from './generated/client';
 import { installScans } from './installs/scan/install-scans';
 import { Listener } from './live/listen';
 import { missingMigrations } from './migrate/missing-migrations';
-import { isOutage, isRetryable } from './retryable';
+import { eachRetried, retried } from './retried';
 import { tablesOn } from './tables';
 import { WalledPool } from './walled-pool';
 
@@ -33,7 +32,6 @@ export interface OpenStore extends Store {
   close(): Promise<void>;
 }
 
-const MOST_TRIES = 5;
 const MOST_SCANS = 4;
 /** Planning the recheck of very many installs, or a chunk of them all changed, takes its time on a busy machine. */
 const TRANSACTION = { maxWait: 10_000, timeout: 120_000 };
@@ -84,7 +82,7 @@ export function openStore(options: StoreOptions): OpenStore {
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
   const listener = new Listener(url, `revright ${name}`);
   return {
-    ...tablesOn(client, timeZone),
+    ...tablesOn(eachRetried(client), timeZone),
     pool,
     idleLimitMs,
     missingMigrations: () => missingMigrations(pool),
@@ -116,19 +114,6 @@ function poolOf(config: PoolConfig, sight: Sight | 'nothing', limited: (client: 
   // An idle connection that the server closes is no reason to end the program: the pool opens another.
   pool.on('error', () => undefined);
   return pool;
-}
-
-async function retried<T>(run: () => Promise<T>): Promise<T> {
-  for (let tries = 1; ; tries++) {
-    try {
-      return await run();
-    } catch (error) {
-      if (isOutage(error)) throw new StoreOutage(error);
-      if (tries >= MOST_TRIES || !isRetryable(error)) throw error;
-      // Waiting a different time than the other transaction keeps the two from meeting again.
-      await sleep(20 + Math.random() * 180);
-    }
-  }
 }
 
 export type { Tables };

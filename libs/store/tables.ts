@@ -70,7 +70,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     callbacks: callbackStore(db),
     outbox: outboxStore(db),
     live: liveStore(db),
-    trail: trailStore(db),
+    trail: trailStore(db, zone),
     keptAnswers: keptAnswerStore(db),
     figures: figureStore(db, zone),
     sheets: sheetStore(db),

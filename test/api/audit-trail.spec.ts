@@ -7,7 +7,7 @@ import { readConfig } from '../../libs/config';
 import type { TicketView, UnitTrail } from '../../libs/contracts';
 import { asProgram, openStore, verifyTrail } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
-import { ApiShop } from './api-shop';
+import { ApiShop, rule } from './api-shop';
 
 const db = withDatabase();
 let shop: ApiShop;
@@ -176,6 +176,41 @@ describe("an auditor's view of a verdict", () => {
       now: { verdict: held[0]!.verdict },
     });
     expect(held[0]!.verdict).not.toBe('undecided');
+  });
+});
+
+describe("an auditor's view of a ruling", () => {
+  it('is by the papers of that day as the shop knew them then, and says whether they say the same today', async () => {
+    const [technician, manager] = [await shop.as('technician'), await shop.as('manager')];
+    const ticket = await shop.newTicket('16050011');
+    let { version } = ticket;
+    const act = async (method: string, path: string, body: unknown) => {
+      const answer = await technician.change<TicketView>(method, `/tickets/${ticket.id}${path}`, version, body);
+      version = answer.body.version;
+    };
+    await act('POST', '/stage', { to: 'inspection' });
+    const belt = { position: 'BELT', place: 1, partText: '80-001' };
+    await act('PUT', '/places', { side: 'found', places: [{ ...belt, condition: 'sound' }] });
+    const paper = {
+      ...{ kind: 'service-bulletin', publisher: 'Holmgard', number: 'SB-21', title: 'The other belt' },
+      ...{ issued: '2026-10-01', received: '2026-10-20' },
+      draft: { opens: [rule('BELT-21', { positions: ['BELT'], required: 'HOLM/80002' })], ends: [] },
+    };
+    const draft = (await manager.ask<{ id: number; version: number }>('POST', '/bulletins', paper)).body;
+    const { revision: whatIfRevision } = await shop.store.rulebook.latest();
+    const path = `/bulletins/${draft.id}/publish`;
+    expect((await manager.change('POST', path, draft.version, { whatIfRevision })).status).toBe(200);
+    version = (await technician.get(`/tickets/${ticket.id}`)).body.version;
+    await act('PUT', '/places', { side: 'found', places: [{ ...belt, condition: 'worn' }] });
+    const { items } = (await manager.get<UnitTrail>(`/units/${ticket.unit.id}/trail`)).body;
+    const said = items.filter(({ noun, where }) => noun === 'place_record' && where === 'Belt, belt');
+    expect(said.map(({ act: done, ruling }) => [done, ruling?.sameToday])).toEqual([
+      ['insert', false],
+      ['update', true],
+    ]);
+    expect(said[0]!.ruling!.sentence).toMatch(/80-001.* required/);
+    expect(said[1]!.ruling!.sentence).toMatch(/80-002.* required/);
+    expect(items.find(({ noun }) => noun === 'ticket')!.ruling).toBeNull();
   });
 });
 

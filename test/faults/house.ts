@@ -78,9 +78,9 @@ export class House {
     return this.process('test/faults/spinning-worker.js', spin);
   }
 
-  /** An API process on that port. */
-  apiProcess(port: number): Promise<ChildProcess> {
-    return this.process('apps/api/src/main.js', { PORT: String(port), NODE_ENV: 'test' });
+  /** An API process on that port; on the house's database unless the environment says otherwise. */
+  apiProcess(port: number, more: Readonly<Record<string, string>> = {}): Promise<ChildProcess> {
+    return this.process('apps/api/src/main.js', { PORT: String(port), NODE_ENV: 'test', ...more });
   }
 
   /** Starts a program of the build; resolves when it says its first word. */

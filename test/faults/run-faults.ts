@@ -8,6 +8,7 @@ import { queueAway } from './kinds/f04-queue-away';
 import { queueForgets } from './kinds/f05-queue-forgets';
 import { databaseStops } from './kinds/f07-database-stops';
 import { linesCut } from './kinds/f08-lines-cut';
+import { madeToTryAgain } from './kinds/f09-made-to-try-again';
 import { publishedByMany } from './kinds/f10-published-by-many';
 import { settledByMany } from './kinds/f11-settled-by-many';
 import { papersAtOnce } from './kinds/f12-papers-at-once';
@@ -15,6 +16,7 @@ import { recordedMeanwhile } from './kinds/f12-recorded-meanwhile';
 import { deliveredTwice } from './kinds/f13-delivered-twice';
 import { cannotBeJudged } from './kinds/f14-cannot-be-judged';
 import { wrongClocks } from './kinds/f15-wrong-clocks';
+import { malformedRequests } from './kinds/f16-malformed-requests';
 import { rollingRestart } from './kinds/f20-rolling-restart';
 import { backupAndRestore } from './kinds/f21-backup-and-restore';
 import { migratedAtWork } from './kinds/f22-migrated-at-work';
@@ -27,6 +29,7 @@ export const FAULTS: readonly Fault[] = [
   queueForgets,
   databaseStops,
   linesCut,
+  madeToTryAgain,
   publishedByMany,
   settledByMany,
   recordedMeanwhile,
@@ -34,6 +37,7 @@ export const FAULTS: readonly Fault[] = [
   deliveredTwice,
   cannotBeJudged,
   wrongClocks,
+  malformedRequests,
   rollingRestart,
   backupAndRestore,
   migratedAtWork,

@@ -71,6 +71,7 @@ export class SmallShop {
       INSERT INTO part (id, key, maker_id, number, canonical, name) VALUES
         (1, 'HOLM/A', 1, 'A', 'A', 'Pin A'), (2, 'HOLM/B', 1, 'B', 'B', 'Pin B'), (3, 'HOLM/C', 1, 'C', 'C', 'Bolt C');
       INSERT INTO owner (id, location_id, name, phone, consent) VALUES (1, 1, 'Ole Brand', '555 0101', true);
+      SELECT setval('owner_id_seq', 1);
       INSERT INTO source (key, kind, publisher, number, title, issued, received, state, published_at)
         VALUES ('PL-1', 'parts-list', 'Holmgard', 'PL-1', 'Parts list', '2010-01-01', '2010-01-01', 'published', '2010-01-01');
     `);

@@ -1,9 +1,7 @@
-import type { TrailStore } from '../../usecases';
+import type { StoredTrailEntry, TrailStore } from '../../usecases';
 import type { Db } from '../db';
 
-type Row = Awaited<ReturnType<TrailStore['ofUnit']>>[number];
-
-export function trailStore(db: Db): TrailStore {
+export function trailStore(db: Db, zone = 'UTC'): TrailStore {
   return {
     async head() {
       const rows = await db.$queryRaw<{ place: string; hash: string }[]>`
@@ -13,7 +11,7 @@ export function trailStore(db: Db): TrailStore {
     /** What a recheck wrote has no row of its own in the trail: it stands where its chunk or its batch stands. */
     ofUnit(unitId, after, limit) {
       const [place = '0', part = '0'] = (after ?? '0.0').split('.');
-      return db.$queryRaw<Row[]>`
+      return db.$queryRaw<StoredTrailEntry[]>`
         WITH own AS (
           SELECT e.id AS place, 0 AS part, e.at, e.person_id, e.token_id, e.act, e.noun, e.row_key, e.revision, e.change
           FROM audit_entry e WHERE e.unit_id = ${unitId}::int
@@ -34,7 +32,8 @@ export function trailStore(db: Db): TrailStore {
         )
         SELECT t.place::text AS place, to_char(t.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at, p.name || coalesce(' by the token ''' || a.name || '''', '') AS by,
                t.act, t.noun, t.row_key AS key, t.revision, t.change, t.place || '.' || t.part AS cursor,
-               concat_ws(' of ', r.cause, s.number) AS known, pa.number AS part,
+               concat_ws(' of ', r.cause, s.number) AS known, pa.number AS part, po.code AS position,
+               to_char(t.at AT TIME ZONE ${zone}, 'YYYY-MM-DD') AS day,
                nullif(concat_ws(', ', po.name, po.place_names[spot.place]), '') AS "where",
                CASE WHEN i.verdict IS NOT NULL
                     THEN jsonb_build_object('verdict', i.verdict, 'revision', i.judged_revision) END AS now

@@ -1,7 +1,6 @@
 import type { PeopleStore, PersonRecord, PersonRow } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
-import { READING } from './reading-columns';
 import { SECOND_FACTOR } from './second-factor-column';
 
 type Columns = Omit<PersonRecord, 'linkUntil'> & { linkUntil: Date | null };
@@ -9,7 +8,7 @@ type Columns = Omit<PersonRecord, 'linkUntil'> & { linkUntil: Date | null };
 export function peopleStore(db: Db): PeopleStore {
   const read = async (where: Prisma.Sql): Promise<PersonRecord[]> => {
     const rows = await db.$queryRaw<Columns[]>`
-      SELECT p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", p.version, ${SECOND_FACTOR}, ${READING},
+      SELECT p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", p.version, ${SECOND_FACTOR}, p.reading AS "ownReading",
              (SELECT json_build_object('email', o.email, 'bound', o.subject IS NOT NULL)
               FROM outside_identity o WHERE o.person_id = p.id) AS elsewhere,
              i.expires_at AS "linkUntil", json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location

@@ -2,13 +2,12 @@ import type { PersonRow, SessionStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { Together } from '../together';
-import { READING } from './reading-columns';
 import { SECOND_FACTOR } from './second-factor-column';
 
 /** Columns of a `PersonRow`, of person `p` at location `l`. */
 export const PERSON = Prisma.sql`
   p.id, p.login, p.name, p.role, p.active, p.password_hash AS "passwordHash", ${SECOND_FACTOR},
-  ${READING},
+  p.reading AS "ownReading",
   json_build_object('id', l.id, 'code', l.code, 'name', l.name) AS location`;
 
 type SessionColumns = PersonRow & { tokenHash: string; lastSeenAt: Date; expiresAt: Date };

@@ -13,8 +13,6 @@ export interface PersonRow {
   readonly location: { readonly id: number; readonly code: string; readonly name: string };
   /** What the person chose for reading the page; null for as the shop does. */
   readonly ownReading: Reading | null;
-  /** What the shop has settled about prints, as it is kept; it is also how the page is read where nobody chose. */
-  readonly shopPrints: unknown;
 }
 
 /** A sign-in. Instants are epoch milliseconds. */

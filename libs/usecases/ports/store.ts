@@ -31,7 +31,7 @@ import type { DeviceStore, TryStore } from './try-store';
 import type { OwnerStore, UnitStore } from './unit-store';
 import type { WebhookStore } from './webhook-store';
 
-export { StoreOutage } from './store-outage';
+export { StoreContended, StoreOutage } from './store-outage';
 
 /** Every noun the use cases may ask the store about. A transaction hands out the same nouns. */
 export interface Tables {

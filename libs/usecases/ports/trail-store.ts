@@ -7,6 +7,13 @@ export interface TrailHead {
   readonly hash: string;
 }
 
+/** An entry as it is stored: which position it speaks of, and the civil day at the shop; the ruling is worked out. */
+export interface StoredTrailEntry extends Omit<TrailEntry, 'ruling'> {
+  readonly cursor: string;
+  readonly position: string | null;
+  readonly day: string;
+}
+
 export interface TrailStore {
   /** Place and hash of the last row; null while there is none. */
   head(): Promise<TrailHead | null>;
@@ -14,5 +21,5 @@ export interface TrailStore {
    * What touched the unit, oldest first, after the cursor; each entry with the cursor that follows it. Holds the
    * verdicts that rechecks changed too.
    */
-  ofUnit(unitId: number, after: string | null, limit: number): Promise<readonly (TrailEntry & { cursor: string })[]>;
+  ofUnit(unitId: number, after: string | null, limit: number): Promise<readonly StoredTrailEntry[]>;
 }

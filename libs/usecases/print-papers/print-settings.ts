@@ -13,7 +13,7 @@ export async function printSettingsOf({ settings }: Pick<Tables, 'settings'>): P
 }
 
 /** The setting as it is kept, made whole with the usual. */
-export function readPrints(kept: unknown): PrintSettings {
+function readPrints(kept: unknown): PrintSettings {
   const read = printSettings.safeParse({ ...USUAL_PRINTS, ...(kept as Partial<PrintSettings> | null) });
   return read.success ? read.data : USUAL_PRINTS;
 }

@@ -10,5 +10,5 @@ export async function chooseReading(
   ownReading: Reading | null,
 ): Promise<Me> {
   await store.transaction((tx) => tx.sessions.setReading(person.id, ownReading));
-  return meOf({ ...person, ownReading });
+  return meOf({ store }, { ...person, ownReading });
 }

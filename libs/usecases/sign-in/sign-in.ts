@@ -85,5 +85,5 @@ async function openSession({ store, clock, rules }: All, person: PersonRow): Pro
     at,
     expiresAt: at + rules.absoluteMs,
   });
-  return { step: 'in', token, me: meOf(person) };
+  return { step: 'in', token, me: await meOf({ store }, person) };
 }

@@ -47,7 +47,9 @@ export async function changeWebhook(
     const webhook = await tx.webhooks.byId(id);
     if (!webhook) return refused('not-found', `There is no webhook ${id}.`);
     if (!(await tx.webhooks.change(id, version, patch)))
-      return refused('stale', `Webhook ${id} was changed meanwhile; look again.`, { current: webhook });
+      return refused('stale', `Webhook ${id} was changed meanwhile; look again.`, {
+        current: (await tx.webhooks.byId(id)) ?? webhook,
+      });
     return done((await tx.webhooks.byId(id))!);
   });
 }

@@ -41,9 +41,12 @@ export async function viewFigures(
   );
 }
 
+/** There is no way to write a day before it. */
+const FIRST_DAY = dayOf(1, 1, 1);
+
 function spanOf(query: FiguresQuery, today: Day): { from: Day; to: Day } {
   const to = (query.to === undefined ? null : parseDay(query.to)) ?? today + 1;
   const { year, month, dayOfMonth } = civilDateOf(to);
-  const from = (query.from === undefined ? null : parseDay(query.from)) ?? dayOf(year - 1, month, dayOfMonth);
-  return { from, to };
+  const named = query.from === undefined ? null : parseDay(query.from);
+  return { from: named ?? Math.max(FIRST_DAY, dayOf(year - 1, month, dayOfMonth)), to };
 }

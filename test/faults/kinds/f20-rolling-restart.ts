@@ -1,10 +1,10 @@
 import { once } from 'node:events';
 import type { ChildProcess } from 'node:child_process';
-import { createServer, type AddressInfo } from 'node:net';
 import { bulletin, rule } from '../../recheck/small-shop';
 import { signIn } from '../at-the-counter';
 import { checkTimes, disturb, pause } from '../disturb';
 import { Tally, type Fault } from '../fault';
+import { freePort } from '../free-port';
 import { checkStillAlive } from '../nothing-lost';
 import type { House } from '../house';
 
@@ -142,13 +142,4 @@ class Counter {
       body: JSON.stringify(draft),
     });
   }
-}
-
-/** A port that nobody listens at, so that a program can come back to the same one. */
-async function freePort(): Promise<number> {
-  const server = createServer();
-  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
-  const { port } = server.address() as AddressInfo;
-  await new Promise((done) => server.close(done));
-  return port;
 }

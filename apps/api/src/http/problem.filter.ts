@@ -3,6 +3,7 @@ import type { FastifyReply } from 'fastify';
 import { ZodSerializationException } from 'nestjs-zod';
 import type { Problem } from '../../../../libs/contracts';
 import { loggable, PasswordsBusyError } from '../../../../libs/store';
+import { StoreContended } from '../../../../libs/usecases';
 import type { SecurityLog } from '../auth/security-log';
 import type { SignedInRequest } from '../auth/session.guard';
 import { ElsewhereAwayError } from '../session/open-id';
@@ -73,6 +74,14 @@ export function problemOf(error: unknown): ProblemError {
       503,
       'elsewhere-away',
       'The other sign-in does not answer; use your password here, or wait.',
+    );
+  if (error instanceof StoreContended)
+    return new ProblemError(
+      503,
+      'database-busy',
+      'Others kept changing the same; nothing was done. Try again in a moment.',
+      {},
+      { 'retry-after': '1' },
     );
   const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
   if (status === 404) return new ProblemError(404, 'not-found', 'There is nothing under this address.');

@@ -24,7 +24,7 @@ export async function readUpload(request: FastifyRequest, field: string, mostByt
       else file = await part.toBuffer();
     }
   } catch (error) {
-    throw problemIn(error, mostBytes);
+    throw uploadProblem(error, mostBytes);
   }
   if (!file || file.length === 0) {
     throw new ProblemError(400, 'bad-input', `There is no file in the part '${field}'.`, { field });
@@ -32,7 +32,8 @@ export async function readUpload(request: FastifyRequest, field: string, mostByt
   return { fields, file };
 }
 
-function problemIn(error: unknown, mostBytes: number): unknown {
+/** What was wrong with a multipart request that could not be read; what is no fault of the sender's stays as it is. */
+export function uploadProblem(error: unknown, mostBytes: number): unknown {
   const code = (error as { code?: unknown } | null)?.code;
   if (code === 'FST_REQ_FILE_TOO_LARGE') {
     return new ProblemError(413, 'too-large', `The file is larger than ${mostBytes / 1_048_576} MB.`);

@@ -28,8 +28,8 @@ export const isRepeatable = (controller: object): boolean => Reflect.getMetadata
 /**
  * A change that comes with a key is answered once and the answer kept for a day: the same key brings the same answer,
  * refusals too; another request under it is refused with 422, and one that comes while the first is worked on with
- * 409. What failed here (5xx) is not kept. After a crash in mid-work the key stays taken; the version that every such
- * change names keeps it from being done twice under a new key.
+ * 409. What failed here (5xx) is not kept. After a crash in mid-work, or when what was done cannot be noted, the key stays
+ * taken; the version that every such change names keeps it from being done twice under a new key.
  */
 @Injectable()
 export class RepeatInterceptor implements NestInterceptor {
@@ -57,13 +57,21 @@ export class RepeatInterceptor implements NestInterceptor {
   private keeping(asked: RepeatableRequest, next: CallHandler<unknown>, reply: FastifyReply): Observable<unknown> {
     const { keptAnswers } = this.ports.store;
     return next.handle().pipe(
-      concatMap((body) => from(keptAnswers.keep(asked, reply.statusCode, body).then(() => body))),
+      // What failed is let go of before an answer is kept: what is done must not be done again for want of a note of it.
       catchError(async (error: unknown) => {
         const { status, type, message, more } = problemOf(error);
         if (status >= 500) await keptAnswers.forget(asked);
         else await keptAnswers.keep(asked, status, { type, detail: message, ...more });
         throw error;
       }),
+      concatMap((body) =>
+        from(
+          keptAnswers.keep(asked, reply.statusCode, body).then(
+            () => body,
+            () => body,
+          ),
+        ),
+      ),
     );
   }
 }

@@ -72,8 +72,8 @@ export class SessionController {
   @ForOwnSignIn()
   @Says('Who is signed in, and what that person may do.')
   @ZodResponse({ status: 200, type: MeDto })
-  whoAmI(@CurrentPerson() person: PersonRow): Me {
-    return meOf(person);
+  whoAmI(@CurrentPerson() person: PersonRow): Promise<Me> {
+    return meOf(this.ports, person);
   }
 
   @Put('reading')

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import type { FastifyRequest } from 'fastify';
 import { ProblemError } from '../http/problem-error';
+import { uploadProblem } from '../http/read-upload';
 
 /** The largest file that is taken: some million rows of text. */
 export const LARGEST_FILE = 100 * 1024 * 1024;
@@ -25,7 +26,7 @@ export async function withFile<T>(request: FastifyRequest, work: (file: TakenFil
     throw new ProblemError(400, 'bad-input', 'Send the file as multipart/form-data, in a field named file.', {
       field: 'file',
     });
-  const part = await request.file();
+  const part = await reading(request.file());
   if (!part)
     throw new ProblemError(400, 'bad-input', 'There is no file in the request; send it in a field named file.', {
       field: 'file',
@@ -34,7 +35,7 @@ export async function withFile<T>(request: FastifyRequest, work: (file: TakenFil
   try {
     // Under a name of our own: what the sender calls it never becomes a path.
     const path = join(folder, 'file');
-    await pipeline(part.file, createWriteStream(path));
+    await reading(pipeline(part.file, createWriteStream(path)));
     if (part.file.truncated)
       throw new ProblemError(413, 'too-large', `The file is larger than ${LARGEST_FILE / 1024 / 1024} MB; split it.`, {
         field: 'file',
@@ -43,6 +44,13 @@ export async function withFile<T>(request: FastifyRequest, work: (file: TakenFil
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
+}
+
+/** A request that is cut off or no form at all is the sender's to mend. */
+function reading<T>(part: Promise<T>): Promise<T> {
+  return part.catch((error: unknown) => {
+    throw uploadProblem(error, LARGEST_FILE);
+  });
 }
 
 function plainName(name: string): string {

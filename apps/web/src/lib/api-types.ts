@@ -5075,6 +5075,10 @@ export interface components {
                 verdict: components["schemas"]["Verdict"];
                 revision: number | null;
             } | null;
+            ruling: {
+                sentence: string;
+                sameToday: boolean;
+            } | null;
             change: {
                 [key: string]: unknown;
             };

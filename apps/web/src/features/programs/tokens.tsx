@@ -79,6 +79,7 @@ function MakeToken({ scopes }: { scopes: readonly TokenScope[] }) {
 }
 
 function Token({ token }: { token: ApiTokenView }) {
+  const [sure, setSure] = useState(false);
   const revoke = useRevokeToken(token);
   return (
     <li className={classes.row}>
@@ -93,8 +94,14 @@ function Token({ token }: { token: ApiTokenView }) {
         </span>
       </div>
       {token.state === 'good' || token.state === 'idle' ? (
-        <Button onClick={() => revoke.mutate()} loading={revoke.isPending} aria-label={`Revoke ${token.name}`}>
-          Revoke
+        <Button
+          onClick={() => (sure ? revoke.mutate() : setSure(true))}
+          onBlur={() => setSure(false)}
+          color={sure ? 'danger' : undefined}
+          loading={revoke.isPending}
+          aria-label={sure ? `Revoke ${token.name} for good` : `Revoke ${token.name}`}
+        >
+          {sure ? 'Revoke it for good' : 'Revoke'}
         </Button>
       ) : null}
       <div className={classes.wide}>

@@ -10,6 +10,7 @@ const entry: TrailEntry = {
   key: '3',
   revision: 2,
   known: 'publish of SB-12',
+  ruling: null,
   where: null,
   part: null,
   now: null,

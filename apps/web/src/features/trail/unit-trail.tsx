@@ -35,6 +35,7 @@ function Entry({ entry }: { entry: TrailEntry }) {
         {about ? `: ${about}` : null} <span className="soft">by {by ?? 'the program itself'}</span>
       </p>
       <Verdicts entry={entry} />
+      <RulingThen entry={entry} />
       <dl className={classes.change}>
         {sayChange(entry).map(({ name, value }) => (
           <div key={name}>
@@ -75,6 +76,19 @@ function Verdicts({ entry: { noun, change, now } }: { entry: TrailEntry }) {
           {now.revision === null ? null : <span className="soft"> under revision {now.revision}</span>}
         </span>
       ) : null}
+    </p>
+  );
+}
+
+/** What was right at that place by the papers of that day, as the shop knew them then. */
+function RulingThen({ entry: { noun, ruling } }: { entry: TrailEntry }) {
+  if (!JUDGED.has(noun) || ruling === null) return null;
+  return (
+    <p>
+      By the papers of that day, as known then: {ruling.sentence}{' '}
+      <span className="soft">
+        {ruling.sameToday ? "Today's papers say the same." : "Today's papers say otherwise."}
+      </span>
     </p>
   );
 }
