@@ -37,8 +37,8 @@ export interface LoadedRulebook {
   ruleOf(ref: RuleRef): FitRule | undefined;
 }
 
-/** A few are kept: chunks of one recheck, tickets of the same day, and what was there a moment ago. */
-const MOST_KEPT = 4;
+/** The one that stands and the one before: what is under way when a bulletin comes ends by the old one. Each takes tens of megabytes. */
+const MOST_KEPT = 2;
 const kept = new Map<string, Kept>();
 
 interface Kept {
