@@ -88,7 +88,7 @@ export const VARIABLES = {
   },
   WORKER_CONCURRENCY: {
     schema: wholeNumber(1, 64),
-    fallback: 'the number of processors, at most 4',
+    fallback: 'the number of processors, at most 2',
     meaning: 'How many chunks of a recheck one process judges at the same time.',
   },
   CHUNK_UNITS: {
@@ -208,7 +208,7 @@ export function defaultsFor(production: boolean): Partial<Record<VariableName, s
     HOST: '127.0.0.1',
     NODE_ENV: 'development',
     REVRIGHT_DEMO: production ? 'false' : 'true',
-    WORKER_CONCURRENCY: String(Math.min(4, availableParallelism())),
+    WORKER_CONCURRENCY: String(Math.min(2, availableParallelism())),
     CHUNK_UNITS: '10000',
     OLDEST_WORK_SECONDS: '900',
     TIME_ZONE: Intl.DateTimeFormat().resolvedOptions().timeZone,
