@@ -1,3 +1,5 @@
+import { asNobody } from './audit/acting';
+
 interface Waiting<K, V> {
   readonly key: K;
   readonly resolve: (value: V | undefined) => void;
@@ -6,7 +8,8 @@ interface Waiting<K, V> {
 
 /**
  * Asks about many keys in one question: whoever asks while a question is under way waits for the next one, which asks
- * for all of them. Nothing is kept: a question always begins after everybody whom it answers has asked.
+ * for all of them. Nothing is kept: a question always begins after everybody whom it answers has asked. It is asked in
+ * nobody's name, so it may only be about what stands behind no wall; and a connection need not be told whose eyes it has.
  */
 export class Together<K, V> {
   private waiting: Waiting<K, V>[] = [];
@@ -28,7 +31,7 @@ export class Together<K, V> {
       const asked = this.waiting;
       this.waiting = [];
       try {
-        const found = await this.ask([...new Set(asked.map(({ key }) => key))]);
+        const found = await asNobody(() => this.ask([...new Set(asked.map(({ key }) => key))]));
         for (const { key, resolve } of asked) resolve(found.get(key));
       } catch (error) {
         for (const { reject } of asked) reject(error);
