@@ -6,6 +6,7 @@ import { LoadingView } from '../components/loading-view';
 import { KeysHelp } from '../features/keys/keys-help';
 import { SignInForm } from '../features/session/sign-in-form';
 import { WelcomeForm } from '../features/session/welcome-form';
+import { keepFocus } from '../lib/keep-focus';
 import { useLiveUpdates } from '../lib/live';
 import { sessionQuery } from '../lib/session';
 import { ShopHeader } from './shop-header';
@@ -24,6 +25,7 @@ export function RootLayout() {
   const session = useQuery(sessionQuery);
   const person = session.data ?? null;
   useLiveUpdates(person !== null && person.secondFactor !== 'missing');
+  useEffect(keepFocus, []);
   const { pathname, hash, searchStr } = useLocation();
   const page = usePageOnArrival(pathname);
   const navigate = useNavigate();
@@ -56,7 +58,7 @@ export function RootLayout() {
         To the page
       </a>
       <ShopHeader person={person} />
-      <main key={JSON.stringify(person.reading)} ref={page} id="page" className={classes.page} tabIndex={-1}>
+      <main ref={page} id="page" className={classes.page} tabIndex={-1}>
         <Outlet />
       </main>
       <KeysHelp />

@@ -1,8 +1,9 @@
-import { createRoute, createRouter, lazyRouteComponent } from '@tanstack/react-router';
+import { createRoute, createRouter } from '@tanstack/react-router';
 import { FINDING_SEVERITIES, type FindingsQuery } from '../../../../libs/contracts';
 import { LoadingView } from '../components/loading-view';
 import { FailedView } from '../components/failed-view';
 import { StartPage } from './pages/start-page';
+import { pageOf } from './page-of';
 import { root } from './root-route';
 import { boardSearch, dayIn, daysOf, idParams, text } from './search-params';
 import { newTicket, owner, sheet, tag, ticket, trail, unit } from './unit-routes';
@@ -12,34 +13,34 @@ const board = createRoute({
   getParentRoute: () => root,
   path: '/board',
   validateSearch: boardSearch,
-  component: lazyRouteComponent(() => import('./pages/board-page'), 'BoardPage'),
+  component: pageOf(() => import('./pages/board-page'), 'BoardPage'),
 });
 const benches = createRoute({
   getParentRoute: () => root,
   path: '/benches',
-  component: lazyRouteComponent(() => import('./pages/benches-page'), 'BenchesPage'),
+  component: pageOf(() => import('./pages/benches-page'), 'BenchesPage'),
 });
 const myBench = createRoute({
   getParentRoute: () => root,
   path: '/my-bench',
-  component: lazyRouteComponent(() => import('./pages/my-bench-page'), 'MyBenchPage'),
+  component: pageOf(() => import('./pages/my-bench-page'), 'MyBenchPage'),
 });
 const search = createRoute({
   getParentRoute: () => root,
   path: '/search',
   validateSearch: (given: Record<string, unknown>): { q?: string } => ({ q: text(given['q']) }),
-  component: lazyRouteComponent(() => import('./pages/search-page'), 'SearchPage'),
+  component: pageOf(() => import('./pages/search-page'), 'SearchPage'),
 });
 const lookUp = createRoute({
   getParentRoute: () => root,
   path: '/which-part',
-  component: lazyRouteComponent(() => import('./pages/look-up-page'), 'LookUpPage'),
+  component: pageOf(() => import('./pages/look-up-page'), 'LookUpPage'),
 });
 const wallChart = createRoute({
   getParentRoute: () => root,
   path: '/wall-chart/$line',
   validateSearch: daysOf,
-  component: lazyRouteComponent(() => import('./pages/wall-chart-page'), 'WallChartPage'),
+  component: pageOf(() => import('./pages/wall-chart-page'), 'WallChartPage'),
 });
 const rulebook = createRoute({
   getParentRoute: () => root,
@@ -49,7 +50,7 @@ const rulebook = createRoute({
     position: text(given['position']),
     q: text(given['q']),
   }),
-  component: lazyRouteComponent(() => import('./pages/rulebook-page'), 'RulebookPage'),
+  component: pageOf(() => import('./pages/rulebook-page'), 'RulebookPage'),
 });
 const findings = createRoute({
   getParentRoute: () => root,
@@ -59,40 +60,40 @@ const findings = createRoute({
     line: text(given['line']),
     severity: FINDING_SEVERITIES.find((one) => one === given['severity']),
   }),
-  component: lazyRouteComponent(() => import('./pages/findings-page'), 'FindingsPage'),
+  component: pageOf(() => import('./pages/findings-page'), 'FindingsPage'),
 });
 const bulletins = createRoute({
   getParentRoute: () => root,
   path: '/bulletins',
-  component: lazyRouteComponent(() => import('./pages/bulletins-page'), 'BulletinsPage'),
+  component: pageOf(() => import('./pages/bulletins-page'), 'BulletinsPage'),
 });
 const newBulletin = createRoute({
   getParentRoute: () => root,
   path: '/bulletins/new',
-  component: lazyRouteComponent(() => import('./pages/bulletin-editor-page'), 'NewBulletinPage'),
+  component: pageOf(() => import('./pages/bulletin-editor-page'), 'NewBulletinPage'),
 });
 const bulletin = createRoute({
   getParentRoute: () => root,
   path: '/bulletins/$id',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/bulletin-page'), 'BulletinPage'),
+  component: pageOf(() => import('./pages/bulletin-page'), 'BulletinPage'),
 });
 const editBulletin = createRoute({
   getParentRoute: () => root,
   path: '/bulletins/$id/edit',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/bulletin-editor-page'), 'EditBulletinPage'),
+  component: pageOf(() => import('./pages/bulletin-editor-page'), 'EditBulletinPage'),
 });
 const flags = createRoute({
   getParentRoute: () => root,
   path: '/flagged',
-  component: lazyRouteComponent(() => import('./pages/flags-page'), 'FlagsPage'),
+  component: pageOf(() => import('./pages/flags-page'), 'FlagsPage'),
 });
 const callbacks = createRoute({
   getParentRoute: () => root,
   path: '/callbacks',
   validateSearch: (given: Record<string, unknown>): { state?: string } => ({ state: text(given['state']) }),
-  component: lazyRouteComponent(() => import('./pages/callbacks-page'), 'CallbacksPage'),
+  component: pageOf(() => import('./pages/callbacks-page'), 'CallbacksPage'),
 });
 const figures = createRoute({
   getParentRoute: () => root,
@@ -101,7 +102,7 @@ const figures = createRoute({
     from: dayIn(given['from']),
     to: dayIn(given['to']),
   }),
-  component: lazyRouteComponent(() => import('./pages/figures-page'), 'FiguresPage'),
+  component: pageOf(() => import('./pages/figures-page'), 'FiguresPage'),
 });
 
 const shelf = createRoute({
@@ -111,35 +112,35 @@ const shelf = createRoute({
     q: text(given['q']),
     only: text(given['only']),
   }),
-  component: lazyRouteComponent(() => import('./pages/shelf-page'), 'ShelfPage'),
+  component: pageOf(() => import('./pages/shelf-page'), 'ShelfPage'),
 });
 const shelfItem = createRoute({
   getParentRoute: () => root,
   path: '/shelf/items/$id',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/shelf-item-page'), 'ShelfItemPage'),
+  component: pageOf(() => import('./pages/shelf-item-page'), 'ShelfItemPage'),
 });
 const shelfOrders = createRoute({
   getParentRoute: () => root,
   path: '/shelf/orders',
-  component: lazyRouteComponent(() => import('./pages/shelf-orders-page'), 'ShelfOrdersPage'),
+  component: pageOf(() => import('./pages/shelf-orders-page'), 'ShelfOrdersPage'),
 });
 
 const shop = createRoute({
   getParentRoute: () => root,
   path: '/shop',
-  component: lazyRouteComponent(() => import('./pages/shop-page'), 'ShopPage'),
+  component: pageOf(() => import('./pages/shop-page'), 'ShopPage'),
 });
 const shopParts = createRoute({
   getParentRoute: () => root,
   path: '/shop/parts',
   validateSearch: (given: Record<string, unknown>): { code?: string } => ({ code: text(given['code']) }),
-  component: lazyRouteComponent(() => import('./pages/parts-page'), 'PartsPage'),
+  component: pageOf(() => import('./pages/parts-page'), 'PartsPage'),
 });
 const newScheme = createRoute({
   getParentRoute: () => root,
   path: '/shop/schemes/new',
-  component: lazyRouteComponent(() => import('./pages/scheme-page'), 'NewSchemePage'),
+  component: pageOf(() => import('./pages/scheme-page'), 'NewSchemePage'),
 });
 const scheme = createRoute({
   getParentRoute: () => root,
@@ -148,40 +149,40 @@ const scheme = createRoute({
   validateSearch: (given: Record<string, unknown>): { recheck?: number } => ({
     recheck: Number.isInteger(given['recheck']) ? (given['recheck'] as number) : undefined,
   }),
-  component: lazyRouteComponent(() => import('./pages/scheme-page'), 'SchemePage'),
+  component: pageOf(() => import('./pages/scheme-page'), 'SchemePage'),
 });
 
 const settings = createRoute({
   getParentRoute: () => root,
   path: '/shop/settings',
-  component: lazyRouteComponent(() => import('./pages/settings-page'), 'SettingsPage'),
+  component: pageOf(() => import('./pages/settings-page'), 'SettingsPage'),
 });
 const inAndOut = createRoute({
   getParentRoute: () => root,
   path: '/shop/in-and-out',
-  component: lazyRouteComponent(() => import('./pages/in-and-out-page'), 'InAndOutPage'),
+  component: pageOf(() => import('./pages/in-and-out-page'), 'InAndOutPage'),
 });
 const programs = createRoute({
   getParentRoute: () => root,
   path: '/shop/programs',
-  component: lazyRouteComponent(() => import('./pages/programs-page'), 'ProgramsPage'),
+  component: pageOf(() => import('./pages/programs-page'), 'ProgramsPage'),
 });
 const recheck = createRoute({
   getParentRoute: () => root,
   path: '/rechecks/$id',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/recheck-page'), 'RecheckPage'),
+  component: pageOf(() => import('./pages/recheck-page'), 'RecheckPage'),
 });
 
 const people = createRoute({
   getParentRoute: () => root,
   path: '/people',
-  component: lazyRouteComponent(() => import('./pages/people-page'), 'PeoplePage'),
+  component: pageOf(() => import('./pages/people-page'), 'PeoplePage'),
 });
 const mySignIn = createRoute({
   getParentRoute: () => root,
   path: '/my-sign-in',
-  component: lazyRouteComponent(() => import('./pages/my-sign-in-page'), 'MySignInPage'),
+  component: pageOf(() => import('./pages/my-sign-in-page'), 'MySignInPage'),
 });
 
 /** The pages by address; each is fetched when it is first opened. */

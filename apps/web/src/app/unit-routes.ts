@@ -1,4 +1,5 @@
-import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { createRoute } from '@tanstack/react-router';
+import { pageOf } from './page-of';
 import { root } from './root-route';
 import { idParams } from './search-params';
 
@@ -6,19 +7,19 @@ export const ticket = createRoute({
   getParentRoute: () => root,
   path: '/tickets/$id',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/ticket-page'), 'TicketPage'),
+  component: pageOf(() => import('./pages/ticket-page'), 'TicketPage'),
 });
 export const sheet = createRoute({
   getParentRoute: () => root,
   path: '/tickets/$id/sheet',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/handover-sheet-page'), 'HandoverSheetPage'),
+  component: pageOf(() => import('./pages/handover-sheet-page'), 'HandoverSheetPage'),
 });
 export const tag = createRoute({
   getParentRoute: () => root,
   path: '/tickets/$id/tag',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/tag-page'), 'TagPage'),
+  component: pageOf(() => import('./pages/tag-page'), 'TagPage'),
 });
 export const newTicket = createRoute({
   getParentRoute: () => root,
@@ -26,23 +27,23 @@ export const newTicket = createRoute({
   validateSearch: (given: Record<string, unknown>): { unit?: number } => ({
     unit: Number.isInteger(given['unit']) ? (given['unit'] as number) : undefined,
   }),
-  component: lazyRouteComponent(() => import('./pages/new-ticket-page'), 'NewTicketPage'),
+  component: pageOf(() => import('./pages/new-ticket-page'), 'NewTicketPage'),
 });
 export const unit = createRoute({
   getParentRoute: () => root,
   path: '/units/$id',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/unit-page'), 'UnitPage'),
+  component: pageOf(() => import('./pages/unit-page'), 'UnitPage'),
 });
 export const trail = createRoute({
   getParentRoute: () => root,
   path: '/units/$id/trail',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/trail-page'), 'TrailPage'),
+  component: pageOf(() => import('./pages/trail-page'), 'TrailPage'),
 });
 export const owner = createRoute({
   getParentRoute: () => root,
   path: '/owners/$id',
   params: idParams,
-  component: lazyRouteComponent(() => import('./pages/owner-page'), 'OwnerPage'),
+  component: pageOf(() => import('./pages/owner-page'), 'OwnerPage'),
 });

@@ -2,40 +2,49 @@ import { Button, TextInput } from '@mantine/core';
 import { useState, type FormEvent } from 'react';
 import type { SetWarranty, TouchedPlace, WarrantyView } from '../../../../libs/contracts';
 import { useMay } from '../lib/session';
-import { ActProblem } from './act-problem';
+import { useFilled } from '../lib/use-filled';
 import { DayField } from './day-field';
+import { Overtaken } from './overtaken';
 import { Said } from './said';
 import { TouchedList } from './touched-list';
 import classes from './warranty-note.module.css';
 
-interface WarrantyNoteProps {
+/** The unit as far as its warranty goes, in the version it was read at. */
+interface Warranted {
+  version: number;
   warranty: WarrantyView | null;
+}
+
+/** Writes the warranty down on that version of the unit. */
+export type WriteWarranty = (body: SetWarranty, version: number, done: () => void) => void;
+
+interface WarrantyNoteProps {
+  unit: Warranted;
   touched: readonly TouchedPlace[];
   busy: boolean;
   error: unknown;
   /** null where it cannot be written down */
-  onSet: ((body: SetWarranty, done: () => void) => void) | null;
+  onSet: WriteWarranty | null;
 }
 
 /** When the unit was bought, until when its maker stands for it, and what was fitted where. */
-export function WarrantyNote({ warranty, touched, busy, error, onSet }: WarrantyNoteProps) {
+export function WarrantyNote({ unit, touched, busy, error, onSet }: WarrantyNoteProps) {
   const may = useMay('set-warranty') && onSet !== null;
-  const [open, setOpen] = useState(false);
+  const [form, setForm] = useState<'not yet' | 'open' | 'left'>('not yet');
+  const { warranty } = unit;
+  const leave = () => setForm('left');
   return (
     <>
       <p>{warranty ? <Said>{warranty.sentence}</Said> : 'Nobody has written down when it was bought.'}</p>
-      {may && !open ? (
-        <Button onClick={() => setOpen(true)}>{warranty ? 'Change the warranty' : 'Write the warranty down'}</Button>
+      {may && form !== 'open' ? (
+        // Who leaves the form is at the button again that led to it.
+        <Button key={form} autoFocus={form === 'left'} onClick={() => setForm('open')}>
+          {warranty ? 'Change the warranty' : 'Write the warranty down'}
+        </Button>
       ) : null}
-      {open ? (
-        <WarrantyForm
-          warranty={warranty}
-          busy={busy}
-          onSet={(body) => onSet?.(body, () => setOpen(false))}
-          onLeave={() => setOpen(false)}
-        />
+      {may && form === 'open' ? (
+        <WarrantyForm unit={unit} busy={busy} error={error} onSet={onSet} onLeave={leave} />
       ) : null}
-      <ActProblem error={error} />
       {touched.length > 0 ? <h3 className={classes.touched}>Worked on so far</h3> : null}
       <TouchedList touched={touched} />
     </>
@@ -43,43 +52,59 @@ export function WarrantyNote({ warranty, touched, busy, error, onSet }: Warranty
 }
 
 interface WarrantyFormProps {
-  warranty: WarrantyView | null;
+  unit: Warranted;
   busy: boolean;
-  onSet: (body: SetWarranty) => void;
+  error: unknown;
+  onSet: WriteWarranty;
   onLeave: () => void;
 }
 
-function WarrantyForm({ warranty, busy, onSet, onLeave }: WarrantyFormProps) {
-  const [boughtOn, setBoughtOn] = useState(warranty?.boughtOn ?? '');
-  const [typed, setTyped] = useState(String(warranty?.months ?? 24));
-  const months = /^\d{1,3}$/.test(typed.trim()) ? Number(typed) : 0;
-  const whole = boughtOn !== '' && months >= 1 && months <= 600;
+const typedFrom = ({ warranty }: Warranted) => ({
+  boughtOn: warranty?.boughtOn ?? '',
+  months: String(warranty?.months ?? 24),
+});
+
+const sameWarranty = ({ warranty: one }: Warranted, { warranty: other }: Warranted): boolean =>
+  one?.boughtOn === other?.boughtOn && one?.months === other?.months;
+
+function WarrantyForm({ unit, busy, error, onSet, onLeave }: WarrantyFormProps) {
+  const filled = useFilled(unit, typedFrom, sameWarranty);
+  const { typed, setTyped, version } = filled;
+  const months = /^\d{1,3}$/.test(typed.months.trim()) ? Number(typed.months) : 0;
+  const whole = typed.boughtOn !== '' && months >= 1 && months <= 600;
+  const set = (warranty: SetWarranty['warranty']) => onSet({ warranty }, version, onLeave);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (whole) onSet({ warranty: { boughtOn, months } });
+    if (whole) set({ boughtOn: typed.boughtOn, months });
   };
   return (
     <form onSubmit={submit} className={classes.form}>
-      <DayField label="Bought on" value={boughtOn} onChange={setBoughtOn} />
+      <DayField
+        label="Bought on"
+        autoFocus
+        value={typed.boughtOn}
+        onChange={(boughtOn) => setTyped({ ...typed, boughtOn })}
+      />
       <TextInput
         label="Months of warranty"
         inputMode="numeric"
         className={classes.months}
-        value={typed}
+        value={typed.months}
         error={months >= 1 && months <= 600 ? null : 'Write 1 to 600 months.'}
-        onChange={(event) => setTyped(event.currentTarget.value)}
+        onChange={(event) => setTyped({ ...typed, months: event.currentTarget.value })}
       />
       <Button type="submit" variant="filled" loading={busy} disabled={!whole}>
         Keep it
       </Button>
-      {warranty ? (
-        <Button variant="subtle" loading={busy} onClick={() => onSet({ warranty: null })}>
+      {unit.warranty ? (
+        <Button variant="subtle" loading={busy} onClick={() => set(null)}>
           Nobody knows
         </Button>
       ) : null}
       <Button variant="subtle" onClick={onLeave}>
         Leave it
       </Button>
+      <Overtaken filled={filled} error={error} />
     </form>
   );
 }

@@ -6,13 +6,29 @@ const readerFor = (reading: Reading): Reader => readerOf(reading, zone());
 
 /*
  * Every day, number, sum, torque and length on the page is written here, as the person at the page reads it. One person
- * is at a page at a time: who signs in brings their reading, and the frame draws the page anew when it changes.
+ * is at a page at a time: who signs in brings their reading, and every page is written anew when it changes.
  */
 let reader = readerFor(USUAL_PRINTS);
+
+let written = JSON.stringify(reader.reading);
+const toldOf = new Set<() => void>();
 
 /** From now on the page writes for somebody who reads so; the usual where nobody is signed in. */
 export function writeFor(reading: Reading | undefined): void {
   reader = readerFor(reading ?? USUAL_PRINTS);
+  const now = JSON.stringify(reader.reading);
+  if (now === written) return;
+  written = now;
+  for (const tell of toldOf) tell();
+}
+
+/** How the page is written now, to be compared. */
+export const readingNow = (): string => written;
+
+/** Tells whenever that changes; returns how to be told no more. */
+export function onReading(tell: () => void): () => void {
+  toldOf.add(tell);
+  return () => void toldOf.delete(tell);
 }
 
 /** The unit the person at the page reads torques in first. */

@@ -14,19 +14,28 @@ export interface Filled<T, F> {
   keepMine: () => void;
 }
 
-/** Remembers from which version the fields were filled, however often the page asks for the present state meanwhile. */
-export function useFilled<T extends { version: number }, F>(now: T, read: (from: T) => F): Filled<T, F> {
+/**
+ * Remembers from which version the fields were filled, however often the page asks for the present state meanwhile.
+ * Where the version is of more than what the fields are about, `same` says whether a newer one says the same about it:
+ * then nobody was quicker.
+ */
+export function useFilled<T extends { version: number }, F>(
+  now: T,
+  read: (from: T) => F,
+  same: (one: T, other: T) => boolean = () => false,
+): Filled<T, F> {
   const [typed, setTyped] = useState(() => read(now));
-  const [version, setVersion] = useState(now.version);
+  const [from, setFrom] = useState(now);
+  const overtaken = now.version > from.version && !same(now, from);
   return {
     typed,
     setTyped,
-    version,
-    overtakenBy: now.version > version ? now : null,
-    fill: (from) => {
-      setTyped(() => read(from));
-      setVersion(from.version);
+    version: overtaken ? from.version : Math.max(from.version, now.version),
+    overtakenBy: overtaken ? now : null,
+    fill: (anew) => {
+      setTyped(() => read(anew));
+      setFrom(anew);
     },
-    keepMine: () => setVersion(now.version),
+    keepMine: () => setFrom(now),
   };
 }

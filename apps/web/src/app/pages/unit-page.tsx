@@ -30,7 +30,7 @@ export function UnitPage() {
               </Link>
             </p>
           ) : null}
-          <h2>Its own tag</h2>
+          <h2 className={classes.part}>Its own tag</h2>
           <div className={classes.tag}>
             <TagCode number={data.code} />
             <p className="num">{data.code}</p>
@@ -41,7 +41,7 @@ export function UnitPage() {
   );
 }
 
-function UnitHead({ visit: { unit, openTicket } }: { visit: UnitVisit }) {
+function UnitHead({ visit: { unit, here, openTicket } }: { visit: UnitVisit }) {
   return (
     <header className={classes.head}>
       <div>
@@ -54,11 +54,11 @@ function UnitHead({ visit: { unit, openTicket } }: { visit: UnitVisit }) {
         <Button component={Link} to={`/tickets/${openTicket.id}`} variant="filled">
           In the shop on {openTicket.number}
         </Button>
-      ) : (
+      ) : here ? (
         <Button component={Link} to={`/new-ticket?unit=${unit.id}`} variant="filled">
           Take it in again
         </Button>
-      )}
+      ) : null}
     </header>
   );
 }

@@ -32,6 +32,7 @@ export function ReadingForm({ person }: { person: Me }) {
       />
       {own ? <ReadingFields reading={typed} onChange={setTyped} /> : null}
       <ActProblem error={keep.error} />
+      {keep.isSuccess ? <p role="status">Kept. Every page is written so from now on.</p> : null}
       <Button type="submit" variant="filled" loading={keep.isPending}>
         Read the page so
       </Button>

@@ -56,14 +56,21 @@ export function NumberField({ label, kept, draft, onKeep }: NumberFieldProps) {
 }
 
 /**
- * The next place in the order of the page that can be seen; after the last one the field just lets go. A field in a
- * folded part takes no focus, and a field that nobody leaves would not be kept.
+ * The next place in the order of the page that can be seen; after the last one its row, where a further scan writes
+ * nothing. A field in a folded part takes no focus, and a field that nobody leaves would not be kept.
  */
 function focusNext(field: HTMLInputElement): void {
   const all = [...document.querySelectorAll<HTMLInputElement>('[data-place-field]')];
   const next = all.slice(all.indexOf(field) + 1).find((one) => one.checkVisibility());
-  if (!next) return field.blur();
+  if (!next) return leave(field);
   next.focus({ preventScroll: true });
   // In the middle: the verdict of the place before is yet to come, and pushes what stands under it down.
   next.scrollIntoView({ block: 'center' });
+}
+
+function leave(field: HTMLInputElement): void {
+  const row = field.closest('li');
+  if (!row) return field.blur();
+  row.tabIndex = -1;
+  row.focus({ preventScroll: true });
 }

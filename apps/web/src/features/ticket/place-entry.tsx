@@ -4,6 +4,7 @@ import { CONDITIONS, type PlaceView, type TicketView } from '../../../../../libs
 import { ActProblem } from '../../components/act-problem';
 import { ReasonDialog } from '../../components/reason-dialog';
 import { todayText } from '../../lib/say';
+import { useSettled } from '../../lib/use-settled';
 import { EntrySaid } from './entry-said';
 import { MarksDialog } from './marks-dialog';
 import { NumberField } from './number-field';
@@ -42,7 +43,12 @@ export function PlaceEntry({ ticket, place, side }: PlaceEntryProps) {
           draft={`ticket.${ticket.id}.${place.position}.${place.place}.${side}`}
           onKeep={(text) => save(typedNumber(text))}
         />
-        <ConditionField label={label} value={record?.condition ?? null} onPick={(condition) => save({ condition })} />
+        <ConditionField
+          label={label}
+          value={record?.condition ?? null}
+          busy={act.isPending}
+          onPick={(condition) => save({ condition })}
+        />
         <Button variant="subtle" px="xs" onClick={() => setDialog('marks')}>
           No number readable
         </Button>
@@ -74,13 +80,22 @@ const NOTHING_THERE = { partText: null, marks: null, pickedCandidate: null, cond
 
 type Condition = PlaceRecord['condition'];
 
-function ConditionField(props: { label: string; value: Condition; onPick: (condition: Condition) => void }) {
-  const pick = (text: string) => props.onPick(CONDITIONS.find((one) => one === text) ?? null);
+interface ConditionFieldProps {
+  label: string;
+  value: Condition;
+  busy: boolean;
+  onPick: (condition: Condition) => void;
+}
+
+function ConditionField({ label, value, busy, onPick }: ConditionFieldProps) {
+  const { onType, ...field } = useSettled(value ?? '', busy, (text) =>
+    onPick(CONDITIONS.find((one) => one === text) ?? null),
+  );
   return (
     <NativeSelect
-      aria-label={`Condition of ${props.label}`}
-      value={props.value ?? ''}
-      onChange={(event) => pick(event.currentTarget.value)}
+      aria-label={`Condition of ${label}`}
+      {...field}
+      onChange={(event) => onType(event.currentTarget.value)}
     >
       <option value="">Condition</option>
       {CONDITIONS.map((one) => (

@@ -1,11 +1,11 @@
-import { useEffect, useRef } from 'react';
 import type { TicketView } from '../../../../../libs/contracts';
 import { STAGE_WORDS } from '../../lib/say';
+import { useArrival } from '../../lib/use-arrival';
 import classes from './stage-strip.module.css';
 
 /** The five stages as a strip of words, each with how much its gate still asks for. */
 export function StageStrip({ ticket }: { ticket: TicketView }) {
-  const present = usePresentStage(ticket.stage);
+  const present = useArrival<HTMLLIElement>(ticket.stage);
   return (
     <ol className={classes.strip} aria-label="Stages">
       {ticket.missing.map(({ stage, points }) => (
@@ -30,16 +30,4 @@ export function StageStrip({ ticket }: { ticket: TicketView }) {
       ))}
     </ol>
   );
-}
-
-/** The button that led on went with its stage: who pressed it is at the stage that is open now. */
-function usePresentStage(stage: TicketView['stage']) {
-  const present = useRef<HTMLLIElement>(null);
-  const before = useRef(stage);
-  useEffect(() => {
-    if (before.current === stage) return;
-    before.current = stage;
-    if (document.activeElement === document.body) present.current?.focus();
-  }, [stage]);
-  return present;
 }

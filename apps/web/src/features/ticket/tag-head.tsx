@@ -8,6 +8,7 @@ import { unitName } from '../../../../../libs/papers';
 import { benchesQuery } from '../../lib/catalogue-queries';
 import { sayInstantDay } from '../../lib/say';
 import { useMay } from '../../lib/session';
+import { useSettled } from '../../lib/use-settled';
 import { TicketActs } from './ticket-acts';
 import { useTicketAct } from './ticket-query';
 import classes from './tag-head.module.css';
@@ -17,6 +18,12 @@ export function TagHead({ ticket }: { ticket: TicketView }) {
   const benches = useQuery(benchesQuery);
   const act = useTicketAct(ticket.id);
   const change = (body: ChangeTag) => act.mutate({ method: 'PATCH', path: '', body });
+  const { onType: onBench, ...bench } = useSettled(String(ticket.bench?.id ?? ''), act.isPending, (id) =>
+    change({ benchId: id === '' ? null : Number(id) }),
+  );
+  const { onType: onPromised, ...promised } = useSettled(ticket.promisedOn ?? '', act.isPending, (day) =>
+    change({ promisedOn: day || null }),
+  );
   const mayOpenOwner = useMay('manage-personal-data');
   const closed = ticket.closedAt !== null;
   const { unit, owner } = ticket;
@@ -47,23 +54,15 @@ export function TagHead({ ticket }: { ticket: TicketView }) {
         <NativeSelect
           label="Bench"
           disabled={closed}
-          value={ticket.bench?.id ?? ''}
-          onChange={(event) =>
-            change({ benchId: event.currentTarget.value ? Number(event.currentTarget.value) : null })
-          }
+          {...bench}
+          onChange={(event) => onBench(event.currentTarget.value)}
         >
           <option value="">No bench yet</option>
           {(benches.data ?? (ticket.bench ? [ticket.bench] : [])).map(({ id, code, name }) => (
             <option key={id} value={id}>{`${code} · ${name}`}</option>
           ))}
         </NativeSelect>
-        <DayField
-          label="Promised"
-
-          disabled={closed}
-          value={ticket.promisedOn ?? ''}
-          onChange={(day) => change({ promisedOn: day || null })}
-        />
+        <DayField label="Promised" disabled={closed} {...promised} onChange={onPromised} />
       </div>
       <TicketActs ticket={ticket} />
       <ActProblem error={act.error} />

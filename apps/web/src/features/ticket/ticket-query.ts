@@ -31,8 +31,8 @@ export function useTicketAct(id: number) {
   });
 }
 
-/** A change of the unit: method, path below the unit, such as `/identity`, body. */
-export type UnitAct = ActBelow<'/units/{id}'>;
+/** A change of the unit: method, path below the unit, such as `/identity`, body; `version` where a form was filled earlier. */
+export type UnitAct = ActBelow<'/units/{id}'> & { version?: number };
 
 /** One change of the unit on the ticket; the ticket is fetched anew, since its parts are judged again by it. */
 export function useUnitAct(ticketId: number) {
@@ -42,7 +42,7 @@ export function useUnitAct(ticketId: number) {
     scope: { id: `ticket-${ticketId}` },
     mutationFn: (act) => {
       const unit = client.getQueryData(key)?.unit;
-      return sendAct(`/units/${unit?.id}`, act, unit?.version);
+      return sendAct(`/units/${unit?.id}`, act, act.version ?? unit?.version);
     },
     onSettled: () => client.invalidateQueries({ queryKey: key }),
   });

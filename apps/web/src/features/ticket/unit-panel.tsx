@@ -51,11 +51,13 @@ export function UnitPanel({ ticket }: { ticket: TicketView }) {
       </Section>
       <Section title="Warranty" note={warrantyWord(unit.warranty)} open={unit.warranty?.runs ?? false}>
         <WarrantyNote
-          warranty={unit.warranty}
+          unit={unit}
           touched={ticket.touched}
           busy={warrantyAct.isPending}
           error={warrantyAct.error}
-          onSet={(body, onSuccess) => warrantyAct.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess })}
+          onSet={(body, version, onSuccess) =>
+            warrantyAct.mutate({ method: 'PUT', path: '/warranty', body, version }, { onSuccess })
+          }
         />
       </Section>
       <Section title="Evidence" note={`${buildDates.evidence.length}`}>

@@ -6,13 +6,13 @@ import type { ActBelow } from '../../lib/api-routes';
 export const unitQuery = (id: number) =>
   queryOptions({ queryKey: ['ticket', 'unit', id], queryFn: () => request(unitVisit, 'GET', `/units/${id}`) });
 
-/** One change of the unit, made on the version it was seen at; its greeting is fetched anew. */
+/** One change of the unit, made on the version its form was filled from, else on the newest; its greeting is fetched anew. */
 export function useVisitAct(id: number) {
   const client = useQueryClient();
   const key = unitQuery(id).queryKey;
-  return useMutation<unknown, Error, ActBelow<'/units/{id}'>>({
+  return useMutation<unknown, Error, ActBelow<'/units/{id}'> & { version?: number }>({
     scope: { id: `unit-${id}` },
-    mutationFn: (act) => sendAct(`/units/${id}`, act, client.getQueryData(key)?.unit.version),
+    mutationFn: (act) => sendAct(`/units/${id}`, act, act.version ?? client.getQueryData(key)?.unit.version),
     onSettled: () => client.invalidateQueries({ queryKey: key }),
   });
 }

@@ -35,12 +35,12 @@ export function VisitGreeting({ visit }: { visit: UnitVisit }) {
       {!callback && notes.length === 0 ? <p className="soft">Nothing waits for this unit.</p> : null}
       <SettledNotes notes={settledNotes} />
       <VisitWarranty visit={visit} />
-      <h2>Evidence so far</h2>
+      <h2 className={classes.part}>Evidence so far</h2>
       <p>
         <Said>{unit.buildDates.sentence}</Said>
       </p>
       {unit.buildDates.evidence.length > 0 ? <EvidencePicture buildDates={unit.buildDates} boundaries={[]} /> : null}
-      <h2>Its tickets</h2>
+      <h2 className={classes.part}>Its tickets</h2>
       {earlierTickets.length === 0 ? <p className="soft">It has not been here before.</p> : null}
       <ul>
         {earlierTickets.map(({ id, number, closedOn, complaint }) => (
@@ -61,13 +61,18 @@ function VisitWarranty({ visit: { here, touched, unit } }: { visit: UnitVisit })
   const act = useVisitAct(unit.id);
   return (
     <>
-      <h2>Warranty</h2>
+      <h2 className={classes.part}>Warranty</h2>
       <WarrantyNote
-        warranty={unit.warranty}
+        unit={unit}
         touched={touched}
         busy={act.isPending}
         error={act.error}
-        onSet={here ? (body, onSuccess) => act.mutate({ method: 'PUT', path: '/warranty', body }, { onSuccess }) : null}
+        onSet={
+          here
+            ? (body, version, onSuccess) =>
+                act.mutate({ method: 'PUT', path: '/warranty', body, version }, { onSuccess })
+            : null
+        }
       />
       {here ? null : (
         <p className="soft">This unit is of another location; what becomes of it is written down there.</p>
