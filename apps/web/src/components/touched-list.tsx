@@ -1,5 +1,6 @@
 import type { TouchedPlace } from '../../../../libs/contracts';
 import { sayDayText } from '../lib/say';
+import { Said } from './said';
 
 /** Places that were worked on, each with the part it was left with, and which paper speaks against that part today. */
 export function TouchedList({ touched }: { touched: readonly TouchedPlace[] }) {
@@ -11,7 +12,12 @@ export function TouchedList({ touched }: { touched: readonly TouchedPlace[] }) {
           <span className="soft">
             {sayDayText(on)}, <span className="num">{ticket.number}</span>
           </span>
-          {barred === null ? null : <strong>{` Not for this unit: ${barred}.`}</strong>}
+          {barred === null ? null : (
+            <strong>
+              {' '}
+              <Said>{`Not for this unit: ${barred}.`}</Said>
+            </strong>
+          )}
         </li>
       ))}
     </ul>

@@ -19,13 +19,17 @@ export function PartsPage() {
   const [q] = useDebouncedValue(typed.trim(), 250);
   const found = useQuery(partsQuery(q));
   const may = useMay('number-bags');
+  const [writtenOn, setWrittenOn] = useState<string | null>(null);
   const mayBring = useMay('bring-in');
   return (
     <>
       <h1>Parts and their bar codes</h1>
-      {code ? (
-        <p>
-          <span className="num">{code}</span> leads to no part yet: find the part it is on, and write it down there.
+      {code && may ? (
+        <p role="status">
+          <span className="num">{code}</span>{' '}
+          {writtenOn === null
+            ? 'leads to no part yet: find the part it is on, and write it down there.'
+            : `is written down: it leads to ${writtenOn} now.`}
         </p>
       ) : (
         <p className="soft">A bag that is scanned leads to its part once the digits under its bar code stand here.</p>
@@ -51,7 +55,13 @@ export function PartsPage() {
             ) : (
               <ul className={classes.list}>
                 {parts.map((part) => (
-                  <PartRow key={part.id} part={part} may={may} offered={code} />
+                  <PartRow
+                    key={part.id}
+                    part={part}
+                    may={may}
+                    offered={writtenOn === null ? code : ''}
+                    onWritten={(number) => setWrittenOn(number)}
+                  />
                 ))}
               </ul>
             )

@@ -7,7 +7,8 @@ import { QueryView } from '../../components/query-view';
 import { OwnerHits } from '../../features/search/owner-hits';
 import { SearchHitsList } from '../../features/search/search-hits-list';
 import { onlyByNumber } from '../../features/search/only-by-number';
-import { scanQuery, searchQuery } from '../../features/search/search-query';
+import { searchQuery } from '../../features/search/search-query';
+import { scanQuery } from '../../lib/scan-query';
 import { useMay } from '../../lib/session';
 
 const route = getRouteApi('/search');
@@ -52,6 +53,7 @@ export function SearchPage() {
 
 /** A code leads straight to what it is on; one that leads nowhere says why. */
 function Scanned({ q, found }: { q: string; found: ScanAnswer }) {
+  const mayNumber = useMay('number-bags');
   if (found.kind === 'ticket') return <Navigate to="/tickets/$id" params={{ id: found.id }} replace />;
   if (found.kind === 'unit') return <Navigate to="/units/$id" params={{ id: found.id }} replace />;
   if (found.kind === 'part') return <ScannedPart found={found} />;
@@ -60,7 +62,7 @@ function Scanned({ q, found }: { q: string; found: ScanAnswer }) {
     <>
       <h1>Found for “{q}”</h1>
       <EmptyView title={found.kind === 'unknown' ? found.sentence : 'Nothing found'}>
-        {tradeNumber === undefined ? null : (
+        {tradeNumber === undefined || !mayNumber ? null : (
           <p>
             <Link to="/shop/parts" search={{ code: writeTradeNumber(tradeNumber) }}>
               Write down which part it is on

@@ -13,10 +13,20 @@ const FIRST: NewAttempt = { how: 'phone', outcome: 'reached', note: '', nextOn: 
 /** Writes down an attempt to reach the owner. */
 export function AttemptForm({ callback }: { callback: CallbackView }) {
   const [attempt, setAttempt] = useState(FIRST);
+  // A day the owner named stays, whatever outcome is picked after it.
+  const [dayTyped, setDayTyped] = useState(false);
   const act = useCallbackAct(callback);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    act.mutate({ method: 'POST', path: '/attempts', body: attempt }, { onSuccess: () => setAttempt(FIRST) });
+    act.mutate(
+      { method: 'POST', path: '/attempts', body: attempt },
+      {
+        onSuccess: () => {
+          setAttempt(FIRST);
+          setDayTyped(false);
+        },
+      },
+    );
   };
   return (
     <form onSubmit={submit} className={classes.form}>
@@ -31,7 +41,8 @@ export function AttemptForm({ callback }: { callback: CallbackView }) {
         value={attempt.outcome}
         onChange={(event) => {
           const outcome = event.currentTarget.value as NewAttempt['outcome'];
-          setAttempt({ ...attempt, outcome, nextOn: nextTryAfter(outcome, todayText()) || null });
+          const nextOn = dayTyped ? attempt.nextOn : nextTryAfter(outcome, todayText()) || null;
+          setAttempt({ ...attempt, outcome, nextOn });
         }}
         data={Object.entries(OUTCOME_WORDS).map(([value, label]) => ({ value, label }))}
       />
@@ -42,9 +53,12 @@ export function AttemptForm({ callback }: { callback: CallbackView }) {
       />
       <DayField
         label="Next try"
-        description="stays with today's"
+        description="Empty: it stays with those to call today."
         value={attempt.nextOn ?? ''}
-        onChange={(day) => setAttempt({ ...attempt, nextOn: day || null })}
+        onChange={(day) => {
+          setDayTyped(day !== '');
+          setAttempt({ ...attempt, nextOn: day || null });
+        }}
       />
       <Declined
         ways={attempt.declined ?? callback.owner.declined}

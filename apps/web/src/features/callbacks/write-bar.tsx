@@ -34,13 +34,19 @@ export function WriteBar({ state, chosen, onAll, onDone }: WriteBarProps) {
       {open ? (
         <>
           <Button onClick={onAll}>Choose all shown</Button>
-          <DayField label="Next try" description="today again" value={nextOn} onChange={setNextOn} />
+          {chosen.length === 0 ? <span className="soft">Nobody is chosen yet.</span> : null}
+          <DayField
+            label="Next try"
+            description="Empty: they stay with those to call today."
+            value={nextOn}
+            onChange={setNextOn}
+          />
           <Button disabled={chosen.length === 0} loading={write.isPending} onClick={() => go('letters')}>
-            {`Write ${count(chosen.length, 'letter')}${next}`}
+            {chosen.length === 0 ? 'Write letters' : `Write ${count(chosen.length, 'letter')}${next}`}
           </Button>
           {mailReady ? (
             <Button disabled={chosen.length === 0} loading={write.isPending} onClick={() => go('mails')}>
-              {`Send ${count(chosen.length, 'e-mail')}${next}`}
+              {chosen.length === 0 ? 'Send e-mails' : `Send ${count(chosen.length, 'e-mail')}${next}`}
             </Button>
           ) : (
             <span className="soft">No e-mail: no mail server is set up.</span>

@@ -11,10 +11,12 @@ interface PartRowProps {
   may: boolean;
   /** a number that was scanned and leads nowhere yet */
   offered: string;
+  /** that number leads to this part now */
+  onWritten: (part: string) => void;
 }
 
 /** One part of the catalogue with the numbers its bags carry. */
-export function PartRow({ part, may, offered }: PartRowProps) {
+export function PartRow({ part, may, offered, onWritten }: PartRowProps) {
   const act = useTradeNumberAct(part.id);
   return (
     <li className={classes.part}>
@@ -41,7 +43,7 @@ export function PartRow({ part, may, offered }: PartRowProps) {
           </li>
         ))}
       </ul>
-      {may ? <NumberForm part={part} act={act} offered={offered} /> : null}
+      {may ? <NumberForm key={offered} part={part} act={act} offered={offered} onWritten={onWritten} /> : null}
       <ActProblem error={act.error} />
     </li>
   );
@@ -51,9 +53,10 @@ interface NumberFormProps {
   part: Part;
   act: ReturnType<typeof useTradeNumberAct>;
   offered: string;
+  onWritten: (part: string) => void;
 }
 
-function NumberForm({ part, act, offered }: NumberFormProps) {
+function NumberForm({ part, act, offered, onWritten }: NumberFormProps) {
   const [typed, setTyped] = useState({ number: offered, pack: '1' });
   const pack = /^\d{1,5}$/.test(typed.pack.trim()) ? Number(typed.pack) : 0;
   const isPack = pack >= 1 && pack <= 10_000;
@@ -61,7 +64,11 @@ function NumberForm({ part, act, offered }: NumberFormProps) {
     event.preventDefault();
     if (!isPack) return;
     const add = { number: typed.number.trim(), pack };
-    act.mutate({ add }, { onSuccess: () => setTyped({ number: '', pack: '1' }) });
+    const done = () => {
+      setTyped({ number: '', pack: '1' });
+      if (add.number === offered) onWritten(part.number);
+    };
+    act.mutate({ add }, { onSuccess: done });
   };
   return (
     <form onSubmit={submit} className={classes.form}>

@@ -21,14 +21,15 @@ export const tokensQuery = queryOptions({
   queryFn: () => request(apiTokenList, 'GET', '/tokens'),
 });
 
-/** The addresses that are told of events. */
+/** How often what is on its way to an address is looked at anew while it is shown, in milliseconds. */
+const LOOK_EVERY_MS = 3_000;
+
+/** The addresses that are told of events, each with how many are on their way. */
 export const webhooksQuery = queryOptions({
   queryKey: ['webhooks'],
   queryFn: () => request(webhookList, 'GET', '/webhooks'),
+  refetchInterval: LOOK_EVERY_MS,
 });
-
-/** How often the events on their way to an address are looked at anew while the list is open, in milliseconds. */
-const LOOK_EVERY_MS = 3_000;
 
 export const deliveriesQuery = ({ id }: WebhookView) =>
   queryOptions({

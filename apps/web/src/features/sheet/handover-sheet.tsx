@@ -70,7 +70,9 @@ function SheetWarranty({ ticket }: { ticket: TicketView }) {
   return (
     <>
       <h2>Warranty</h2>
-      <p>{words.sentence}</p>
+      <p>
+        <Said>{words.sentence}</Said>
+      </p>
       {words.touched.length > 0 ? <p>Fitted while it runs:</p> : null}
       <TouchedList touched={words.touched} />
     </>

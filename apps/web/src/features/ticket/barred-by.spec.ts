@@ -28,9 +28,17 @@ describe('what is barred', () => {
     ]);
   });
 
-  it('is known by its number in any writing, with a pack mark too, and by nothing less', () => {
+  it('is known by its number in any writing, and by nothing less', () => {
     const barred = [{ ...bar('70-499', 'A'), always: true }];
-    for (const text of ['70-499', '70 499', '70499', ' 70-499/P10']) expect(barredByText(barred, text)).toEqual(barred);
-    for (const text of ['', '70-49', '70-4990', '-']) expect(barredByText(barred, text)).toEqual([]);
+    for (const text of ['70-499', '70 499', ' 70499 ']) expect(barredByText(barred, text, null)).toEqual(barred);
+    for (const text of ['', '70-49', '70-4990', '-']) expect(barredByText(barred, text, null)).toEqual([]);
+  });
+
+  it('is known by whatever else was read as that part: a pack, or the code of its bag', () => {
+    const barred = [{ ...bar('70-499', 'A'), always: true }];
+    for (const text of ['70-499-10PK', '4006381333931']) {
+      expect(barredByText(barred, text, 'HOLM/70499')).toEqual(barred);
+      expect(barredByText(barred, text, 'HOLM/70412')).toEqual([]);
+    }
   });
 });

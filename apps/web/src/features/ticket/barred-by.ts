@@ -18,10 +18,13 @@ export function barredBy(rulings: readonly RulingView[]): BarredPart[] {
 
 const keyOf = ({ part, rule }: RulingPiece['barred'][number]): string => `${part.key} ${rule}`;
 
-/** Those of the barred parts that a text can mean: letters and figures alone count, and a pack mark may follow. */
-export function barredByText(barred: readonly BarredPart[], text: string): BarredPart[] {
-  const typed = squeezed(text.replace(/\/P\d+$/i, ''));
-  return typed === '' ? [] : barred.filter(({ part }) => squeezed(part.number) === typed);
+/**
+ * Those of the barred parts that a text means: by letters and figures alone, or by the part it was read as, which is how
+ * the pack marks of every maker and the bar codes of bags are known.
+ */
+export function barredByText(barred: readonly BarredPart[], text: string, readAs: string | null): BarredPart[] {
+  const typed = squeezed(text);
+  return barred.filter(({ part }) => part.key === readAs || (typed !== '' && squeezed(part.number) === typed));
 }
 
 const squeezed = (text: string): string => text.toUpperCase().replace(/[^A-Z0-9]/g, '');

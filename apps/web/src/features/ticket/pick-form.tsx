@@ -1,8 +1,11 @@
 import { Button, NativeSelect, TextInput } from '@mantine/core';
+import { useDebouncedValue } from '@mantine/hooks';
+import { useQuery } from '@tanstack/react-query';
 import { useState, type FormEvent } from 'react';
 import type { CameFrom, PartRef, PickPart, TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { ApiProblem } from '../../lib/problem';
+import { scanQuery } from '../../lib/scan-query';
 import { useMay } from '../../lib/session';
 import { barredByText, type BarredPart } from './barred-by';
 import { BarredHere } from './barred-here';
@@ -26,6 +29,7 @@ export function PickForm({ ticket, position, suggested, most = 1, barred }: Pick
   const set = (change: Partial<typeof typed>) => setTyped({ ...typed, ...change });
   const mayExcept = useMay('except-part');
   const act = useTicketAct(ticket.id);
+  const readAs = useReadAs(barred.length > 0 ? typed.part : '');
   const [missed, setMissed] = useState('');
   const pick = (partText: string) => {
     setMissed(partText);
@@ -67,7 +71,7 @@ export function PickForm({ ticket, position, suggested, most = 1, barred }: Pick
       <Button type="submit" disabled={typed.part.trim() === ''}>
         Pick
       </Button>
-      <BarredHere barred={barredByText(barred, typed.part)} warranty={ticket.unit.warranty} />
+      <BarredHere barred={barredByText(barred, typed.part, readAs)} warranty={ticket.unit.warranty} />
       <ActProblem error={act.error} />
       {isAbout(act.error, 'from') ? (
         <Button variant="subtle" loading={act.isPending} onClick={wait}>
@@ -76,6 +80,13 @@ export function PickForm({ ticket, position, suggested, most = 1, barred }: Pick
       ) : null}
     </form>
   );
+}
+
+/** The part that the server reads a text as: a number in any writing, a pack, the code of a bag; null for none. */
+function useReadAs(text: string): string | null {
+  const [settled] = useDebouncedValue(text.trim(), 200);
+  const { data } = useQuery({ ...scanQuery(settled), enabled: settled.length > 2 });
+  return data?.kind === 'part' && settled === text.trim() ? data.part.key : null;
 }
 
 const FROM_CHOICES: { value: CameFrom; label: string }[] = [

@@ -32,7 +32,11 @@ export function TicketFlags({ ticket }: { ticket: TicketView }) {
           <Said>{withoutVerdictWord(flag.sentence, flag.verdict)}</Said> <Decision flag={flag} />
           {flag.strength ? (
             <details>
-              <summary>{flag.strength.sentences[0]}</summary>
+              <summary>
+                <span>
+                  <Said>{flag.strength.sentences[0] ?? 'Strength'}</Said>
+                </span>
+              </summary>
               <TorqueBar strength={flag.strength} />
             </details>
           ) : null}
