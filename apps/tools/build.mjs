@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, relative } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { generateClient } from './generate-client.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -63,6 +64,12 @@ function run(script, args) {
   if (status !== 0) process.exit(1);
 }
 
+/** Puts a packed copy beside each script and sheet of the page, which the server sends to whoever can unpack it. */
+function pack(folder) {
+  for (const name of readdirSync(folder).filter((one) => /\.(js|css)$/.test(one)))
+    writeFileSync(join(folder, `${name}.gz`), gzipSync(readFileSync(join(folder, name)), { level: 9 }));
+}
+
 const PARTS = {
   server: {
     sources: SERVER,
@@ -71,7 +78,13 @@ const PARTS = {
       run(require.resolve('typescript/bin/tsc'), ['-p', 'apps/tools/tsconfig.build.json']);
     },
   },
-  web: { sources: WEB, build: () => run(VITE, ['build', 'apps/web', '--logLevel', 'warn']) },
+  web: {
+    sources: WEB,
+    build: () => {
+      run(VITE, ['build', 'apps/web', '--logLevel', 'warn']);
+      pack(join(dist, 'apps', 'web', 'assets'));
+    },
+  },
 };
 
 const ifChanged = process.argv.includes('--if-changed');

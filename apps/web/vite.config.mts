@@ -13,6 +13,12 @@ export default defineConfig({
     // The server's content policy refuses data: addresses for fonts and scripts.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      treeshake: {
+        // The rooms a page may import do nothing when they are loaded, so a page carries of them what it uses alone.
+        moduleSideEffects: (id) => !/\/libs\/[a-z-]+\/.*\.ts$/.test(id),
+      },
+    },
   },
   // The API refuses changes asked for by another site, so the page's own host name goes through.
   server: { proxy: { '/api': { target: API, changeOrigin: false } } },

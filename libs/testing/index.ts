@@ -1,4 +1,5 @@
 export { chromiumPath } from './chromium';
+export { pdftoppmPath } from './pdftoppm';
 export { startRedis, withRedis, type RedisServer } from './redis';
 export { closeDeadRuns, closeRun, folderInRun, noteProcess, openRun, runFolder } from './run-folder';
 export { say } from './say';

@@ -73,7 +73,7 @@ describe('the whole story, by keys alone', () => {
     await goOn('Hand over to the bench');
     await stage('Inspection');
     await keys.isAt(/^li Inspection/);
-  }, 60_000);
+  }, 120_000);
 
   it('writes the warranty down and is back at its button', async () => {
     await keys.press(page.locator('summary', { hasText: 'Warranty' }));
@@ -82,7 +82,7 @@ describe('the whole story, by keys alone', () => {
     await page.keyboard.type('02012026');
     await keys.press(button('Keep it'));
     await keys.isAt(/^button Change the warranty/);
-  }, 60_000);
+  }, 120_000);
 
   it('records what is in it, place after place', async () => {
     await scan('left outer, as found', '30-1127');
@@ -100,7 +100,7 @@ describe('the whole story, by keys alone', () => {
     await goOn('Go on to parts selection');
     await stage('Parts selection');
     await keys.isAt(/^li Parts selection/);
-  }, 60_000);
+  }, 120_000);
 
   it('picks the part and takes the owner’s word', async () => {
     await keys.write(page.getByLabel('How many').first(), '2');
@@ -117,7 +117,7 @@ describe('the whole story, by keys alone', () => {
     await keys.isAt(/./);
     await goOn('Start the repair');
     await stage('Repair');
-  }, 60_000);
+  }, 120_000);
 
   it('ticks the safety points, fits and hands the unit over, and is told so where the keys are', async () => {
     const points = page.locator('details', { hasText: 'Safety checklist' }).getByRole('checkbox');
@@ -137,7 +137,7 @@ describe('the whole story, by keys alone', () => {
     await keys.press(link('Sheet'));
     await page.getByRole('row', { name: /right inner/ }).waitFor();
     await keys.isAt(/^main/);
-  }, 60_000);
+  }, 120_000);
 
   it('answers at the counter which part it is', async () => {
     await keys.press(button('Sign out'));
@@ -148,7 +148,7 @@ describe('the whole story, by keys alone', () => {
     await page.keyboard.press('Enter');
     await seen('30-1127');
     await keys.isAt(/Serial number/);
-  }, 60_000);
+  }, 120_000);
 
   it('publishes a bulletin and sees its recheck through', async () => {
     await keys.goTo(link('Bulletins'));
@@ -175,7 +175,7 @@ describe('the whole story, by keys alone', () => {
     await keys.isAt(/./);
     await page.keyboard.press('j');
     await keys.isAt(/^li/);
-  }, 60_000);
+  }, 120_000);
 
   it('decides about a flag, and is at the next one', async () => {
     await keys.goTo(link('Flagged'));
@@ -191,5 +191,5 @@ describe('the whole story, by keys alone', () => {
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     await rows.nth(before - 1).waitFor({ state: 'detached' });
     await keys.isAt(/^li/);
-  }, 60_000);
+  }, 120_000);
 });

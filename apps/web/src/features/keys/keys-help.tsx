@@ -1,47 +1,16 @@
-import { Checkbox, Modal } from '@mantine/core';
-import { useMemo, useState } from 'react';
-import { keysAreOn, switchKeys, useHotkeys } from '../../lib/hotkeys';
-import classes from './keys-help.module.css';
+import { lazy, Suspense, useMemo, useState } from 'react';
+import { useHotkeys } from '../../lib/hotkeys';
 
-const KEYS = [
-  ['/', 'Search'],
-  ['?', 'Show these keys'],
-  ['Tab', 'To the next field or button; with Shift, back'],
-  ['Enter', 'In a field for a part: keep it and go to the next'],
-  ['n', 'Ticket: to the button for the next step'],
-  ['j, k', 'Flagged and callbacks: next, previous'],
-  ['a', 'Flagged: accept the one marked'],
-  ['s', 'Flagged: send the one marked back to the bench'],
-  ['c', 'Flagged: order a callback for the one marked'],
-  ['x', 'Flagged: tick the one marked'],
-] as const;
+const KeysDialog = lazy(() => import('./keys-dialog').then((one) => ({ default: one.KeysDialog })));
 
-/** `?` shows the keys; a switch turns the single letters off. */
+/** `?` shows the keys; the dialog is fetched when somebody first asks for it. */
 export function KeysHelp() {
-  const [open, setOpen] = useState(false);
-  const [on, setOn] = useState(keysAreOn);
-  useHotkeys(useMemo(() => ({ '?': () => setOpen(true) }), []));
-  const change = (wanted: boolean) => {
-    switchKeys(wanted);
-    setOn(wanted);
-  };
+  const [asked, setAsked] = useState<'never' | 'open' | 'closed'>('never');
+  useHotkeys(useMemo(() => ({ '?': () => setAsked('open') }), []));
+  if (asked === 'never') return null;
   return (
-    <Modal opened={open} onClose={() => setOpen(false)} title="Keys">
-      <dl className={classes.keys}>
-        {KEYS.map(([key, words]) => (
-          <div key={key}>
-            <dt>
-              <kbd>{key}</kbd>
-            </dt>
-            <dd>{words}</dd>
-          </div>
-        ))}
-      </dl>
-      <Checkbox
-        label="Single-letter keys are on"
-        checked={on}
-        onChange={(event) => change(event.currentTarget.checked)}
-      />
-    </Modal>
+    <Suspense fallback={null}>
+      <KeysDialog open={asked === 'open'} onClose={() => setAsked('closed')} />
+    </Suspense>
   );
 }
