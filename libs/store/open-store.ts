@@ -3,6 +3,8 @@ import type { ClientBase, Pool, PoolConfig } from 'pg';
 import type { Store, Tables } from '../usecases';
 import { actorTold, type Sight } from './audit/acting';
 import { workAsApp } from './audit/work-as-app';
+import type { Db } from './db';
+import { directDb } from './direct-db';
 import { PrismaClient, type Prisma } from './generated/client';
 import { installScans } from './installs/scan/install-scans';
 import { Listener } from './live/listen';
@@ -82,7 +84,7 @@ export function openStore(options: StoreOptions): OpenStore {
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
   const listener = new Listener(url, `revright ${name}`);
   return {
-    ...tablesOn(eachRetried(client), timeZone),
+    ...alone(eachRetried(directDb(pool, client)), timeZone),
     pool,
     idleLimitMs,
     missingMigrations: () => missingMigrations(pool),
@@ -101,6 +103,12 @@ export function openStore(options: StoreOptions): OpenStore {
       await Promise.all([pool.end(), scanPool.end()]);
     },
   };
+}
+
+/** Tables outside of a transaction: a lock would be let go at once, so none is taken on the way to the rulebook. */
+function alone(db: Db, timeZone: string): Tables {
+  const tables = tablesOn(db, timeZone);
+  return { ...tables, rulebook: { ...tables.rulebook, share: () => tables.rulebook.latest() } };
 }
 
 function poolOf(config: PoolConfig, sight: Sight | 'nothing', limited: (client: ClientBase) => Promise<void>): Pool {

@@ -25,9 +25,14 @@ export function catalogueStore(db: Db): CatalogueStore {
       SELECT id, code, name, assembly, places, place_names AS "placeNames",
              sketch_x AS "sketchX", sketch_y AS "sketchY", joint
       FROM position WHERE line_id = ${lineId} ORDER BY sort_order, id`,
-    partsByKeys: (keys) =>
-      db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.key = ANY(${[...keys]}::text[]) ORDER BY p.key`,
-    partsByIds: (ids) => db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.id = ANY(${[...ids]}::int[]) ORDER BY p.key`,
+    partsByKeys: async (keys) =>
+      keys.length === 0
+        ? []
+        : db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.key = ANY(${[...keys]}::text[]) ORDER BY p.key`,
+    partsByIds: async (ids) =>
+      ids.length === 0
+        ? []
+        : db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.id = ANY(${[...ids]}::int[]) ORDER BY p.key`,
     searchParts: (canonicals, word, most) => db.$queryRaw<PartRow[]>`
       SELECT ${PART}
       WHERE p.listed AND (
@@ -53,8 +58,10 @@ function tradeNumbers(
 ): Pick<CatalogueStore, 'partsByTradeNumbers' | 'tradeNumbersOf' | 'addTradeNumber' | 'removeTradeNumber'> {
   return {
     async partsByTradeNumbers(gtins) {
+      if (gtins.length === 0) return [];
       const found = await db.$queryRaw<TradeNumberRow[]>`
         SELECT gtin, part_id AS "partId", pack FROM part_trade_number WHERE gtin = ANY(${[...gtins]}::text[])`;
+      if (found.length === 0) return [];
       const ids = found.map(({ partId }) => partId);
       const parts = await db.$queryRaw<PartRow[]>`SELECT ${PART} WHERE p.id = ANY(${ids}::int[])`;
       return found.map(({ gtin, partId, pack }) => ({ gtin, pack, part: parts.find(({ id }) => id === partId)! }));

@@ -1,8 +1,7 @@
 import type { TouchedPlace } from '../../contracts';
-import { day } from '../../day';
 import { sayBarReason } from '../../fit-rules';
 import { placeName } from '../browse-catalogue/to-contract';
-import type { PartRow, Tables, TouchedRow } from '../ports/index';
+import type { PartRow, PositionRow, Tables, TouchedRow } from '../ports/index';
 import { namingOf, partRefOf } from '../rule-on-unit/index';
 import type { WholeUnit } from '../view-unit/index';
 
@@ -27,15 +26,17 @@ function viewOf(whole: WholeUnit, row: TouchedRow, part: PartRow | undefined): T
       part: partRefOf(part.key, new Map([[part.key, part]])),
       ticket: { id: row.ticketId, number: row.ticket },
       on: row.on,
-      barred: sayBarred(whole, position.code, part, row),
+      barred: sayBarred(whole, position, part),
     },
   ];
 }
 
-function sayBarred(whole: WholeUnit, position: string, part: PartRow, { on }: TouchedRow): string | null {
-  const { facts: unit, positions, rulebook } = whole;
-  if (!unit) return null;
-  const { bars } = rulebook.judge.judge({ unit, position, parts: [part.key], fittedOn: day(on) });
+/** What the papers of today bar in that position, for some of what the unit can be, is in its ruling already. */
+function sayBarred(whole: WholeUnit, position: PositionRow, part: PartRow): string | null {
+  const { positions, positionList, rulebook, rulings } = whole;
+  const pieces = rulings[positionList.indexOf(position)]?.pieces ?? [];
+  const bar = pieces.flatMap(({ outcome }) => outcome.barred).find((one) => one.part === part.key);
+  if (!bar) return null;
   const naming = namingOf({ positions, rulebook, partsByKey: new Map([[part.key, part]]) });
-  return bars[0] ? `${sayBarReason(bars[0])}, by ${naming.rule(bars[0].rule)}` : null;
+  return `${sayBarReason(bar)}, by ${naming.rule(bar.rule)}`;
 }
