@@ -20,7 +20,7 @@ export function directDb(pool: Pool, client: Db): Db {
     $executeRaw: (query, ...values) => client.$executeRaw(query, ...values),
     async $queryRaw<T>(query: TemplateStringsArray | Prisma.Sql, ...values: unknown[]): Promise<T> {
       const { text, values: given } = query instanceof Prisma.Sql ? query : Prisma.sql(query, ...values);
-      const asked = { text, values: given as unknown[], types: AS_CLIENT };
+      const asked = { text, values: given, types: AS_CLIENT };
       const name = prepared.nameOf(text);
       try {
         return (await pool.query({ ...asked, name })).rows as T;
@@ -69,6 +69,6 @@ const OTHERWISE: Readonly<Record<number, (text: string) => unknown>> = {
 };
 
 const AS_CLIENT: CustomTypesConfig = {
-  getTypeParser: ((oid: number, format?: 'text' | 'binary') =>
-    OTHERWISE[oid] ?? types.getTypeParser(oid, format)) as CustomTypesConfig['getTypeParser'],
+  getTypeParser: (oid: number, format?: 'text' | 'binary'): ((value: string) => unknown) =>
+    OTHERWISE[oid] ?? (types.getTypeParser(oid, format) as (value: string) => unknown),
 };

@@ -15,6 +15,7 @@ class Resident {
   readonly lines = new Map<string, LineRow>();
   readonly positions = new Map<number, readonly PositionRow[]>();
   readonly parts = new Map<string, PartRow>();
+  readonly partsById = new Map<number, PartRow>();
   readonly answers = new Map<string, LookUpAnswer>();
   shop: PreparedShop | null = null;
 
@@ -44,7 +45,7 @@ export class ResidentCatalogue {
     return line;
   }
 
-  async positionsOf({ id }: LineRow): Promise<readonly PositionRow[]> {
+  async positionsOf({ id }: Pick<LineRow, 'id'>): Promise<readonly PositionRow[]> {
     const known = this.resident.positions.get(id);
     if (known) return known;
     const positions = await this.tables.catalogue.positionsOf(id);
@@ -55,10 +56,23 @@ export class ResidentCatalogue {
   async parts(keys: readonly string[]): Promise<ReadonlyMap<string, PartRow>> {
     const { parts } = this.resident;
     const missing = keys.filter((key) => !parts.has(key));
-    if (missing.length > 0) {
-      for (const part of await this.tables.catalogue.partsByKeys(missing)) parts.set(part.key, part);
-    }
+    if (missing.length > 0) this.know(await this.tables.catalogue.partsByKeys(missing));
     return parts;
+  }
+
+  /** Those of the parts that there are. */
+  async partsByIds(ids: readonly number[]): Promise<readonly PartRow[]> {
+    const { partsById } = this.resident;
+    const missing = ids.filter((id) => !partsById.has(id));
+    if (missing.length > 0) this.know(await this.tables.catalogue.partsByIds(missing));
+    return ids.flatMap((id) => partsById.get(id) ?? []);
+  }
+
+  private know(parts: readonly PartRow[]): void {
+    for (const part of parts) {
+      this.resident.parts.set(part.key, part);
+      this.resident.partsById.set(part.id, part);
+    }
   }
 
   /** The answer kept for that very question. */

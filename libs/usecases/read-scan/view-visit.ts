@@ -5,7 +5,7 @@ import { callbackView } from '../list-callbacks/list-callbacks';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 import { touchedPlaces } from '../note-warranty/touched-places';
-import { loadUnit, unitView } from '../view-unit/index';
+import { loadUnit, residentPapers, unitView } from '../view-unit/index';
 
 const MOST_SETTLED = 20;
 
@@ -13,7 +13,8 @@ const MOST_SETTLED = 20;
 export async function viewVisit({ store, clock }: Ports, actor: Actor, id: number): Promise<Outcome<UnitVisit>> {
   const here = await store.units.isAt(id, actor.locationId);
   if (!here && sightOf(actor) !== null) return noSuchUnit(id);
-  const whole = await loadUnit(store, clock, id);
+  const papers = await residentPapers(store, clock);
+  const whole = await loadUnit(store, clock, id, papers);
   if (!whole) return noSuchUnit(id);
   const [openTicket, earlier, notes, settledNotes, callback, touched] = await Promise.all([
     store.units.openTicket(id),
@@ -21,7 +22,7 @@ export async function viewVisit({ store, clock }: Ports, actor: Actor, id: numbe
     store.units.notes(id),
     store.units.settledNotes(id, MOST_SETTLED),
     store.callbacks.openOf(id),
-    touchedPlaces(store, whole),
+    touchedPlaces(store, whole, papers),
   ]);
   return done({
     unit: unitView(whole),

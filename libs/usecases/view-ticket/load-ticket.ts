@@ -5,7 +5,7 @@ import type { Clock } from '../clock';
 import { moneySettingsOf } from '../estimate-work/money-settings';
 import type { FlagRow, PartRow, PickRow, PlaceRecordRow, PositionRow, Tables, TicketRow } from '../ports/index';
 import { partKeysOf, type Names } from '../rule-on-unit/index';
-import { loadUnit, type WholeUnit } from '../view-unit/index';
+import { loadUnit, type WholeUnit, type Papers } from '../view-unit/index';
 
 /** A ticket with everything its gates and its page rest on, judged by the rulebook of now. */
 export interface WholeTicket extends WholeUnit, Names {
@@ -32,23 +32,28 @@ export async function loadTicket(
   return loadAround(tables, clock, ticket);
 }
 
-/** The same for a ticket whose own columns were read already. `alsoParts` are further parts whose names are wanted. */
+/** The same for a ticket whose own columns were read already. `alsoParts` are further parts whose names are wanted; without `papers` they are read now. */
 export async function loadAround(
   tables: Tables,
   clock: Clock,
   ticket: TicketRow,
   alsoParts: readonly number[] = [],
+  papers?: Papers,
 ): Promise<WholeTicket> {
   const { id } = ticket;
   const [whole, records, picks, flags, money] = await Promise.all([
-    loadUnit(tables, clock, ticket.unitId),
+    loadUnit(tables, clock, ticket.unitId, papers),
     tables.tickets.records(id),
     tables.tickets.picks(id),
     tables.flags.ofTicket(id),
     moneySettingsOf(tables),
   ]);
   if (!whole) throw new Error(`ticket ${ticket.number} has no unit`);
-  const parts = await readParts(tables, [...partIdsOf(records, picks), ...alsoParts], partKeysOf(whole.rulings));
+  const parts = await readParts(
+    papers ?? tables.catalogue,
+    [...partIdsOf(records, picks), ...alsoParts],
+    partKeysOf(whole.rulings),
+  );
   return { ...whole, ticket, records, picks, flags, money, ...parts };
 }
 
@@ -60,11 +65,12 @@ function partIdsOf(records: readonly PlaceRecordRow[], picks: readonly PickRow[]
 }
 
 /** Parts by id and by key: those recorded or picked, and those the rulings name. */
-async function readParts(tables: Tables, ids: readonly number[], keys: readonly string[]) {
-  const [byId, byKey] = await Promise.all([
-    tables.catalogue.partsByIds([...new Set(ids)]),
-    tables.catalogue.partsByKeys(keys),
-  ]);
+async function readParts(
+  from: Pick<Papers, 'partsByIds' | 'partsByKeys'>,
+  ids: readonly number[],
+  keys: readonly string[],
+) {
+  const [byId, byKey] = await Promise.all([from.partsByIds([...new Set(ids)]), from.partsByKeys(keys)]);
   return {
     partsById: new Map(byId.map((part) => [part.id, part])),
     partsByKey: new Map([...byId, ...byKey].map((part) => [part.key, part])),

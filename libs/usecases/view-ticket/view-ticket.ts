@@ -6,12 +6,13 @@ import type { Ports } from '../run';
 import { KEEP_SHELF } from '../ports/session-store';
 import type { Tables } from '../ports/store';
 import { partKeysOf } from '../rule-on-unit/index';
+import { residentPapers } from '../view-unit/index';
 import { loadAround, type WholeTicket } from './load-ticket';
 import { ticketView } from './ticket-view';
 
 /** The whole ticket as the page shows it, judged by the papers of today. */
 export async function viewTicket({ store, clock }: Ports, actor: Actor, id: number): Promise<Outcome<TicketView>> {
-  const row = await store.tickets.byId(id);
+  const [row, papers] = await Promise.all([store.tickets.byId(id), residentPapers(store, clock)]);
   const sight = sightOf(actor);
   if (!row || (sight !== null && row.locationId !== sight)) return noSuchTicket(id);
   const [before, events, notes, earlier, revisions, photos] = await Promise.all([
@@ -23,12 +24,12 @@ export async function viewTicket({ store, clock }: Ports, actor: Actor, id: numb
     store.photos.ofTicket(id),
   ]);
   const partIds = before.flatMap(({ partId }) => (partId === null ? [] : [partId]));
-  const whole = await loadAround(store, clock, row, partIds);
+  const whole = await loadAround(store, clock, row, partIds, papers);
   const [shelf, waits, spares, touched] = await Promise.all([
     shelfWords(store, whole),
     store.waits.ofTicket(id),
     store.tickets.spares(row.unitId),
-    touchedPlaces(store, whole),
+    touchedPlaces(store, whole, papers),
   ]);
   return done(ticketView(whole, { before, events, notes, earlier, revisions, photos, shelf, waits, spares, touched }));
 }

@@ -1,2 +1,3 @@
 export * from './load-unit';
 export * from './unit-view';
+export * from './papers';

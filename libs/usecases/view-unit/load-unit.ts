@@ -1,10 +1,11 @@
 import type { Evidence, PreparedShop } from '../../build-date';
 import type { Day } from '../../day';
 import type { Ruling, UnitFacts } from '../../fit-rules';
-import { evidenceOf, factsOfUnit, inferUnit, preparedShop, type InferredUnit } from '../build-days/index';
+import { evidenceOf, factsOfUnit, inferUnit, type InferredUnit } from '../build-days/index';
 import type { Clock } from '../clock';
 import type { EvidenceRow, PositionRow, Tables, UnitRow } from '../ports/index';
-import { loadRulebook, type LoadedRulebook } from '../rulebook';
+import type { LoadedRulebook } from '../rulebook';
+import { papersOf, type Papers } from './papers';
 
 /** A unit with its evidence, what that says, and the ruling for each of its positions. */
 export interface WholeUnit {
@@ -24,16 +25,15 @@ export interface WholeUnit {
   readonly today: Day;
 }
 
-/** Reads a unit whole; null when there is none. */
-export async function loadUnit(tables: Tables, clock: Clock, id: number): Promise<WholeUnit | null> {
-  const [unit, evidenceRows, shop, rulebook] = await Promise.all([
+/** Reads a unit whole, by the papers as they stand unless some are given; null when there is none. */
+export async function loadUnit(tables: Tables, clock: Clock, id: number, papers?: Papers): Promise<WholeUnit | null> {
+  const [unit, evidenceRows, { shop, rulebook, positionsOf }] = await Promise.all([
     tables.units.byId(id),
     tables.units.evidence(id),
-    preparedShop(tables),
-    loadRulebook(tables, clock),
+    papers ?? papersOf(tables, clock),
   ]);
   if (!unit) return null;
-  const positionList = unit.line ? await tables.catalogue.positionsOf(unit.line.id) : [];
+  const positionList = unit.line ? await positionsOf(unit.line) : [];
   const facts = factsOfUnit(unit);
   const evidence = evidenceOf(unit, evidenceRows);
   const today = clock.today();
