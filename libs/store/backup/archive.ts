@@ -25,8 +25,8 @@ export type Put = (name: string, content: Buffer) => Promise<void>;
 export const pieceName = (table: string, n: number): string => `tables/${table}/${String(n).padStart(6, '0')}.copy`;
 
 /**
- * Writes an archive, for its owner's eyes alone. It stands under its name only once it is whole and on the disk; what was
- * broken off is removed.
+ * Writes an archive, for its owner's eyes alone. It stands under its name only once it is whole, on the disk, and was read
+ * again; what was broken off, or reads otherwise than it was written, is removed. Answers what was read.
  */
 export async function writeArchive(file: string, fill: (put: Put) => Promise<Manifest>): Promise<Manifest> {
   const draft = `${file}.part`;
@@ -43,8 +43,9 @@ export async function writeArchive(file: string, fill: (put: Put) => Promise<Man
     archive.finalize();
     await written;
     await toDisk(draft);
+    const read = await checkArchive(draft);
     await rename(draft, file);
-    return manifest;
+    return read;
   } catch (error) {
     archive.destroy();
     await written.catch(() => undefined);

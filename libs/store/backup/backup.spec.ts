@@ -12,6 +12,7 @@ import { schemaDiff } from '../migrate/schema-diff';
 import { withDatabaseName } from '../migrate';
 import { openStore } from '../open-store';
 import { seedIfEmpty } from '../seed';
+import { pieceName, writeArchive } from './archive';
 import { makeBackup, restoreBackup } from './index';
 
 jest.setTimeout(120_000);
@@ -187,6 +188,25 @@ describe('a shop, backed up and put back', () => {
       ) as string,
     });
     expect(await picture(database.pool)).toEqual(before);
+  });
+
+  it('leaves nothing under its name, nor beside it, when it reads otherwise than it was written', async () => {
+    const file = fileOf('written-wrong');
+    const [sha256, none] = ['0'.repeat(64), { rows: 0, head: null }];
+    const unit = { name: 'unit', columns: ['id'], rows: 1, sha256 };
+    const wrong = {
+      format: 'revright-backup',
+      version: 1,
+      takenAt: '2026-11-20T00:00:00.000Z',
+      postgres: '18',
+    } as const;
+    const written = writeArchive(file, async (put) => {
+      await put(pieceName('unit', 1), Buffer.from('1\n'));
+      const migrations = [{ name: 'first', checksum: sha256 }];
+      return { ...wrong, migrations, rulebookRevision: null, trail: none, tables: [unit], sequences: [] };
+    });
+    await expect(written).rejects.toThrow('is damaged: its table unit is not as it was written');
+    expect(readdirSync(folder).filter((name) => name.startsWith('written-wrong'))).toEqual([]);
   });
 
   it('is refused when a byte of it is another, before anything is touched', async () => {

@@ -1,5 +1,5 @@
 import { Client, type ClientBase } from 'pg';
-import { checkArchive, pieceName, writeArchive, type Put } from './archive';
+import { pieceName, writeArchive, type Put } from './archive';
 import { BACKUP_VERSION, type Manifest, type TableOfBackup } from './manifest';
 import { copyOut, speakPlainly, tablesOf, type TableShape } from './tables-of';
 
@@ -12,8 +12,8 @@ export type BackupResult =
 
 /**
  * Copies the whole shop, photos included, into one file, as it stood at one moment, while everybody goes on working. Asks
- * for the address of the owner of the tables: nobody else may read them all. The file is read again afterwards, and what
- * it holds compared with its checksums. Nothing is left behind when it fails.
+ * for the address of the owner of the tables: nobody else may read them all. The file is read again before
+ * it gets its name, and what it holds compared with its checksums. Nothing is left behind when it fails.
  */
 export async function makeBackup(ownerUrl: string, file: string): Promise<BackupResult> {
   const client = new Client({ connectionString: ownerUrl, application_name: 'revright backup' });
@@ -26,12 +26,12 @@ export async function makeBackup(ownerUrl: string, file: string): Promise<Backup
     await speakPlainly(client);
     // Without it the walls between locations would show no row at all, and not say so.
     await client.query(`SELECT set_config('revright.sight', 'all', true)`);
-    await writeArchive(file, (put) => copyAll(client, put));
+    const manifest = await writeArchive(file, (put) => copyAll(client, put));
     await client.query('COMMIT');
+    return { ok: true, manifest };
   } finally {
     await client.end();
   }
-  return { ok: true, manifest: await checkArchive(file) };
 }
 
 async function whyNot(client: ClientBase): Promise<string | null> {

@@ -1,5 +1,6 @@
 import type { BulkOwner, BulkStore } from '../../usecases';
 import type { Db } from '../db';
+import { takeIds } from '../take-ids';
 
 export function ownerActions(db: Db): Pick<BulkStore, 'owners' | 'insertOwners' | 'updateOwners'> {
   return {
@@ -26,13 +27,6 @@ export function ownerActions(db: Db): Pick<BulkStore, 'owners' | 'insertOwners' 
         WHERE o.id = r.id AND o.erased_at IS NULL`;
     },
   };
-}
-
-/** Takes so many ids, so that rows which name each other can be written as sets. */
-export async function takeIds(db: Db, table: string, count: number): Promise<readonly number[]> {
-  const rows = await db.$queryRaw<{ id: number }[]>`
-    SELECT nextval(pg_get_serial_sequence(${table}, 'id'))::int AS id FROM generate_series(1, ${count}::int)`;
-  return rows.map(({ id }) => id);
 }
 
 export const withIds = (rows: readonly object[], ids: readonly number[]): string =>

@@ -1,7 +1,8 @@
 import type { BulkStore, BulkTicket } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
-import { takeIds, withIds } from './bulk-owners';
+import { takeIds } from '../take-ids';
+import { withIds } from './bulk-owners';
 import { refreshMany } from './refresh-many';
 
 export function ticketActions(

@@ -3,7 +3,8 @@ import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { envelopeColumns, writeDaySet } from '../units/day-set-text';
 import { squeeze } from '../units/unit-store';
-import { takeIds, withIds } from './bulk-owners';
+import { takeIds } from '../take-ids';
+import { withIds } from './bulk-owners';
 
 type Actions = Pick<
   BulkStore,

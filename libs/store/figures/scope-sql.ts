@@ -3,7 +3,7 @@ import type { FigureScope } from '../../usecases';
 import { Prisma } from '../generated/client';
 
 /** The instant at which a day begins in the shop's time zone. */
-export const startOf = (day: Day, zone: string): Prisma.Sql =>
+const startOf = (day: Day, zone: string): Prisma.Sql =>
   Prisma.sql`(${formatDay(day)}::timestamp AT TIME ZONE ${zone}::text)`;
 
 /** The instant in the column lies within the days. */

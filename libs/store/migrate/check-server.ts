@@ -26,7 +26,7 @@ export async function checkServer(databaseUrl: string): Promise<ServerProblem | 
 const reasonOf = (error: Error & { code?: string }): string => error.message || error.code || 'no answer';
 
 /** The problem in one sentence. */
-export function serverProblemSentence(problem: ServerProblem, variable = 'DATABASE_URL'): string {
+export function serverProblemSentence(problem: ServerProblem, variable: string): string {
   return problem.code === 'too-old'
     ? `${variable} leads to PostgreSQL ${problem.version}, but ${OLDEST} or newer is needed.`
     : `The PostgreSQL of ${variable} cannot be used (${problem.reason}).`;

@@ -2,7 +2,7 @@ import type { SheetKind } from '../../sheets';
 import type { Db } from '../db';
 
 /** What stands where a person's name, or words about the person, stood. */
-export const ERASED = 'erased';
+const ERASED = 'erased';
 
 /** Kinds of spreadsheet that name people or repeat what they said. */
 const KINDS_WITH_PEOPLE: readonly SheetKind[] = ['owners', 'tickets'];

@@ -1,4 +1,5 @@
 import type { Db } from '../db';
+import { takeIds } from '../take-ids';
 import { Prisma } from '../generated/client';
 
 /** Rows that go over in one statement; more would only make the text of it larger. */
@@ -17,13 +18,6 @@ export async function insertRows(db: Db, table: string, columns: Columns, rows: 
     await db.$executeRaw`
       INSERT INTO ${into} (${list}) SELECT ${list} FROM jsonb_to_recordset(${chunk}::jsonb) AS r(${record})`;
   }
-}
-
-/** Takes so many ids from a table's sequence, so that rows which name each other can be written in any order. */
-export async function takeIds(db: Db, table: string, count: number): Promise<readonly number[]> {
-  const rows = await db.$queryRaw<{ id: number }[]>`
-    SELECT nextval(pg_get_serial_sequence(${table}, 'id'))::int AS id FROM generate_series(1, ${count}::int)`;
-  return rows.map(({ id }) => id);
 }
 
 /** Takes an id for each key and remembers which is whose. */

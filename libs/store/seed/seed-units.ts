@@ -5,7 +5,8 @@ import { evidenceOf, inferUnit } from '../../usecases';
 import type { Db } from '../db';
 import { envelopeColumns, writeDaySet } from '../units/day-set-text';
 import { squeeze } from '../units/unit-store';
-import { insertRows, takeIds, type IdsByKey } from './insert-rows';
+import { takeIds } from '../take-ids';
+import { insertRows, type IdsByKey } from './insert-rows';
 import type { CatalogueIds } from './seed-catalogue';
 
 type DemoUnit = DemoShop['units'][number];

@@ -5,16 +5,14 @@ import { Prisma } from '../generated/client';
 import { iso } from '../tickets/iso';
 import { PART } from './item-columns';
 
-const WOKEN_AT = Prisma.sql`CASE WHEN w.woken_at IS NOT NULL THEN ${iso('w.woken_at')} END`;
-
 export function waitStore(db: Db): WaitStore {
   return {
     ofTicket: (ticketId) => db.$queryRaw<PartWaitView[]>`
-      SELECT w.id, ${PART} AS part, o.code AS position, w.pieces, ${iso('w.since')} AS since, ${WOKEN_AT} AS "wokenAt"
+      SELECT w.id, ${PART} AS part, o.code AS position, w.pieces, ${iso('w.since')} AS since, ${iso('w.woken_at')} AS "wokenAt"
       FROM part_wait w JOIN part p ON p.id = w.part_id LEFT JOIN position o ON o.id = w.position_id
       WHERE w.ticket_id = ${ticketId} AND w.ended_at IS NULL ORDER BY w.id`,
     ofItem: (itemId) => db.$queryRaw<(ShelfHolder & { since: string; wokenAt: string | null })[]>`
-      SELECT t.id AS "ticketId", t.number AS ticket, w.pieces, ${iso('w.since')} AS since, ${WOKEN_AT} AS "wokenAt"
+      SELECT t.id AS "ticketId", t.number AS ticket, w.pieces, ${iso('w.since')} AS since, ${iso('w.woken_at')} AS "wokenAt"
       FROM shelf_item i
       JOIN part_wait w ON w.location_id = i.location_id AND w.part_id = i.part_id AND w.ended_at IS NULL
       JOIN ticket t ON t.id = w.ticket_id

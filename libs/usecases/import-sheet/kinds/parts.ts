@@ -28,6 +28,7 @@ import {
   type OpenKind,
 } from '../kind-work';
 import { newRevision } from '../new-revision';
+import { withZeros } from './eaten-zeros';
 
 /** A part number as its maker's rules read it, or why they cannot. */
 export type ReadNumber =
@@ -97,13 +98,6 @@ export function readNumber(
 function numberOf({ values }: ReadSheetRow, makers: ReadonlyMap<string, NumberRules>): ReadNumber {
   const { maker, number } = values as unknown as PartSheetRow;
   return readNumber(number, maker, makers);
-}
-
-/** Keys of the same number with the zeros that a spreadsheet may have eaten. */
-function withZeros({ key, canonical }: { key: string; canonical: string }): string[] {
-  if (!/^[1-9]\d*$/.test(canonical)) return [];
-  const maker = key.slice(0, key.length - canonical.length);
-  return ['0', '00', '000', '0000'].map((zeros) => maker + zeros + canonical);
 }
 
 function weighPart(

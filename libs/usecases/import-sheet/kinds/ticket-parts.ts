@@ -1,5 +1,6 @@
 import { choosePart, partReadings, type ChosenPart, type NumberRules, type PartReading } from '../../../part-number';
 import type { PartRow, Tables } from '../../ports/index';
+import { withZeros } from './eaten-zeros';
 
 /** Part numbers of tickets, read as at the bench: by the line's maker first, then by the others. */
 export class TicketParts {
@@ -29,9 +30,8 @@ export class TicketParts {
     for (const text of texts) {
       if (!text || this.looked.has(text)) continue;
       this.looked.add(text);
-      for (const { key, canonical } of partReadings(text, this.rules, null)) {
-        keys.add(key);
-        for (const zeros of zerosFor(canonical)) keys.add(key.slice(0, key.length - canonical.length) + zeros);
+      for (const reading of partReadings(text, this.rules, null)) {
+        for (const key of [reading.key, ...withZeros(reading)]) keys.add(key);
       }
     }
     if (keys.size === 0) return;
@@ -46,12 +46,11 @@ export class TicketParts {
   }
 
   /** The listed part that this number is with the zeros a spreadsheet may have eaten; null when the number is known. */
-  zerosEaten({ key, canonical }: PartReading): PartRow | null {
-    if (this.known.has(key)) return null;
-    const maker = key.slice(0, key.length - canonical.length);
+  zerosEaten(reading: PartReading): PartRow | null {
+    if (this.known.has(reading.key)) return null;
     return (
-      zerosFor(canonical)
-        .map((padded) => this.known.get(maker + padded))
+      withZeros(reading)
+        .map((key) => this.known.get(key))
         .find((part) => part?.listed) ?? null
     );
   }
@@ -71,8 +70,4 @@ export class TicketParts {
     this.fresh.clear();
     return all;
   }
-}
-
-function zerosFor(canonical: string): string[] {
-  return /^[1-9]\d*$/.test(canonical) ? ['0', '00', '000', '0000'].map((zeros) => zeros + canonical) : [];
 }
