@@ -4,7 +4,7 @@ import { preparedShop } from '../build-days/index';
 import type { LineRow, PartRow, PositionRow, ShopMark, Tables } from '../ports/index';
 
 /** Most answers that are kept, of questions up to this length; the oldest goes first. */
-const MOST_ANSWERS = 300;
+const MOST_ANSWERS = 100;
 const LONGEST_QUESTION = 2_000;
 
 /**
