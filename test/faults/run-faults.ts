@@ -17,6 +17,7 @@ import { deliveredTwice } from './kinds/f13-delivered-twice';
 import { cannotBeJudged } from './kinds/f14-cannot-be-judged';
 import { wrongClocks } from './kinds/f15-wrong-clocks';
 import { malformedRequests } from './kinds/f16-malformed-requests';
+import { modelOfTheShop } from './kinds/f17-model-of-the-shop';
 import { rollingRestart } from './kinds/f20-rolling-restart';
 import { backupAndRestore } from './kinds/f21-backup-and-restore';
 import { migratedAtWork } from './kinds/f22-migrated-at-work';
@@ -38,6 +39,7 @@ export const FAULTS: readonly Fault[] = [
   cannotBeJudged,
   wrongClocks,
   malformedRequests,
+  modelOfTheShop,
   rollingRestart,
   backupAndRestore,
   migratedAtWork,
