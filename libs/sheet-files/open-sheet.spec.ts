@@ -1,6 +1,7 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import writeXlsxFile from 'write-excel-file/node';
 import type { Cell } from '../sheets';
 import { openSheet } from './open-sheet';
@@ -14,9 +15,11 @@ const write = writeXlsxFile as unknown as (rows: readonly (readonly object[])[])
 const NOTHING = { value: null };
 
 /** Rows of a workbook that the library of another author has written, without the heading. */
-async function rowsOf(rows: readonly (readonly object[])[], name: string): Promise<(readonly Cell[])[]> {
+const rowsOf = async (rows: readonly (readonly object[])[], name: string) => rowsIn(await write(rows).toBuffer(), name);
+
+async function rowsIn(workbook: Uint8Array, name: string): Promise<(readonly Cell[])[]> {
   const path = join(folder, name);
-  await writeFile(path, await write(rows).toBuffer());
+  await writeFile(path, workbook);
   const read: (readonly Cell[])[] = [];
   for await (const batch of (await openSheet(path, name)).rows) read.push(...batch.map(({ cells }) => cells));
   return read;
@@ -37,6 +40,20 @@ describe('a workbook', () => {
       [{ date: '2024-02-29' }, 14, '00123', true],
       [{ date: '1999-12-31' }, 0.5, 'a & b <c>'],
     ]);
+  });
+
+  it('counts its days from 1904 where it says so', async () => {
+    const written = await write([
+      [{ value: 'Fitted on' }],
+      [{ value: new Date('2024-02-29T00:00:00Z'), type: Date, format: 'yyyy-mm-dd' }],
+    ]).toBuffer();
+    const files = unzipSync(written);
+    const workbook = strFromU8(files['xl/workbook.xml']!);
+    const said = workbook.replace('<workbookPr', '<workbookPr date1904="1"');
+    expect(said).not.toBe(workbook);
+    files['xl/workbook.xml'] = strToU8(said);
+    // The number of a day is 1,462 less when counted from 1904 (ECMA-376 part 1, 18.17.4.1, from memory).
+    expect(await rowsIn(zipSync(files), 'from-1904.xlsx')).toEqual([[{ date: '2028-03-01' }]]);
   });
 
   it('of very many rows is read to its end', async () => {

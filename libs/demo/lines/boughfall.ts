@@ -54,6 +54,7 @@ function driveLine({ ago }: Calendar): PositionRoom[] {
       rules: [
         says('manual', '620.010.08', {
           bars: [['620.010.20', 'breaks-later', 'the gear box lets go first']],
+          voids: ['620.010.20'],
           action: 'stop-use',
         }),
         says('list', '620.010.08', { notFitted: 'overrun' }),

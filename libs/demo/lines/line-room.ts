@@ -31,6 +31,8 @@ export interface Terms {
   readonly notFitted?: string;
   readonly allows?: readonly string[];
   readonly bars?: readonly (readonly [part: string, reason: BarReason, note: string])[];
+  /** Those of the barred numbers that end the maker's warranty. */
+  readonly voids?: readonly string[];
   readonly action?: Action;
   /** Numbers of earlier rules of the same position, counted from 1. */
   readonly replaces?: readonly number[];

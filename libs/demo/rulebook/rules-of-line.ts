@@ -58,7 +58,10 @@ export function ruleOf(
     source: sourceKey(line, name),
     required: part === null ? null : key(part),
     allowed: (terms.allows ?? []).map(key),
-    barred: (terms.bars ?? []).map(([number, reason, note]) => ({ part: key(number), reason, note })),
+    barred: (terms.bars ?? []).map(([number, reason, note]) => ({
+      ...{ part: key(number), reason, note },
+      ...(terms.voids?.includes(number) ? { voidsWarranty: true as const } : {}),
+    })),
     action: terms.action ?? 'nothing',
     replaces: (terms.replaces ?? []).map((other) => ruleKey(line, position.code, other)),
   };
