@@ -11,7 +11,7 @@ const PATIENCE_MS = 40;
  * Keeps whoever works by keys or by ear where they are. A browser drops the focus when what has it is taken off the page
  * or is switched off, and the next key then begins somewhere else or nowhere. Here the same thing gets it back when it
  * can be pressed again, else the nearest thing around it that is still there; after a dialog, what had the focus before
- * it. A focus somebody gave away themselves, by pressing on the paper beside things, is left alone.
+ * it. A focus that was given away, by pressing on the paper beside things or by a field that lets go, is left alone.
  *
  * Returns how to stop.
  */
@@ -26,6 +26,14 @@ export function keepFocus(): () => void {
     here = now;
   };
   const forget = () => (here = []);
+  // Asked a turn later: by then what was taken off the page or switched off shows it, and all else has let go.
+  const noteLeaving = ({ target, relatedTarget }: FocusEvent) => {
+    if (relatedTarget !== null || !(target instanceof HTMLElement)) return;
+    window.setTimeout(() => {
+      const letGo = target.isConnected && target.checkVisibility() && !target.matches(':disabled');
+      if (letGo && here[0] === target && document.hasFocus() && document.activeElement === document.body) forget();
+    });
+  };
   const restore = () => {
     if (document.activeElement !== document.body || here[0] === undefined || isBusy(here[0])) return;
     const place = holderIn(here) ?? (inDialog(here) ? holderIn(beforeDialog) : undefined);
@@ -40,12 +48,14 @@ export function keepFocus(): () => void {
   const watch = new MutationObserver(look);
 
   document.addEventListener('focusin', noteFocus);
+  document.addEventListener('focusout', noteLeaving);
   document.addEventListener('pointerdown', forget, true);
   watch.observe(document.body, { childList: true, subtree: true, attributeFilter: ['disabled'] });
   return () => {
     window.clearTimeout(timer);
     watch.disconnect();
     document.removeEventListener('focusin', noteFocus);
+    document.removeEventListener('focusout', noteLeaving);
     document.removeEventListener('pointerdown', forget, true);
   };
 }
