@@ -124,10 +124,15 @@ describe('guessing at the sign-in', () => {
   it('19: two hundred sign-ins at once leave the other routes answering, and overload none', async () => {
     shop.clock.nowMs += 120_000;
     let [atOnce, most] = [0, 0];
+    let letThrough: () => void = () => undefined;
+    const met = new Promise<void>((resolve) => (letThrough = resolve));
     const real: Passwords = {
       hash: (password) => passwords.hash(password),
       verify: async (hash, password) => {
         most = Math.max(most, ++atOnce);
+        // However slowly they come in on a busy machine, more meet here than are worked on or wait.
+        if (most >= 60) letThrough();
+        await met;
         return passwords.verify(hash, password).finally(() => atOnce--);
       },
     };
