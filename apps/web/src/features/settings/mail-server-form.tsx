@@ -1,4 +1,4 @@
-import { Button, PasswordInput, TextInput } from '@mantine/core';
+import { Button, TextInput } from '@mantine/core';
 import { useState, type FormEvent } from 'react';
 import { LINE_SECURITIES, type MailServerView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
@@ -125,7 +125,8 @@ function ServerFields({ typed, set, password }: ServerFieldsProps) {
         autoCapitalize="none"
         onChange={(event) => set({ login: event.currentTarget.value })}
       />
-      <PasswordInput
+      <TextInput
+        type="password"
         label="Its password"
         description={
           password === 'kept' ? 'One is kept and shown to nobody. Empty: it stays.' : 'It is shown to nobody again.'
