@@ -52,10 +52,12 @@ function Settings() {
           {(data) => <PrintSettingsForm settings={data} />}
         </QueryView>
       </section>
-      <QueryView query={money} what="the money settings">
-        {(data) => <MoneyForm money={data} />}
-      </QueryView>
-      {mayExport ? <BooksDownload /> : null}
+      <div style={{ marginTop: '2rem' }}>
+        <QueryView query={money} what="the money settings">
+          {(data) => <MoneyForm money={data} />}
+        </QueryView>
+        {mayExport ? <BooksDownload /> : null}
+      </div>
       {mayMail ? <Mail /> : null}
       {mayForget ? <KeptOwners /> : null}
     </>

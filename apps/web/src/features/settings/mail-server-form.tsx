@@ -20,8 +20,8 @@ export function MailServerForm({ settled }: { settled: MailServerView }) {
     if (server) settle.mutate({ server }, { onSuccess: filled.fill });
   };
   return (
-    <div className={classes.form}>
-      <form onSubmit={submit}>
+    <>
+      <form onSubmit={submit} className={classes.form}>
         <fieldset className={classes.part}>
           <legend>E-mails to owners</legend>
           <InForce settled={settled} />
@@ -32,29 +32,29 @@ export function MailServerForm({ settled }: { settled: MailServerView }) {
           />
           <Overtaken filled={filled} error={settle.error} />
           {settle.isSuccess ? <p role="status">Kept. The next e-mail goes by it.</p> : null}
-          <div className="bar">
-            <Button
-              type="submit"
-              variant="filled"
-              loading={settle.isPending}
-              disabled={server === null || overtakenBy !== null}
-            >
-              Keep the mail server
-            </Button>
-            {settled.server ? (
-              <Button
-                loading={settle.isPending}
-                disabled={overtakenBy !== null}
-                onClick={() => settle.mutate({ server: null }, { onSuccess: filled.fill })}
-              >
-                Use none any more
-              </Button>
-            ) : null}
-          </div>
         </fieldset>
+        <div className="bar">
+          <Button
+            type="submit"
+            variant="filled"
+            loading={settle.isPending}
+            disabled={server === null || overtakenBy !== null}
+          >
+            Keep the mail server
+          </Button>
+          {settled.server ? (
+            <Button
+              loading={settle.isPending}
+              disabled={overtakenBy !== null}
+              onClick={() => settle.mutate({ server: null }, { onSuccess: filled.fill })}
+            >
+              Use none any more
+            </Button>
+          ) : null}
+        </div>
       </form>
       {settled.server || settled.environment ? <Trial /> : null}
-    </div>
+    </>
   );
 }
 
@@ -159,7 +159,7 @@ function Trial() {
     tryOut.mutate(to.trim());
   };
   return (
-    <form onSubmit={submit}>
+    <form onSubmit={submit} className={classes.form}>
       <fieldset className={classes.part}>
         <legend>A trial letter</legend>
         <TextInput
@@ -173,12 +173,12 @@ function Trial() {
         {tryOut.data ? (
           <p role="status">{`${tryOut.data.server} has taken it. See whether it arrives at ${tryOut.data.to}.`}</p>
         ) : null}
-        <div className="bar">
-          <Button type="submit" loading={tryOut.isPending} disabled={to.trim() === ''}>
-            Send a trial letter
-          </Button>
-        </div>
       </fieldset>
+      <div className="bar">
+        <Button type="submit" loading={tryOut.isPending} disabled={to.trim() === ''}>
+          Send a trial letter
+        </Button>
+      </div>
     </form>
   );
 }
