@@ -6,10 +6,11 @@ import type { Config } from './read-config';
 /**
  * The 32 bytes that secrets are sealed with: those of the environment, else those of the file `key` in the data folder,
  * which is made when there is none. It is made whole or not at all, so that two processes that start together end up
- * with the same one. Throws one sentence when the file holds anything else.
+ * with the same one. Throws one sentence when the file holds anything else, or when there is neither key nor folder.
  */
-export function keyOf({ key, dataFolder }: Pick<Config, 'key' | 'dataFolder'>): Buffer {
+export function keyOf({ key, dataFolder }: Partial<Pick<Config, 'key' | 'dataFolder'>>): Buffer {
   if (key !== undefined) return Buffer.from(key, 'hex');
+  if (dataFolder === undefined) throw new Error('The program was started without a key.');
   const file = join(dataFolder, 'key');
   const text = (readIfThere(file) ?? made(file)).trim();
   if (!/^[0-9a-f]{64}$/i.test(text)) throw new Error(`The file ${file} holds no key of 64 hexadecimal digits.`);

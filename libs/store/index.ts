@@ -6,7 +6,7 @@ export { loggable } from './log-error';
 export { actingAs, asProgram, type Acting, type Sight } from './audit/acting';
 export { verifyTrail, verifyTrailAt, type TrailFault, type TrailReport } from './audit/verify-trail';
 export { hashPassword, passwords, PasswordsBusyError } from './people/passwords';
-export { sealsWith } from './people/seals';
+export { sealsOf, sealsWith } from './people/seals';
 export { copyRows } from './installs/scan/copy-rows';
 export { scanQuery } from './installs/scan/scan-installs';
 export * from './seed';

@@ -2,10 +2,9 @@ import { Module, type DynamicModule } from '@nestjs/common';
 import { openCourier } from '../../../libs/courier';
 import { openMailer } from '../../../libs/mail';
 import { openPress } from '../../../libs/press';
-import { passwords } from '../../../libs/store';
+import { passwords, sealsOf } from '../../../libs/store';
 import { USUAL_SESSION_RULES } from '../../../libs/usecases';
 import { securityLog } from './auth/security-log';
-import { sealsOf } from './renew-seals';
 import { openId } from './session/open-id';
 import { shopClock } from './shop-clock';
 import {

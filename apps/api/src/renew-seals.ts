@@ -1,10 +1,6 @@
-import { keyBeforeOf, keyOf, type Config } from '../../../libs/config';
-import { asProgram, sealsWith } from '../../../libs/store';
+import type { Config } from '../../../libs/config';
+import { asProgram, sealsOf } from '../../../libs/store';
 import { renewSeals, type Store } from '../../../libs/usecases';
-
-/** The key of today, and that of before while what it sealed is sealed anew. */
-export const sealsOf = (config: Pick<Config, 'key' | 'keyBefore' | 'dataFolder'>) =>
-  sealsWith(() => keyOf(config), keyBeforeOf(config));
 
 /** After the key was changed: seals everything with the new one; sentences for the console. Nothing without a key from before. */
 export async function sealWithNewKey(store: Store, config: Config): Promise<readonly string[]> {

@@ -1,4 +1,4 @@
-import { keyBeforeOf, keyOf, type Config } from '../../../libs/config';
+import type { Config } from '../../../libs/config';
 import { dayOfInstant } from '../../../libs/day';
 import {
   checkRedis,
@@ -12,7 +12,7 @@ import {
 } from '../../../libs/queue';
 import { openMailer } from '../../../libs/mail';
 import { openCourier } from '../../../libs/courier';
-import { asProgram, sealsWith } from '../../../libs/store';
+import { asProgram, sealsOf } from '../../../libs/store';
 import {
   deliverNextEvent,
   dropOldSheets,
@@ -25,7 +25,6 @@ import {
   type Mailer,
   type MailServer,
   type Ports,
-  type Seals,
   type Store,
 } from '../../../libs/usecases';
 import { handlersOn } from './handlers';
@@ -106,14 +105,6 @@ function mailDesk(): (server: MailServer | null) => Mailer | null {
     open = server === null ? null : { to, mailer: openMailer(server) };
     return open?.mailer ?? null;
   };
-}
-
-function sealsOf({ key, keyBefore, dataFolder }: WorkerOptions['config']): Seals {
-  const theKey = () => {
-    if (dataFolder === undefined && key === undefined) throw new Error('The worker was started without a key.');
-    return keyOf({ key, dataFolder: dataFolder ?? '' });
-  };
-  return sealsWith(theKey, keyBeforeOf({ keyBefore }));
 }
 
 /** Posts events to other programs, several at once, since each may be long in answering. */

@@ -1,9 +1,14 @@
 import { createCipheriv, createDecipheriv, randomBytes } from 'node:crypto';
+import { keyBeforeOf, keyOf, type Config } from '../../config';
 import type { Seals } from '../../usecases';
 
 const ALGORITHM = 'aes-256-gcm';
 const NONCE_BYTES = 12;
 const TAG_BYTES = 16;
+
+/** Seals under the key of today, and opens with that of before while what it sealed is sealed anew. */
+export const sealsOf = (config: Partial<Pick<Config, 'key' | 'keyBefore' | 'dataFolder'>>): Seals =>
+  sealsWith(() => keyOf(config), keyBeforeOf(config));
 
 /**
  * Seals with AES-256-GCM under a key of 32 bytes, which is asked for when it is first needed: nonce, tag and text, as

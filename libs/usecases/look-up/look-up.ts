@@ -20,7 +20,8 @@ import { ResidentCatalogue } from './resident-catalogue';
 export async function lookUp({ store, clock }: Ports, request: LookUpRequest): Promise<Outcome<LookUpAnswer>> {
   const mark = await store.catalogue.mark();
   const catalogue = ResidentCatalogue.at(store, mark);
-  const question = JSON.stringify([mark.rulebook.stamp, mark.threshold, clock.today(), request]);
+  const today = clock.today();
+  const question = JSON.stringify([mark.rulebook.stamp, mark.threshold, today, request]);
   const known = catalogue.answerTo(question);
   if (known) return done(known);
   const line = await catalogue.line(request.lineCode);
@@ -32,7 +33,6 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
   const about = { serial: request.serial || null, line, maker: line.maker };
   const evidence = readEvidenceOf(request, line);
   if (!evidence.ok) return evidence;
-  const today = clock.today();
   const [positions, shop, rulebook] = await Promise.all([
     catalogue.positionsOf(line),
     catalogue.shop(),

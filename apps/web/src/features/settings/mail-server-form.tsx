@@ -31,7 +31,11 @@ export function MailServerForm({ settled }: { settled: MailServerView }) {
             password={settled.server?.password ?? 'none'}
           />
           <Overtaken filled={filled} error={settle.error} />
-          {settle.isSuccess ? <p role="status">Kept. The next e-mail goes by it.</p> : null}
+          {settle.isSuccess ? (
+            <p role="status">
+              {settle.data.server ? 'Kept. The next e-mail goes by it.' : 'No server is kept any more.'}
+            </p>
+          ) : null}
         </fieldset>
         <div className="bar">
           <Button
