@@ -1,10 +1,10 @@
 import { once } from 'node:events';
 import type { ChildProcess } from 'node:child_process';
+import { freePort } from '../../../libs/store/embedded';
 import { bulletin, rule } from '../../recheck/small-shop';
 import { signIn } from '../at-the-counter';
 import { checkTimes, disturb, pause } from '../disturb';
 import { Tally, type Fault } from '../fault';
-import { freePort } from '../free-port';
 import { checkStillAlive } from '../nothing-lost';
 import type { House } from '../house';
 

@@ -4,7 +4,7 @@ import { Secret, TOTP } from 'otpauth';
 import type { OpenApiDocument } from '../../../apps/api/src/open-api/document';
 import { openDatabase, type OpenDatabase } from '../../../libs/testing';
 import { ApiShop, Caller, PASSWORD } from '../../api/api-shop';
-import { freePort } from '../free-port';
+import { freePort } from '../../../libs/store/embedded';
 import type { House } from '../house';
 
 /** Who asks: between them they may do everything. */
