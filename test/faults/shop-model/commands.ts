@@ -245,6 +245,17 @@ const decision = (kind: 'flag' | 'callback', reason: string) =>
   kind === 'flag' ? { decision: 'accept', reason, until: '2026-12-31' } : { outcome: 'part-sent', reason };
 const AFTERWARDS = { flag: 'accepted', callback: 'settled' } as const;
 
+/**
+ * What was decided about a flag is written on its ticket, which whoever works on it must then look at again; how a call
+ * ended is written before its reason.
+ */
+function decided(ticket: ModelTicket, reason: string): void {
+  const { kind } = ticket.paper!.follows!;
+  const why = kind === 'flag' ? reason : `The part was sent to the owner: ${reason}`;
+  Object.assign(ticket.paper!.follows!, { state: AFTERWARDS[kind], why });
+  if (kind === 'flag') ticket.version++;
+}
+
 const decide = (kind: 'flag' | 'callback', name: string) =>
   onTicket(name, follows(kind), async (ticket, real, fresh) => {
     const { path, version } = await openAbout(real, ticket);
@@ -257,7 +268,7 @@ const decide = (kind: 'flag' | 'callback', name: string) =>
     );
     if (!fresh) return refusedAs(answer, 412);
     refusedAs(answer, 200);
-    Object.assign(ticket.paper!.follows!, { state: AFTERWARDS[kind], why: reason });
+    decided(ticket, reason);
   });
 
 const changeSetting: Arbitrary<Command> = fc
@@ -321,7 +332,7 @@ const raceToDecide = onTicket(
     const won = answers.filter(({ answer }) => answer.status === 200);
     if (won.length !== 1) throw new Error(`${won.length} of two decided: ${JSON.stringify(answers)}`);
     for (const { answer } of answers) refusedAs(answer, 200, 409, 412);
-    Object.assign(open, { state: AFTERWARDS[open.kind], why: won[0]!.why });
+    decided(ticket, won[0]!.why);
   },
 );
 
