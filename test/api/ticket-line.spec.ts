@@ -393,6 +393,7 @@ describe('what stands in a place', () => {
 
   it('becomes what the unit holds, the newest record first, and greets the unit at its next visit', async () => {
     let ticket = await inRepair('17030026');
+    expect(ticket.places.map(({ before }) => before)).toEqual([null, null, null]);
     ticket = await ok(record(ticket, 'left', [{ position: 'AUG-PIN', place: 1, partText: '70-412B' }]));
     const holds = await db.pool.query(
       `SELECT position_id, place, p.number, verdict FROM install i JOIN part p ON p.id = i.part_id

@@ -1,5 +1,6 @@
 /**
- * `npm run screens`: takes a picture of every screen of the demo shop, light, at 1280 and at 360 pixels, into screens/.
+ * `npm run screens`: takes a picture of every screen of the demo shop, light and dark, at 1280 and at 360 pixels, into
+ * screens/; dark ones show the whole page.
  * With `-- --readme` it also renews the pictures that the README shows.
  */
 import { copyFileSync, mkdirSync } from 'node:fs';
@@ -52,9 +53,12 @@ async function takePictures(browser: Browser, address: string, all: readonly Scr
       await page.getByText(screen.ready).filter({ visible: true }).first().waitFor();
       for (const name of screen.press ?? []) await page.getByRole('button', { name }).first().click();
       await page.waitForTimeout(300);
-      const path = join(FOLDER, `${screen.name}-${viewport.width}.png`);
-      await page.screenshot({ path, fullPage: viewport.width < 1000 });
-      console.log(path);
+      const name = join(FOLDER, `${screen.name}-${viewport.width}`);
+      await page.screenshot({ path: `${name}.png`, fullPage: viewport.width < 1000 });
+      await page.emulateMedia({ colorScheme: 'dark' });
+      await page.screenshot({ path: `${name}-dark.png`, fullPage: true });
+      await page.emulateMedia({ colorScheme: 'light' });
+      console.log(`${name}.png`);
     }
     await context.close();
   }

@@ -52,10 +52,23 @@ async function scan(into: string, number: string): Promise<void> {
 
 /** Nobody touches a mouse in this file: every step is a key, and after each the focus is somewhere. */
 describe('the whole story, by keys alone', () => {
-  it('takes a unit in and identifies it', async () => {
+  it('takes a scanned serial at intake without opening the ticket: its Enter leads to the next field', async () => {
     await page.goto('/');
     await signIn('technician');
     await keys.press(link('Take a unit in'));
+    await keys.write(page.getByRole('main').getByLabel('Name'), OWNER);
+    await page.keyboard.press('Enter');
+    await keys.isAt(/^input Phone/);
+    await keys.to(page.getByLabel('Serial number', { exact: true }));
+    await page.keyboard.type('19A00999');
+    await page.keyboard.press('Enter');
+    await keys.isAt(/^textarea Plate/);
+    expect(new URL(page.url()).pathname).toBe('/new-ticket');
+    await keys.press(button('Start over'));
+  }, 120_000);
+
+  it('takes a unit in and identifies it', async () => {
+    await keys.goTo(link('Take a unit in'));
     await keys.write(page.getByRole('main').getByLabel('Name'), OWNER);
     await keys.write(page.getByRole('main').getByLabel('Phone'), '0000 555 0199');
     await keys.tick(page.getByLabel('The owner agrees to be called'));
@@ -169,10 +182,13 @@ describe('the whole story, by keys alone', () => {
     const first = await cards.first().getAttribute('data-callback');
     await page.keyboard.press('j');
     const card = page.locator(`li[data-callback="${first}"]`);
+    await keys.press(card.getByRole('button', { name: 'Write down the attempt' }));
+    await card.getByText(/: phone, reached/).waitFor();
+    await keys.isAt(/^button Write down the attempt/);
     await keys.pick(card.getByLabel('Outcome'), 'message-left');
     await keys.press(card.getByRole('button', { name: 'Write down the attempt' }));
     await card.waitFor({ state: 'detached' });
-    await keys.isAt(/./);
+    await keys.isAt(/^li/);
     await page.keyboard.press('j');
     await keys.isAt(/^li/);
   }, 120_000);

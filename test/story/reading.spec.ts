@@ -33,7 +33,7 @@ async function choose(reading: { manner: string; torque: string; length: string 
   await page.getByLabel('Torque first in').selectOption(reading.torque);
   await page.getByLabel('Lengths first in').selectOption(reading.length);
   const kept = page.waitForResponse((answer) => answer.url().endsWith('/session/reading'));
-  await page.getByRole('button', { name: 'Read the page so' }).click();
+  await page.getByRole('button', { name: 'Keep days, numbers and units' }).click();
   expect((await kept).status()).toBe(200);
 }
 
@@ -80,8 +80,8 @@ describe('how a person reads the page', () => {
   it('can be given back to the shop', async () => {
     await page.goto('/my-sign-in');
     await page.getByLabel('As the shop writes them').check();
-    await page.getByRole('button', { name: 'Read the page so' }).click();
-    await page.getByRole('button', { name: 'Read the page so' }).waitFor();
+    await page.getByRole('button', { name: 'Keep days, numbers and units' }).click();
+    await page.getByRole('button', { name: 'Keep days, numbers and units' }).waitFor();
     await page.goto('/bulletins');
     await seen('4 Oct 2025');
     expect(shop.complaints).toEqual([]);

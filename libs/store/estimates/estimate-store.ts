@@ -2,6 +2,7 @@ import type { EstimateRevision } from '../../contracts';
 import type { BookedEstimate, EstimateStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import type { Id } from '../nested';
 import { iso } from '../tickets/iso';
 
 const REVISION = Prisma.sql`
@@ -9,12 +10,15 @@ const REVISION = Prisma.sql`
   json_build_object('name', e.tax_name, 'basisPoints', e.tax_basis_points, 'included', e.tax_included) AS tax,
   e.net_minor AS "netMinor", e.tax_minor AS "taxMinor", e.total_minor AS "totalMinor"`;
 
+/** The estimates of a ticket that were written down, the newest first. */
+export const revisionsOf = (ticketId: Id): Prisma.Sql => Prisma.sql`
+  SELECT ${REVISION} FROM estimate e LEFT JOIN person p ON p.id = e.person_id
+  WHERE e.ticket_id = ${ticketId} ORDER BY e.revision DESC`;
+
 /** Days are counted in the shop's time zone. */
 export function estimateStore(db: Db, zone: string): EstimateStore {
   return {
-    ofTicket: (ticketId) => db.$queryRaw<EstimateRevision[]>`
-      SELECT ${REVISION} FROM estimate e LEFT JOIN person p ON p.id = e.person_id
-      WHERE e.ticket_id = ${ticketId} ORDER BY e.revision DESC`,
+    ofTicket: (ticketId) => db.$queryRaw<EstimateRevision[]>(revisionsOf(ticketId)),
     async add(ticketId, { revision, lines, currency, tax, netMinor, taxMinor, totalMinor }, personId) {
       await db.$executeRaw`
         INSERT INTO estimate (ticket_id, revision, person_id, lines, currency, tax_name, tax_basis_points,

@@ -1,6 +1,7 @@
 import type { FlagRow, FlagStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import type { Id } from '../nested';
 import { iso } from '../tickets/iso';
 import { UNIT_NAME } from '../units/unit-name';
 
@@ -24,11 +25,13 @@ const FLAG = Prisma.sql`
   LEFT JOIN part a ON a.id = f.part_id LEFT JOIN part r ON r.key = f.reason->>'required'
   LEFT JOIN person dp ON dp.id = f.decided_by`;
 
+/** The flags of a ticket, worst first. */
+export const flagsOf = (ticketId: Id): Prisma.Sql => Prisma.sql`
+  ${FLAG} WHERE f.ticket_id = ${ticketId} ORDER BY f.severity DESC, f.id`;
+
 export function flagStore(db: Db): FlagStore {
   return {
     byId: async (id) => (await db.$queryRaw<FlagRow[]>`${FLAG} WHERE f.id = ${id}`)[0] ?? null,
-    ofTicket: (ticketId) =>
-      db.$queryRaw<FlagRow[]>`${FLAG} WHERE f.ticket_id = ${ticketId} ORDER BY f.severity DESC, f.id`,
     open: (locationId) => db.$queryRaw<FlagRow[]>`
       ${FLAG} WHERE f.state IN ('open', 'sent-back') AND t.closed_at IS NULL AND t.location_id = ${locationId}
       ORDER BY f.severity DESC, f.opened_at, f.id LIMIT 500`,

@@ -1,16 +1,21 @@
 import type { PhotoView } from '../../contracts';
 import type { PhotoStore } from '../../usecases';
 import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import type { Id } from '../nested';
 import { iso } from '../tickets/iso';
+
+/** The photos of a ticket that were not taken away, in the order in which they came. */
+export const photosOf = (ticketId: Id): Prisma.Sql => Prisma.sql`
+  SELECT f.id, f.name, f.stage, p.code AS position, f.place, f.caption, f.width, f.height, f.sha256,
+         f.on_sheet AS "onSheet", w.name AS "by", f.version, ${iso('f.taken_at')} AS at
+  FROM photo f LEFT JOIN position p ON p.id = f.position_id LEFT JOIN person w ON w.id = f.taken_by
+  WHERE f.ticket_id = ${ticketId} AND f.removed_at IS NULL ORDER BY f.id`;
 
 /** Photos in PostgreSQL: scaled they are small, and one backup and one transaction hold row and pictures together. */
 export function photoStore(db: Db): PhotoStore {
   return {
-    ofTicket: (ticketId) => db.$queryRaw<PhotoView[]>`
-      SELECT f.id, f.name, f.stage, p.code AS position, f.place, f.caption, f.width, f.height, f.sha256,
-             f.on_sheet AS "onSheet", w.name AS "by", f.version, ${iso('f.taken_at')} AS at
-      FROM photo f LEFT JOIN position p ON p.id = f.position_id LEFT JOIN person w ON w.id = f.taken_by
-      WHERE f.ticket_id = ${ticketId} AND f.removed_at IS NULL ORDER BY f.id`,
+    ofTicket: (ticketId) => db.$queryRaw<PhotoView[]>(photosOf(ticketId)),
     insert: insertPhoto(db),
     async change(ticketId, id, version, { caption, onSheet }) {
       const count = await db.$executeRaw`

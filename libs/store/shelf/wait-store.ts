@@ -2,15 +2,19 @@ import type { PartWaitView, ShelfHolder } from '../../contracts';
 import type { WaitStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import type { Id } from '../nested';
 import { iso } from '../tickets/iso';
 import { PART } from './item-columns';
 
+/** What a ticket waits for. */
+export const waitsOf = (ticketId: Id): Prisma.Sql => Prisma.sql`
+  SELECT w.id, ${PART} AS part, o.code AS position, w.pieces, ${iso('w.since')} AS since, ${iso('w.woken_at')} AS "wokenAt"
+  FROM part_wait w JOIN part p ON p.id = w.part_id LEFT JOIN position o ON o.id = w.position_id
+  WHERE w.ticket_id = ${ticketId} AND w.ended_at IS NULL ORDER BY w.id`;
+
 export function waitStore(db: Db): WaitStore {
   return {
-    ofTicket: (ticketId) => db.$queryRaw<PartWaitView[]>`
-      SELECT w.id, ${PART} AS part, o.code AS position, w.pieces, ${iso('w.since')} AS since, ${iso('w.woken_at')} AS "wokenAt"
-      FROM part_wait w JOIN part p ON p.id = w.part_id LEFT JOIN position o ON o.id = w.position_id
-      WHERE w.ticket_id = ${ticketId} AND w.ended_at IS NULL ORDER BY w.id`,
+    ofTicket: (ticketId) => db.$queryRaw<PartWaitView[]>(waitsOf(ticketId)),
     ofItem: (itemId) => db.$queryRaw<(ShelfHolder & { since: string; wokenAt: string | null })[]>`
       SELECT t.id AS "ticketId", t.number AS ticket, w.pieces, ${iso('w.since')} AS since, ${iso('w.woken_at')} AS "wokenAt"
       FROM shelf_item i

@@ -1,14 +1,14 @@
-import type { EventRow, PickRow, SpareRow, TicketStore } from '../../usecases';
+import type { TicketStore } from '../../usecases';
 import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import type { Id } from '../nested';
 import { iso } from './iso';
 
-export function readPicks(db: Db, ticketId: number): Promise<PickRow[]> {
-  return db.$queryRaw<PickRow[]>`
+export const picksOf = (ticketId: Id): Prisma.Sql => Prisma.sql`
     SELECT k.id, k.position_id AS "positionId", k.part_id AS "partId", k.quantity, k.purpose, k.state,
            k.price_minor AS "priceMinor", k.came_from AS "cameFrom", k.spare_for AS "spareFor", k.exception_reason AS "exceptionReason", p.name AS "exceptionBy"
     FROM pick k LEFT JOIN person p ON p.id = k.exception_by
     WHERE k.ticket_id = ${ticketId} ORDER BY k.id`;
-}
 
 export const insertPick =
   (db: Db): TicketStore['insertPick'] =>
@@ -35,8 +35,7 @@ export const setPickStates =
   };
 
 /** A spare that belongs to several positions is as bad as it is at the worst of them. */
-export function readSpares(db: Db, unitId: number): Promise<SpareRow[]> {
-  return db.$queryRaw<SpareRow[]>`
+export const sparesOf = (unitId: Id): Prisma.Sql => Prisma.sql`
     SELECT k.id AS "pickId", t.id AS "ticketId", t.number AS ticket, k.quantity, t.closed_at::date::text AS "givenOn",
            jsonb_build_object('key', p.key, 'number', p.number, 'name', p.name) AS part,
            (SELECT (array['right', 'allowed', 'undecided', 'disputed', 'outdated', 'wrong'])[max(array_position(
@@ -44,14 +43,11 @@ export function readSpares(db: Db, unitId: number): Promise<SpareRow[]> {
             FROM install i WHERE i.unit_id = t.unit_id AND i.place = -k.id) AS verdict
     FROM ticket t JOIN pick k ON k.ticket_id = t.id JOIN part p ON p.id = k.part_id
     WHERE t.unit_id = ${unitId} AND k.purpose = 'spare' AND k.state = 'given' ORDER BY k.id`;
-}
 
-export function readEvents(db: Db, ticketId: number): Promise<EventRow[]> {
-  return db.$queryRaw<EventRow[]>`
+export const eventsOf = (ticketId: Id): Prisma.Sql => Prisma.sql`
     SELECT e.id, ${iso('e.at')} AS at, e.person_id AS "personId", p.name AS "personName", e.kind, e.data
     FROM ticket_event e LEFT JOIN person p ON p.id = e.person_id
     WHERE e.ticket_id = ${ticketId} ORDER BY e.id`;
-}
 
 export const addEvents =
   (db: Db): TicketStore['addEvents'] =>

@@ -1,19 +1,18 @@
-import type { BeforeRow, PlaceRecordRow, TicketStore } from '../../usecases';
+import type { TicketStore } from '../../usecases';
 import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import type { Id } from '../nested';
 import { iso } from './iso';
 
-export function readRecords(db: Db, ticketId: number): Promise<PlaceRecordRow[]> {
-  return db.$queryRaw<PlaceRecordRow[]>`
+export const recordsOf = (ticketId: Id): Prisma.Sql => Prisma.sql`
     SELECT r.id, r.position_id AS "positionId", r.place, r.side, r.part_id AS "partId", r.part_text AS "partText",
            r.pack, r.marks, r.candidates, r.told, r.condition, r.fitted_on::text AS "fittedOn",
            r.left_out_why AS "leftOutWhy", ${iso('r.recorded_at')} AS "recordedAt", p.name AS "recordedBy"
     FROM place_record r LEFT JOIN person p ON p.id = r.recorded_by
     WHERE r.ticket_id = ${ticketId} ORDER BY r.position_id, r.place`;
-}
 
 /** The newest record of each place on the unit's tickets opened before this one. */
-export function readRecordsBefore(db: Db, unitId: number, ticketId: number): Promise<BeforeRow[]> {
-  return db.$queryRaw<BeforeRow[]>`
+export const recordsBefore = (unitId: Id, ticketId: Id): Prisma.Sql => Prisma.sql`
     SELECT DISTINCT ON (r.position_id, r.place) r.position_id AS "positionId", r.place, r.part_id AS "partId",
            t.number AS ticket, coalesce(t.closed_at, r.recorded_at)::date::text AS "on"
     FROM place_record r
@@ -21,7 +20,6 @@ export function readRecordsBefore(db: Db, unitId: number, ticketId: number): Pro
     JOIN ticket here ON here.id = ${ticketId}
     WHERE r.unit_id = ${unitId} AND (t.opened_at, t.id) < (here.opened_at, here.id) AND r.left_out_why IS NULL
     ORDER BY r.position_id, r.place, t.opened_at DESC, t.id DESC, (r.side = 'left') DESC`;
-}
 
 export const putRecords =
   (db: Db): TicketStore['putRecords'] =>

@@ -2,11 +2,16 @@ import type { LabourLine } from '../../contracts';
 import type { TicketPatch, TicketRow, TicketStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
+import type { Id } from '../nested';
 import { iso } from './iso';
 
 /** The ticket's own columns. */
 export async function readTicketRow(db: Db, id: number): Promise<TicketRow | null> {
-  const rows = await db.$queryRaw<TicketRow[]>`
+  const rows = await db.$queryRaw<TicketRow[]>(ticketRowOf(id));
+  return rows[0] ?? null;
+}
+
+export const ticketRowOf = (id: Id): Prisma.Sql => Prisma.sql`
     SELECT t.id, t.number, t.version, t.unit_id AS "unitId", t.owner_id AS "ownerId", t.location_id AS "locationId",
            t.stage, t.complaint, t.promised_on::text AS "promisedOn", t.hold_reason AS "holdReason",
            t.cancel_reason AS "cancelReason", ${iso('t.opened_at')} AS "openedAt", ${iso('t.closed_at')} AS "closedAt",
@@ -17,8 +22,6 @@ export async function readTicketRow(db: Db, id: number): Promise<TicketRow | nul
     FROM ticket t
     LEFT JOIN bench b ON b.id = t.bench_id LEFT JOIN location l ON l.id = b.location_id
     WHERE t.id = ${id}`;
-  return rows[0] ?? null;
-}
 
 /** Held while a number is given out, so that numbers follow each other. Any fixed number. */
 const NUMBER_LOCK = 4_780_020;

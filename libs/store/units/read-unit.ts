@@ -1,10 +1,21 @@
 import type { UnitRow } from '../../usecases';
 import type { Db } from '../db';
+import { Prisma } from '../generated/client';
+import type { Id } from '../nested';
 import { readDaySet } from './day-set-text';
 
-/** One unit with its owner, line, maker and model, in one statement; null when there is none. */
+/** A unit as the question answers it; {@link unitFrom} reads its days. */
+export type UnitColumns = Omit<UnitRow, 'built'> & { readonly built: string };
+
+export const unitFrom = (row: UnitColumns): UnitRow => ({ ...row, built: readDaySet(row.built) });
+
+/** One unit with its owner, line, maker and model; null when there is none. */
 export async function readUnit(db: Db, id: number): Promise<UnitRow | null> {
-  const rows = await db.$queryRaw<(Omit<UnitRow, 'built'> & { built: string })[]>`
+  const rows = await db.$queryRaw<UnitColumns[]>(unitOf(id));
+  return rows[0] ? unitFrom(rows[0]) : null;
+}
+
+export const unitOf = (id: Id): Prisma.Sql => Prisma.sql`
     SELECT u.id, u.version, u.serial, u.serial_absent AS "serialAbsent", u.serial_scheme AS "serialScheme",
            u.serial_key AS "serialKey", u.options, u.plate, u.built::text AS built,
            CASE WHEN u.bought_on IS NULL THEN NULL ELSE json_build_object('boughtOn', u.bought_on, 'months', u.warranty_months)
@@ -23,6 +34,3 @@ export async function readUnit(db: Db, id: number): Promise<UnitRow | null> {
     LEFT JOIN maker k ON k.id = l.maker_id
     LEFT JOIN model m ON m.id = u.model_id
     WHERE u.id = ${id}`;
-  const row = rows[0];
-  return row ? { ...row, built: readDaySet(row.built) } : null;
-}

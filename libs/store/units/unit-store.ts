@@ -1,9 +1,9 @@
 import type { SettledNoteView, UnitNoteView } from '../../contracts';
 import type { EvidenceRow, TouchedRow, UnitStore } from '../../usecases';
 import type { Db } from '../db';
-import { Prisma } from '../generated/client';
 import { iso } from '../tickets/iso';
 import { envelopeColumns, writeDaySet } from './day-set-text';
+import { evidenceOf, NOTE, notesOf, touchedOf } from './questions';
 import { readUnit } from './read-unit';
 import { recomputeActions } from './recompute-many';
 import { refreshInstalls } from './refresh-installs';
@@ -63,13 +63,7 @@ export function unitStore(db: Db, zone: string): UnitStore {
 
 function evidenceActions(db: Db): Pick<UnitStore, 'evidence' | 'insertEvidence' | 'setAside'> {
   return {
-    evidence: (id) => db.$queryRaw<EvidenceRow[]>`
-      SELECT e.id, e.kind, e.data,
-             CASE WHEN e.set_aside_why IS NULL THEN NULL
-                  ELSE jsonb_build_object('why', e.set_aside_why, 'by', p.name, 'at',
-                       to_char(e.set_aside_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')) END AS "setAside"
-      FROM evidence e LEFT JOIN person p ON p.id = e.set_aside_by
-      WHERE e.unit_id = ${id} ORDER BY e.id`,
+    evidence: (id) => db.$queryRaw<EvidenceRow[]>(evidenceOf(id)),
     async insertEvidence(unitId, kind, data, personId) {
       const rows = await db.$queryRaw<{ id: number }[]>`
         INSERT INTO evidence (unit_id, kind, data, recorded_by)
@@ -107,12 +101,7 @@ function questions(
         UPDATE unit SET bought_on = ${warranty?.boughtOn ?? null}::date, warranty_months = ${warranty?.months ?? null}::int
         WHERE id = ${id}`;
     },
-    touched: (id, most) => db.$queryRaw<TouchedRow[]>`
-      SELECT r.position_id AS "positionId", r.place, r.part_id AS "partId", t.id AS "ticketId", t.number AS ticket,
-             coalesce(r.fitted_on, r.recorded_at::date)::text AS "on"
-      FROM place_record r JOIN ticket t ON t.id = r.ticket_id
-      WHERE r.unit_id = ${id} AND r.side = 'left' AND r.part_id IS NOT NULL AND t.cancel_reason IS NULL
-      ORDER BY coalesce(r.fitted_on, r.recorded_at::date) DESC, r.id DESC LIMIT ${most}::int`,
+    touched: (id, most) => db.$queryRaw<TouchedRow[]>(touchedOf(id, most)),
     async openTicket(id) {
       const rows = await db.$queryRaw<{ id: number; number: string }[]>`
         SELECT id, number FROM ticket WHERE unit_id = ${id} AND closed_at IS NULL`;
@@ -121,15 +110,9 @@ function questions(
   };
 }
 
-/** A note with the words for its place: several places of one position are otherwise told apart by nobody. */
-const NOTE = Prisma.sql`n.id, concat_ws(', ', p.name, p.place_names[n.place]) AS "where",
-  coalesce(n.detail->>'sentence', s.title) AS sentence, s.number AS source, n.opened_at::date::text AS "on"`;
-
 function noteActions(db: Db): Pick<UnitStore, 'notes' | 'settledNotes' | 'settleNote'> {
   return {
-    notes: (id) => db.$queryRaw<UnitNoteView[]>`
-      SELECT ${NOTE} FROM unit_note n JOIN source s ON s.id = n.source_id JOIN position p ON p.id = n.position_id
-      WHERE n.unit_id = ${id} AND n.closed_at IS NULL ORDER BY n.id`,
+    notes: (id) => db.$queryRaw<UnitNoteView[]>(notesOf(id)),
     settledNotes: (id, most) => db.$queryRaw<SettledNoteView[]>`
       SELECT ${NOTE}, n.closed_why AS why, w.name AS "by", ${iso('n.closed_at')} AS at
       FROM unit_note n JOIN source s ON s.id = n.source_id JOIN position p ON p.id = n.position_id

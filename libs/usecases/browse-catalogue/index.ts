@@ -1,2 +1,3 @@
 export * from './browse-catalogue';
 export * from './to-contract';
+export * from './resident-catalogue';

@@ -11,9 +11,16 @@ const SETTLED = [CURRENCY, MONEY];
 
 const parts = moneySettings.pick({ tax: true, hourMinor: true });
 
-/** The shop's currency, tax and hour; without settings euros, no tax, and nothing for an hour. */
-export async function moneySettingsOf({ settings }: Pick<Tables, 'settings'>): Promise<MoneySettings> {
+async function moneySettingsOf({ settings }: Pick<Tables, 'settings'>): Promise<MoneySettings> {
   const [currency, money] = await Promise.all([settings.read(CURRENCY), settings.read(MONEY)]);
+  return moneySettingsFrom({ [CURRENCY]: currency, [MONEY]: money });
+}
+
+/** The shop's currency, tax and hour, of the settings by their keys; without them euros, no tax, nothing for an hour. */
+export function moneySettingsFrom({
+  [CURRENCY]: currency,
+  [MONEY]: money,
+}: Readonly<Record<string, unknown>>): MoneySettings {
   const read = parts.safeParse(money);
   const { tax, hourMinor } = read.success ? read.data : { tax: NO_TAX, hourMinor: 0 };
   return { currency: typeof currency === 'string' ? currency : 'EUR', tax, hourMinor };

@@ -2,7 +2,7 @@ import { EvidenceSchema, type Evidence } from '../../build-date';
 import type { LookUpAnswer, LookUpRequest } from '../../contracts';
 import { day, formatDay } from '../../day';
 import type { UnitFacts } from '../../fit-rules';
-import { toPosition } from '../browse-catalogue/index';
+import { ResidentCatalogue, toPosition } from '../browse-catalogue/index';
 import { impliedEvidence } from '../../build-date';
 import { buildDatesView, datedUnit, inferUnit } from '../build-days/index';
 import { done, refused, type Outcome } from '../outcome';
@@ -10,7 +10,6 @@ import type { LineRow } from '../ports/index';
 import { partKeysOf, rulingView } from '../rule-on-unit/index';
 import { rulebookAt, thresholdOf } from '../rulebook';
 import type { Ports } from '../run';
-import { ResidentCatalogue } from './resident-catalogue';
 
 /**
  * A walk-in without a ticket: from line, model, serial and evidence the possible build days, and per position what

@@ -1,22 +1,20 @@
 import type { TouchedPlace } from '../../contracts';
 import { sayBarReason } from '../../fit-rules';
 import { placeName } from '../browse-catalogue/to-contract';
-import type { PartRow, PositionRow, Tables, TouchedRow } from '../ports/index';
+import type { PartRow, PositionRow, TouchedRow } from '../ports/index';
 import { namingOf, partRefOf } from '../rule-on-unit/index';
-import type { Papers, WholeUnit } from '../view-unit/index';
+import type { WholeUnit } from '../view-unit/index';
 
-const MOST = 200;
+/** Most of them that are shown. */
+export const MOST_TOUCHED = 200;
 
 /** Where the unit was worked on and with which parts, newest first, and which paper speaks against one of them today. */
-export async function touchedPlaces(
-  tables: Pick<Tables, 'units'>,
+export function touchedPlaces(
   whole: WholeUnit,
-  papers: Pick<Papers, 'partsByIds'>,
-): Promise<TouchedPlace[]> {
-  const rows = await tables.units.touched(whole.unit.id, MOST);
-  const parts = await papers.partsByIds([...new Set(rows.map(({ partId }) => partId))]);
-  const byId = new Map(parts.map((part) => [part.id, part]));
-  return rows.flatMap((row) => viewOf(whole, row, byId.get(row.partId)));
+  rows: readonly TouchedRow[],
+  partsById: ReadonlyMap<number, PartRow>,
+): TouchedPlace[] {
+  return rows.flatMap((row) => viewOf(whole, row, partsById.get(row.partId)));
 }
 
 function viewOf(whole: WholeUnit, row: TouchedRow, part: PartRow | undefined): TouchedPlace[] {

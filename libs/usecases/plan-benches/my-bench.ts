@@ -5,6 +5,7 @@ import type { Actor } from '../actor';
 import { done, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 import { gateFacts, loadTicket } from '../view-ticket/index';
+import { residentPapers, type Papers } from '../view-unit/index';
 import { benchLoad } from './bench-load';
 import { refuseOtherBench } from './put-on-list';
 
@@ -13,18 +14,21 @@ export async function viewMyBench(ports: Ports, actor: Actor): Promise<MyBench> 
   const { store, clock } = ports;
   const [rows, mine] = await Promise.all([store.benches.at(actor.locationId), store.benches.ofPerson(actor.id)]);
   const bench = rows.find(({ id }) => id === mine) ?? null;
-  const tickets = bench ? await store.benches.ticketsOn(bench.id) : [];
+  const [tickets, papers] = await Promise.all([
+    bench ? store.benches.ticketsOn(bench.id) : [],
+    residentPapers(store, clock),
+  ]);
   return {
     today: formatDay(clock.today()),
     benches: rows.map(({ id, code, name, location }) => ({ id, code, name, location })),
     bench: bench && { id: bench.id, code: bench.code, name: bench.name, location: bench.location },
     load: bench && benchLoad(bench.dayMinutes, tickets),
-    jobs: await Promise.all(tickets.map((ticket) => jobOf(ports, actor, ticket))),
+    jobs: await Promise.all(tickets.map((ticket) => jobOf(ports, actor, ticket, papers))),
   };
 }
 
-async function jobOf({ store, clock }: Ports, actor: Actor, ticket: BenchTicket): Promise<BenchJob> {
-  const whole = await loadTicket(store, clock, ticket.id, actor.locationId);
+async function jobOf({ store, clock }: Ports, actor: Actor, ticket: BenchTicket, papers: Papers): Promise<BenchJob> {
+  const whole = await loadTicket(store, clock, ticket.id, actor.locationId, papers);
   const missing = whole ? missingForStage(ticket.stage, gateFacts(whole)).map(({ sentence }) => sentence) : [];
   return { ...ticket, missing };
 }

@@ -6,6 +6,7 @@ export * from './elsewhere';
 export * from './catalogue-store';
 export * from './unit-store';
 export * from './ticket-store';
+export * from './whole-ticket';
 export * from './bench-store';
 export * from './photo-store';
 export * from './estimate-store';

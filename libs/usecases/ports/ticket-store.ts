@@ -8,6 +8,7 @@ import type {
   TicketCard,
   VerdictWord,
 } from '../../contracts';
+import type { TicketPageRows, WholeTicketRows } from './whole-ticket';
 
 /** How the owner said yes, as kept on the ticket. */
 export interface AuthorisationRow {
@@ -176,15 +177,16 @@ export interface TicketStore {
     at: number;
   }): Promise<number | null>;
   byId(id: number): Promise<TicketRow | null>;
+  /** The ticket with what its gates rest on, in one question; null when there is none. */
+  whole(id: number): Promise<WholeTicketRows | null>;
+  /** The same with all that its page shows, of the places worked on the newest. */
+  page(id: number, most: { readonly touched: number }): Promise<TicketPageRows | null>;
   /** Sets the columns and raises the version when it is still `version`; false when it is not. */
   change(id: number, version: number, patch: TicketPatch): Promise<boolean>;
   addEvents(ticketId: number, events: readonly NewEvent[]): Promise<void>;
-  events(ticketId: number): Promise<readonly EventRow[]>;
   records(ticketId: number): Promise<readonly PlaceRecordRow[]>;
-  recordsBefore(unitId: number, ticketId: number): Promise<readonly BeforeRow[]>;
   /** Inserts or overwrites one record per place and side, in one statement. */
   putRecords(ticketId: number, unitId: number, records: readonly NewPlaceRecord[], personId: number): Promise<void>;
-  picks(ticketId: number): Promise<readonly PickRow[]>;
   insertPick(ticketId: number, pick: NewPick, personId: number): Promise<number>;
   /** Sets each named pick of the ticket to its state, in one statement. */
   setPickStates(ticketId: number, states: readonly { id: number; state: PickRow['state'] }[]): Promise<void>;
@@ -252,7 +254,6 @@ export interface FlagDecision {
 
 export interface FlagStore {
   byId(id: number): Promise<FlagRow | null>;
-  ofTicket(ticketId: number): Promise<readonly FlagRow[]>;
   /** Open flags of the location's open tickets, worst first, then oldest; at most 500. */
   open(locationId: number): Promise<readonly FlagRow[]>;
   /** Flags of the location that a manager has decided, newest first; at most 500. */

@@ -4,7 +4,7 @@ import { sightOf, type Actor } from '../actor';
 import { callbackView } from '../list-callbacks/list-callbacks';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
-import { touchedPlaces } from '../note-warranty/touched-places';
+import { MOST_TOUCHED, touchedPlaces } from '../note-warranty/touched-places';
 import { loadUnit, residentPapers, unitView } from '../view-unit/index';
 
 const MOST_SETTLED = 20;
@@ -22,12 +22,13 @@ export async function viewVisit({ store, clock }: Ports, actor: Actor, id: numbe
     store.units.notes(id),
     store.units.settledNotes(id, MOST_SETTLED),
     store.callbacks.openOf(id),
-    touchedPlaces(store, whole, papers),
+    store.units.touched(id, MOST_TOUCHED),
   ]);
+  const parts = await papers.partsByIds([...new Set(touched.map(({ partId }) => partId))]);
   return done({
     unit: unitView(whole),
     here,
-    touched,
+    touched: touchedPlaces(whole, touched, new Map(parts.map((part) => [part.id, part]))),
     code: unitTagCode(id),
     openTicket,
     earlierTickets: earlier.filter((ticket) => ticket.id !== openTicket?.id),

@@ -1,11 +1,20 @@
 import type { MoneySettings } from '../../contracts';
-import { day } from '../../day';
+import { day, type Day } from '../../day';
 import type { Judgement } from '../../fit-rules';
 import type { Clock } from '../clock';
-import { moneySettingsOf } from '../estimate-work/money-settings';
-import type { FlagRow, PartRow, PickRow, PlaceRecordRow, PositionRow, Tables, TicketRow } from '../ports/index';
+import { moneySettingsFrom } from '../estimate-work/money-settings';
+import type {
+  FlagRow,
+  PartRow,
+  PickRow,
+  PlaceRecordRow,
+  PositionRow,
+  Tables,
+  TicketRow,
+  WholeTicketRows,
+} from '../ports/index';
 import { partKeysOf, type Names } from '../rule-on-unit/index';
-import { loadUnit, type WholeUnit, type Papers } from '../view-unit/index';
+import { papersOf, wholeUnit, type Papers, type WholeUnit } from '../view-unit/index';
 
 /** A ticket with everything its gates and its page rest on, judged by the rulebook of now. */
 export interface WholeTicket extends WholeUnit, Names {
@@ -18,43 +27,33 @@ export interface WholeTicket extends WholeUnit, Names {
 }
 
 /**
- * Reads a ticket whole, with a fixed number of statements however many places it has. Null when there is none at the
- * location.
+ * Reads a ticket whole, by the papers as they stand unless some are given; with a fixed number of statements however
+ * many places it has. Null when there is none at the location.
  */
 export async function loadTicket(
   tables: Tables,
   clock: Clock,
   id: number,
   locationId: number,
+  papers?: Papers,
 ): Promise<WholeTicket | null> {
-  const ticket = await tables.tickets.byId(id);
-  if (!ticket || ticket.locationId !== locationId) return null;
-  return loadAround(tables, clock, ticket);
+  const [known, rows] = await Promise.all([papers ?? papersOf(tables, clock), tables.tickets.whole(id)]);
+  if (!rows || rows.ticket.locationId !== locationId) return null;
+  return wholeTicket(rows, known, clock.today());
 }
 
-/** The same for a ticket whose own columns were read already. `alsoParts` are further parts whose names are wanted; without `papers` they are read now. */
-export async function loadAround(
-  tables: Tables,
-  clock: Clock,
-  ticket: TicketRow,
+/** The same of what was read of the ticket already. `alsoParts` are further parts whose names are wanted. */
+export async function wholeTicket(
+  rows: WholeTicketRows,
+  papers: Papers,
+  today: Day,
   alsoParts: readonly number[] = [],
-  papers?: Papers,
 ): Promise<WholeTicket> {
-  const { id } = ticket;
-  const [whole, records, picks, flags, money] = await Promise.all([
-    loadUnit(tables, clock, ticket.unitId, papers),
-    tables.tickets.records(id),
-    tables.tickets.picks(id),
-    tables.flags.ofTicket(id),
-    moneySettingsOf(tables),
-  ]);
-  if (!whole) throw new Error(`ticket ${ticket.number} has no unit`);
-  const parts = await readParts(
-    papers ?? tables.catalogue,
-    [...partIdsOf(records, picks), ...alsoParts],
-    partKeysOf(whole.rulings),
-  );
-  return { ...whole, ticket, records, picks, flags, money, ...parts };
+  const { ticket, records, picks, flags, settings } = rows;
+  const unit = await wholeUnit(rows, papers, today);
+  const ids = [...partIdsOf(records, picks), ...alsoParts];
+  const parts = await readParts(papers, ids, partKeysOf(unit.rulings));
+  return { ...unit, ticket, records, picks, flags, money: moneySettingsFrom(settings), ...parts };
 }
 
 function partIdsOf(records: readonly PlaceRecordRow[], picks: readonly PickRow[]): number[] {

@@ -27,16 +27,23 @@ export interface WholeUnit {
 
 /** Reads a unit whole, by the papers as they stand unless some are given; null when there is none. */
 export async function loadUnit(tables: Tables, clock: Clock, id: number, papers?: Papers): Promise<WholeUnit | null> {
-  const [unit, evidenceRows, { shop, rulebook, positionsOf }] = await Promise.all([
+  const [unit, evidence, known] = await Promise.all([
     tables.units.byId(id),
     tables.units.evidence(id),
     papers ?? papersOf(tables, clock),
   ]);
-  if (!unit) return null;
+  return unit && wholeUnit({ unit, evidence }, known, clock.today());
+}
+
+/** The same of what was read of the unit already. */
+export async function wholeUnit(
+  { unit, evidence: evidenceRows }: { readonly unit: UnitRow; readonly evidence: readonly EvidenceRow[] },
+  { shop, rulebook, positionsOf }: Papers,
+  today: Day,
+): Promise<WholeUnit> {
   const positionList = unit.line ? await positionsOf(unit.line) : [];
   const facts = factsOfUnit(unit);
   const evidence = evidenceOf(unit, evidenceRows);
-  const today = clock.today();
   return {
     unit,
     facts,

@@ -1,8 +1,8 @@
 import type { PreparedShop } from '../../build-date';
+import { ResidentCatalogue } from '../browse-catalogue/index';
 import { preparedShop } from '../build-days/index';
 import type { Clock } from '../clock';
-import { ResidentCatalogue } from '../look-up/resident-catalogue';
-import type { LineRow, PartRow, PositionRow, Tables } from '../ports/index';
+import type { LineRow, PartRow, PositionRow, ShopMark, Tables } from '../ports/index';
 import { loadRulebook, rulebookAt, thresholdOf, type LoadedRulebook } from '../rulebook';
 
 /** What units are judged and named by: the rulebook, the makers' serial schemes, and the catalogue. */
@@ -33,7 +33,11 @@ export async function papersOf(tables: Tables, clock: Clock): Promise<Papers> {
  * then nothing of it is read again.
  */
 export async function residentPapers(tables: Tables, clock: Clock): Promise<Papers> {
-  const mark = await tables.catalogue.mark();
+  return papersAt(tables, clock, await tables.catalogue.mark());
+}
+
+/** The same by a mark that was just read. */
+export async function papersAt(tables: Tables, clock: Clock, mark: ShopMark): Promise<Papers> {
   const catalogue = ResidentCatalogue.at(tables, mark);
   const [shop, rulebook] = await Promise.all([
     catalogue.shop(),

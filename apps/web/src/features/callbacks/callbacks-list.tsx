@@ -1,6 +1,6 @@
 import { Button } from '@mantine/core';
 import { useInfiniteQuery } from '@tanstack/react-query';
-import { Fragment, useMemo, useState } from 'react';
+import { Fragment, useEffect, useMemo, useRef, useState, type FocusEvent } from 'react';
 import { MOST_AT_ONCE, type CallbackView } from '../../../../../libs/contracts';
 import { EmptyView } from '../../components/empty-view';
 import { FailedView } from '../../components/failed-view';
@@ -17,6 +17,7 @@ export function CallbacksList({ state }: { state: CallbackState }) {
   const pages = useInfiniteQuery(callbacksQuery(state));
   useHotkeys(useMemo(() => ({ j: () => goToCard(1), k: () => goToCard(-1) }), []));
   const [chosen, setChosen] = useState<ReadonlySet<number>>(new Set());
+  const noteCard = useNextCard(pages.data?.pages.flatMap(({ items }) => items.map(({ id }) => id)) ?? []);
   if (pages.isPending) return <LoadingView what="the callbacks" />;
   if (pages.isError) {
     return <FailedView what="the callbacks" error={pages.error} retry={() => void pages.refetch()} />;
@@ -42,7 +43,7 @@ export function CallbacksList({ state }: { state: CallbackState }) {
         onAll={() => setChosen(new Set(items.slice(0, MOST_AT_ONCE).map(({ id }) => id)))}
         onDone={() => setChosen(new Set())}
       />
-      <ul>
+      <ul onFocus={noteCard}>
         {items.map((callback, index) => (
           <Fragment key={callback.id}>
             <DayHeading callback={callback} before={items[index - 1]} />
@@ -80,6 +81,26 @@ function DayHeading({ callback, before }: { callback: CallbackView; before: Call
 function headingOf({ urgent, nextOn, state }: CallbackView): string | null {
   if (state !== 'open' || nextOn === null || nextOn <= todayText()) return null;
   return `${urgent ? 'Stop use, next try' : 'Next try'} ${sayDayText(nextOn)}`;
+}
+
+/**
+ * Whoever has done with an owner, who then leaves the list, is at the one that moves up, or at the last. Answers what
+ * is to hear of each focus in the list.
+ */
+function useNextCard(ids: readonly number[]): (event: FocusEvent) => void {
+  const here = useRef<{ id: number; at: number } | null>(null);
+  useEffect(() => {
+    if (here.current === null || ids.includes(here.current.id)) return;
+    const next = ids[Math.min(here.current.at, ids.length - 1)];
+    here.current = null;
+    if (next === undefined || document.activeElement !== document.body) return;
+    document.querySelector<HTMLElement>(`[data-callback="${next}"]`)?.focus();
+  });
+  return ({ target }) => {
+    const card = target.closest('[data-callback]');
+    const id = Number(card?.getAttribute('data-callback'));
+    if (card) here.current = { id, at: ids.indexOf(id) };
+  };
 }
 
 /** The card after or before the one where one is; the first where one is at none. */

@@ -8,6 +8,7 @@ import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
 import { benchesQuery, linesQuery } from '../../lib/catalogue-queries';
 import { useDraft } from '../../lib/draft';
+import { enterMovesOn } from '../../lib/enter-moves-on';
 import { EMPTY_INTAKE, stillNeeded, ticketFrom, type IntakeDraft } from './intake-draft';
 import { OwnerStep } from './owner-step';
 import { UnitStep } from './unit-step';
@@ -45,7 +46,7 @@ export function NewTicketForm({ known }: { known: Partial<IntakeDraft> | null })
     if (!needed) open.mutate('/tickets/$id');
   };
   return (
-    <form onSubmit={submit} className={classes.form}>
+    <form onSubmit={submit} onKeyDown={enterMovesOn} className={classes.form}>
       <fieldset className={classes.step}>
         <legend>The owner</legend>
         <OwnerStep draft={draft} onChange={change} />

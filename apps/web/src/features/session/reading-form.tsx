@@ -32,9 +32,9 @@ export function ReadingForm({ person }: { person: Me }) {
       />
       {own ? <ReadingFields reading={typed} onChange={setTyped} /> : null}
       <ActProblem error={keep.error} />
-      {keep.isSuccess ? <p role="status">Kept. Every page is written so from now on.</p> : null}
+      {keep.isSuccess ? <p role="status">Kept. Every page shows them this way from now on.</p> : null}
       <Button type="submit" variant="filled" loading={keep.isPending}>
-        Read the page so
+        Keep days, numbers and units
       </Button>
     </form>
   );

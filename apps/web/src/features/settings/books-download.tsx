@@ -13,18 +13,23 @@ export function BooksDownload() {
   return (
     <fieldset className={classes.part}>
       <legend>For the books</legend>
-      <p>Every line of what was handed over, as CSV. It is no invoice and no account.</p>
+      <p>
+        Every line of what was handed over from the first day on and before the second, as CSV. It is no invoice and no
+        account.
+      </p>
       <div className={classes.fields}>
         <DayField label="From" value={span.from} onChange={(from) => setSpan({ ...span, from })} />
-        <DayField label="Up to, without that day" value={span.to} onChange={(to) => setSpan({ ...span, to })} />
+        <DayField label="Before" value={span.to} onChange={(to) => setSpan({ ...span, to })} />
       </div>
-      {wrong ? (
-        <p role="status">The first day lies before the second.</p>
-      ) : (
-        <Button component="a" href={address('/bookkeeping', span)} download>
-          Download the table
-        </Button>
-      )}
+      <p className={classes.act}>
+        {wrong ? (
+          <span role="status">The first day lies before the second.</span>
+        ) : (
+          <Button component="a" href={address('/bookkeeping', span)} download>
+            Download the table
+          </Button>
+        )}
+      </p>
     </fieldset>
   );
 }
