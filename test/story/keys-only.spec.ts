@@ -68,7 +68,6 @@ describe('the whole story, by keys alone', () => {
   }, 120_000);
 
   it('takes a unit in and identifies it', async () => {
-    await keys.goTo(link('Take a unit in'));
     await keys.write(page.getByRole('main').getByLabel('Name'), OWNER);
     await keys.write(page.getByRole('main').getByLabel('Phone'), '0000 555 0199');
     await keys.tick(page.getByLabel('The owner agrees to be called'));

@@ -14,7 +14,14 @@ export function touchedPlaces(
   rows: readonly TouchedRow[],
   partsById: ReadonlyMap<number, PartRow>,
 ): TouchedPlace[] {
-  return rows.flatMap((row) => viewOf(whole, row, partsById.get(row.partId)));
+  return onceEach(rows).flatMap((row) => viewOf(whole, row, partsById.get(row.partId)));
+}
+
+/** What was fitted on one day and left as it was by later tickets is told once, by the ticket it was done on. */
+function onceEach(rows: readonly TouchedRow[]): readonly TouchedRow[] {
+  const told = new Map<string, TouchedRow>();
+  for (const row of rows) told.set([row.positionId, row.place, row.partId, row.on].join(' '), row);
+  return [...told.values()];
 }
 
 function viewOf(whole: WholeUnit, row: TouchedRow, part: PartRow | undefined): TouchedPlace[] {

@@ -8,7 +8,7 @@ import classes from './bulletins.module.css';
 /** A paper as it is read: head, summary, the rules it opens and those it ends. */
 export function BulletinReader({ bulletin }: { bulletin: BulletinDetail }) {
   return (
-    <article>
+    <article className={classes.paper}>
       <p className={classes.meta}>
         {SOURCE_WORDS[bulletin.kind]} <span className="num">{bulletin.number}</span> by {bulletin.publisher}, issued{' '}
         {sayDayText(bulletin.issued)}

@@ -1,4 +1,5 @@
 import { Button } from '@mantine/core';
+import { Said } from '../../components/said';
 import { count } from '../../lib/say';
 import type { FlagGroup } from './group-flags';
 import { FlagRow } from './flag-row';
@@ -18,7 +19,9 @@ export function FlagGroupSection({ group, desk, mayDecide }: FlagGroupSectionPro
   return (
     <section className={classes.group} aria-label={group.title}>
       <div className={classes.head}>
-        <h2>{group.title}</h2>
+        <h2>
+          <Said>{group.title}</Said>
+        </h2>
         <span className="soft">{count(ids.length, 'install')}</span>
         {mayDecide && ids.length > 1 ? (
           <Button variant="subtle" px="xs" onClick={() => desk.tick(ids, !all)}>

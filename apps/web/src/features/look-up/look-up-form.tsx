@@ -55,7 +55,7 @@ export function LookUpForm({ lines, onAsk }: LookUpFormProps) {
       <OptionFields options={line?.options ?? []} value={asked.options} onChange={(options) => set({ options })} />
       <DayField
         label="By the papers of"
-
+        description="Today"
         value={asked.inForceOn ?? ''}
         onChange={(day) => set({ inForceOn: day || undefined })}
       />

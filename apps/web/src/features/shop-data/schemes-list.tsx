@@ -10,7 +10,7 @@ export function SchemesList({ schemes }: { schemes: readonly SerialSchemeRow[] }
   return (
     <>
       {makers.map((maker) => (
-        <section key={maker} aria-label={maker}>
+        <section key={maker} aria-label={maker} className={classes.maker}>
           <h3>{maker}</h3>
           <ul className={classes.list}>
             {schemes
