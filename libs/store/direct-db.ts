@@ -10,9 +10,9 @@ const MOST_PREPARED = 500;
 const ASKED_BEFORE = 2;
 
 /**
- * Questions outside of a transaction, put to the driver itself and kept ready on each connection: a page asks a dozen of
- * them, and the client's way to the driver costs several times what the answer does. Values come back as the client gives
- * them. What changes rows goes the client's way.
+ * Questions outside of a transaction, put to the driver itself and kept ready on each connection: every page asks some, and
+ * the client's way to the driver costs several times what the answer does. Values come back as the client gives them. What
+ * changes rows goes the client's way.
  */
 export function directDb(pool: Pool, client: Db): Db {
   const prepared = new PreparedTexts();
