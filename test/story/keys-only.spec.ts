@@ -184,6 +184,8 @@ describe('the whole story, by keys alone', () => {
     await keys.press(card.getByRole('button', { name: 'Write down the attempt' }));
     await card.getByText(/: phone, reached/).waitFor();
     await keys.isAt(/^button Write down the attempt/);
+    await page.keyboard.press('j');
+    await page.keyboard.press('k');
     await keys.pick(card.getByLabel('Outcome'), 'message-left');
     await keys.press(card.getByRole('button', { name: 'Write down the attempt' }));
     await card.waitFor({ state: 'detached' });
