@@ -1,4 +1,4 @@
-import type { EarlierTicketRow, PlaceRecordRow, SpareRow, TicketStore } from '../../usecases';
+import type { EarlierTicketRow, PlaceRecordRow, SpareRow, TicketStore, WholeTicketStore } from '../../usecases';
 import type { Db } from '../db';
 import { readBoard, readOwnersOnBoard } from './read-board';
 import { addEvents, insertPick, setPickStates, sparesOf } from './picks-and-events';
@@ -7,7 +7,7 @@ import { earlierOf, readPage, readWhole } from './read-whole';
 import { searchTickets } from './search-tickets';
 import { changeTicket, insertTicket, readTicketRow } from './ticket-row';
 
-export function ticketStore(db: Db): TicketStore {
+export function ticketStore(db: Db): TicketStore & WholeTicketStore {
   return {
     insert: insertTicket(db),
     byId: (id) => readTicketRow(db, id),

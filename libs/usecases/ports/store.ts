@@ -30,6 +30,7 @@ import type { TrailStore } from './trail-store';
 import type { DeviceStore, TryStore } from './try-store';
 import type { OwnerStore, UnitStore } from './unit-store';
 import type { WebhookStore } from './webhook-store';
+import type { WholeTicketStore } from './whole-ticket';
 
 export { StoreContended, StoreOutage } from './store-outage';
 
@@ -49,7 +50,7 @@ export interface Tables {
   readonly owners: OwnerStore;
   readonly personal: PersonalDataStore;
   readonly units: UnitStore;
-  readonly tickets: TicketStore;
+  readonly tickets: TicketStore & WholeTicketStore;
   readonly benches: BenchStore;
   readonly photos: PhotoStore;
   readonly estimates: EstimateStore;

@@ -8,7 +8,6 @@ import type {
   TicketCard,
   VerdictWord,
 } from '../../contracts';
-import type { TicketPageRows, WholeTicketRows } from './whole-ticket';
 
 /** How the owner said yes, as kept on the ticket. */
 export interface AuthorisationRow {
@@ -177,10 +176,6 @@ export interface TicketStore {
     at: number;
   }): Promise<number | null>;
   byId(id: number): Promise<TicketRow | null>;
-  /** The ticket with what its gates rest on, in one question; null when there is none. */
-  whole(id: number): Promise<WholeTicketRows | null>;
-  /** The same with all that its page shows, of the places worked on the newest. */
-  page(id: number, most: { readonly touched: number }): Promise<TicketPageRows | null>;
   /** Sets the columns and raises the version when it is still `version`; false when it is not. */
   change(id: number, version: number, patch: TicketPatch): Promise<boolean>;
   addEvents(ticketId: number, events: readonly NewEvent[]): Promise<void>;

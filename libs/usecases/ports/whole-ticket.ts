@@ -38,3 +38,11 @@ export interface TicketPageRows extends WholeTicketRows {
   readonly spares: readonly SpareRow[];
   readonly touched: readonly TouchedRow[];
 }
+
+/** Tickets read whole. */
+export interface WholeTicketStore {
+  /** The ticket with what its gates rest on, in one question; null when there is none. */
+  whole(id: number): Promise<WholeTicketRows | null>;
+  /** The same with all that its page shows, of the places worked on the newest. */
+  page(id: number, most: { readonly touched: number }): Promise<TicketPageRows | null>;
+}
