@@ -5,7 +5,7 @@ import { ClassSlots, type ClassBlock } from './class-slots';
 import type { FactsClasses } from './facts-classes';
 import { ALLOWED, DISPUTED, NO, REQUIRED } from './part-outcome';
 import { lastAtOrBefore, type PositionBook, type RulebookHistory } from './rulebook-history';
-import { SlotColumns } from './slot-columns';
+import { NOTHING_SOUGHT, SlotColumns, type SlotRows } from './slot-columns';
 import { ThenSlots } from './then-slots';
 import { segmentsOf } from './slot-segments';
 import type { SlotFacts } from './unit-facts';
@@ -43,6 +43,29 @@ const CODE_OF_BITS = Uint8Array.from({ length: 32 }, (_, bits) => {
   return (bits & DISPUTED) !== 0 ? DISPUTED_CODE : UNDECIDED_CODE;
 });
 
+/** The verdict on a part that does not belong today, by the bits that the papers of its fitting day give. */
+const CODE_OF_LATE_BITS = CODE_OF_BITS.map((code) => (code <= ALLOWED_CODE ? OUTDATED_CODE : WRONG_CODE));
+
+/** Room for rows that do not belong today, on their way to be judged by the papers of their fitting day. */
+class LateRows implements SlotRows {
+  /** Where each stands in the caller's columns. */
+  readonly row: Int32Array;
+  readonly slot: Int32Array;
+  readonly part: Int32Array;
+  readonly builtFrom: Int32Array;
+  readonly builtTo: Int32Array;
+  readonly codes: Uint8Array;
+
+  constructor(readonly size: number) {
+    this.row = new Int32Array(size);
+    this.slot = new Int32Array(size);
+    this.part = new Int32Array(size);
+    this.builtFrom = new Int32Array(size);
+    this.builtTo = new Int32Array(size);
+    this.codes = new Uint8Array(size);
+  }
+}
+
 /**
  * Judges many installs fast. A *slot* stands for one line, model, option set, serial and position: everything but the
  * build date, the part and the fitting day. Ask for the slot once per unit and place; then a verdict is one search over
@@ -57,6 +80,7 @@ export class BulkJudge {
   private readonly placeByBook = new Map<PositionBook, number>();
   private readonly partNumbers = new Map<PartKey, number>();
   private readonly columns = new SlotColumns();
+  private lateRows = new LateRows(0);
   private readonly unitSlots = new UnitSlots((place, facts) => this.slotIn(place, facts));
 
   constructor(
@@ -122,15 +146,41 @@ export class BulkJudge {
 
   /** Judges rows 0 up to `count` into `codes`. A row with an empty span of build dates is undecided. */
   judgeColumns(rows: InstallColumns, count: number, codes: Uint8Array): void {
-    const { slot, part, builtFrom, builtTo, fittedOn } = rows;
-    this.columns.bitsOfColumns(rows, count, codes);
-    for (let i = 0; i < count; i++) {
-      const bits = codes[i]!;
-      codes[i] =
-        bits !== NO
-          ? CODE_OF_BITS[bits]!
-          : this.late(this.thenBits(slot[i]!, part[i]!, builtFrom[i]!, builtTo[i]!, fittedOn[i]!));
+    // One more than there are rows: the place after the last late one is written too.
+    if (this.lateRows.size <= count) this.lateRows = new LateRows(count + 1);
+    const late = this.columns.codesOfColumns(rows, count, CODE_OF_BITS, codes, {
+      bits: NO,
+      rows: this.lateRows.row,
+    });
+    this.judgeLate(rows, late, codes);
+  }
+
+  /** Looks again at the first `late` of the late rows, by the papers of the day each was fitted. */
+  private judgeLate(
+    { slot, part, builtFrom, builtTo, fittedOn }: InstallColumns,
+    late: number,
+    codes: Uint8Array,
+  ): void {
+    const { then, lateRows } = this;
+    const { row } = lateRows;
+    let count = 0;
+    for (let j = 0; j < late; j++) {
+      const i = row[j]!;
+      const [own, from, to, fitted] = [slot[i]!, builtFrom[i]!, builtTo[i]!, fittedOn[i]!];
+      const stretch = then.stretchAt(own, fitted === CAME_WITH_UNIT ? from : fitted);
+      if (fitted === CAME_WITH_UNIT && then.endsBefore(own, stretch, to)) {
+        codes[i] = CODE_OF_LATE_BITS[this.thenBits(own, part[i]!, from, to, fitted)]!;
+        continue;
+      }
+      row[count] = i;
+      lateRows.slot[count] = this.thenSlot(own, stretch);
+      lateRows.part[count] = part[i]!;
+      lateRows.builtFrom[count] = from;
+      lateRows.builtTo[count] = to;
+      count++;
     }
+    this.columns.codesOfColumns(lateRows, count, CODE_OF_LATE_BITS, lateRows.codes, NOTHING_SOUGHT);
+    for (let j = 0; j < count; j++) codes[row[j]!] = lateRows.codes[j]!;
   }
 
   private placeOf(line: string, position: string): number {
@@ -156,11 +206,7 @@ export class BulkJudge {
     if (bits !== NO) return CODE_OF_BITS[bits]!;
     let then = 0;
     for (const { from, to } of built) then |= this.thenBits(slot, part, columnDay(from), columnDay(to), fittedOn);
-    return this.late(then);
-  }
-
-  private late(thenBits: number): number {
-    return CODE_OF_BITS[thenBits]! <= ALLOWED_CODE ? OUTDATED_CODE : WRONG_CODE;
+    return CODE_OF_LATE_BITS[then]!;
   }
 
   /** By the papers of the fitting day; of each build day, stretch by stretch, when it came with the unit. */

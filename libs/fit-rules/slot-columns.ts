@@ -2,17 +2,22 @@ import type { PartKey } from '../part-number';
 import { columnDay, IntColumn } from './bulk-columns';
 import type { SlotSegment } from './slot-segments';
 
-/** What a segment says takes three numbers; see {@link SlotColumns}. */
-const STRIDE = 3;
+/** What a segment says takes two numbers; see {@link SlotColumns}. */
+const STRIDE = 2;
 /** Stands where no part is named; no part has this number. */
 const NO_PART = -2;
 /** The bits of the first named part stand above those of parts that are not named. */
 const FIRST_SHIFT = 8;
 const OTHERS = (1 << FIRST_SHIFT) - 1;
-/** Up to this many segments are walked through; more are halved. */
+/** Up to this many segments are counted through; more are halved. */
 const FEW_SEGMENTS = 8;
-/** Days below this are not counted without a branch: a difference of two days must not leave 32 bits. */
-const LEAST_COUNTED = -1_000_000_000;
+/** The days that part the segments of one slot: one less than there are. */
+const MOST_CUTS = FEW_SEGMENTS - 1;
+/** The cuts of a slot, and after them where its segments begin, counted from {@link AFTER_ALL}. */
+const CUTS_STRIDE = MOST_CUTS + 1;
+/** Every day that is counted lies between these two: a difference of two of them must not leave 32 bits. */
+const BEFORE_ALL = -1_000_000_000;
+const AFTER_ALL = 1_000_000_000;
 
 /** What is asked of many slots at once, one row per index; see {@link SlotColumns.bits}. */
 export interface SlotRows {
@@ -22,18 +27,34 @@ export interface SlotRows {
   readonly builtTo: Int32Array;
 }
 
+/** Rows that are to be written down: those with just these bits. There is room for all of them and one more. */
+export interface Sought {
+  readonly bits: number;
+  readonly rows: Int32Array;
+}
+
+/** No row has such bits. */
+export const NOTHING_SOUGHT: Sought = { bits: -1, rows: new Int32Array(1) };
+
 /**
  * The segments of all slots in flat columns, so that looking one up touches little memory. The first build dates stand
- * by themselves, as most looks go past several. What a segment says stands beside: the first part it names, which is
- * nearly always the one that is asked for; the bits of that part and of parts it does not name; where its further names
- * begin. After the last segment stands an open one: further names of segment g end where those of g + 1 begin.
+ * by themselves. What a segment says stands beside: the first part it names, which is nearly always the one that is
+ * asked for, and the bits of that part and of parts it does not name. After the last segment stands an open one:
+ * further names of segment g end where those of g + 1 begin.
  */
 export class SlotColumns {
   private readonly slotAt = new IntColumn();
   private readonly starts = new IntColumn();
   private readonly says = new IntColumn();
+  private readonly namedAt = new IntColumn();
   /** Part number and bits, turn and turn about. */
   private readonly named = new IntColumn();
+  /**
+   * The days that part a slot's segments once more, equally many for every slot, so that counting them has no end to
+   * guess; see {@link CUTS_STRIDE}. A slot with more segments than fit, or with a day beyond counting, has
+   * {@link BEFORE_ALL} throughout.
+   */
+  private readonly cuts = new IntColumn();
 
   constructor() {
     this.slotAt.push(0);
@@ -63,6 +84,7 @@ export class SlotColumns {
       this.says.values[at * STRIDE + 1] = others | (firstBits << FIRST_SHIFT);
       this.openSegment();
     }
+    this.addCuts(segments.slice(1).map(({ from }) => columnDay(from)));
     this.slotAt.push(this.starts.length - 1);
     return this.size - 1;
   }
@@ -81,28 +103,50 @@ export class SlotColumns {
   }
 
   /**
-   * The bits of rows 0 up to `count`; the columns do not grow meanwhile, so they are taken hold of once. Which segment
-   * a day lies in is counted without a branch: a processor guesses wrong about it in most rows, and that costs more
-   * than comparing with every start.
+   * The bits of rows 0 up to `count`, as `codeOfBits` has a code for them, into `codes`. Gives how many of the rows are
+   * sought; they are written down.
+   *
+   * The columns do not grow meanwhile, so they are taken hold of once. Which segment a day lies in is counted without a
+   * branch: a processor guesses wrong about it in most rows, and that costs more than comparing with every cut.
    */
-  bitsOfColumns({ slot, part, builtFrom, builtTo }: SlotRows, count: number, bits: Uint8Array): void {
-    const [slotAt, starts, says] = [this.slotAt.values, this.starts.values, this.says.values];
+  codesOfColumns(
+    { slot, part, builtFrom, builtTo }: SlotRows,
+    count: number,
+    codeOfBits: Uint8Array,
+    codes: Uint8Array,
+    sought: Sought,
+  ): number {
+    const [cuts, says] = [this.cuts.values, this.says.values];
+    const { bits: soughtBits, rows: found } = sought;
+    let foundCount = 0;
     for (let i = 0; i < count; i++) {
+      const own = slot[i]!;
       const from = builtFrom[i]!;
       const to = builtTo[i]!;
-      const first = slotAt[slot[i]!]!;
-      const end = slotAt[slot[i]! + 1]!;
-      if (from < LEAST_COUNTED || from >= to || end - first > FEW_SEGMENTS) {
-        bits[i] = this.bits(slot[i]!, part[i]!, from, to);
-        continue;
+      const cut = own * CUTS_STRIDE;
+      const next = from + 1;
+      // The sign bit is 1 where the cut is at or before `from`.
+      const passed =
+        ((cuts[cut]! - next) >>> 31) +
+        ((cuts[cut + 1]! - next) >>> 31) +
+        ((cuts[cut + 2]! - next) >>> 31) +
+        ((cuts[cut + 3]! - next) >>> 31) +
+        ((cuts[cut + 4]! - next) >>> 31) +
+        ((cuts[cut + 5]! - next) >>> 31) +
+        ((cuts[cut + 6]! - next) >>> 31);
+      let bits: number;
+      if (from < BEFORE_ALL || from >= AFTER_ALL || from >= to || cuts[cut + passed]! < to) {
+        bits = this.bits(own, part[i]!, from, to);
+      } else {
+        const at = cuts[cut + MOST_CUTS]! - AFTER_ALL + passed;
+        bits = says[at * STRIDE] === part[i]! ? says[at * STRIDE + 1]! >> FIRST_SHIFT : this.segmentBits(at, part[i]!);
       }
-      let at = first;
-      // The sign bit is 1 where the start is at or before `from`.
-      for (let next = first + 1; next < end; next++) at += (starts[next]! - from - 1) >>> 31;
-      if (at + 1 < end && starts[at + 1]! < to) bits[i] = this.bits(slot[i]!, part[i]!, from, to);
-      else if (says[at * STRIDE] === part[i]!) bits[i] = says[at * STRIDE + 1]! >> FIRST_SHIFT;
-      else bits[i] = this.segmentBits(at, part[i]!);
+      codes[i] = codeOfBits[bits]!;
+      // Written in any case and counted only where it is sought: one branch less to guess.
+      found[foundCount] = i;
+      foundCount += bits === soughtBits ? 1 : 0;
     }
+    return foundCount;
   }
 
   private segmentBits(segment: number, part: number): number {
@@ -110,8 +154,8 @@ export class SlotColumns {
     const at = segment * STRIDE;
     if (says[at] === part) return says[at + 1]! >> FIRST_SHIFT;
     const named = this.named.values;
-    const end = says[at + STRIDE + 2]!;
-    for (let i = says[at + 2]!; i < end; i += 2) if (named[i] === part) return named[i + 1]!;
+    const end = this.namedAt.values[segment + 1]!;
+    for (let i = this.namedAt.values[segment]!; i < end; i += 2) if (named[i] === part) return named[i + 1]!;
     return says[at + 1]! & OTHERS;
   }
 
@@ -119,7 +163,13 @@ export class SlotColumns {
     this.starts.push(0);
     this.says.push(NO_PART);
     this.says.push(0);
-    this.says.push(this.named.length);
+    this.namedAt.push(this.named.length);
+  }
+
+  private addCuts(own: readonly number[]): void {
+    const counted = own.length <= MOST_CUTS && own.every((day) => day > BEFORE_ALL && day < AFTER_ALL);
+    for (let i = 0; i < MOST_CUTS; i++) this.cuts.push(counted ? (own[i] ?? AFTER_ALL) : BEFORE_ALL);
+    this.cuts.push(counted ? AFTER_ALL + this.slotAt.values[this.slotAt.length - 1]! : BEFORE_ALL);
   }
 }
 

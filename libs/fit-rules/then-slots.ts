@@ -1,5 +1,5 @@
 import type { Day } from '../day';
-import { columnDay, IntColumn } from './bulk-columns';
+import { columnDay, IntColumn, LEAST_COUNTED } from './bulk-columns';
 
 /** What stands about one slot takes four numbers, so that one look at memory brings them all. */
 const STRIDE = 4;
@@ -7,6 +7,8 @@ const PLACE = 0;
 const FIRST_CUT = 1;
 const CUT_COUNT = 2;
 const THEN_AT = 3;
+/** Up to this many stretches are counted through; more are halved. */
+const FEW_STRETCHES = 8;
 
 /**
  * Per slot the slots by the papers of other days, in flat columns: a part that does not belong today is looked at again
@@ -55,14 +57,21 @@ export class ThenSlots {
   /** The stretch that the day lies in. */
   stretchAt(slot: number, day: number): number {
     const first = this.about.values[slot * STRIDE + FIRST_CUT]!;
+    const count = this.stretchCount(slot);
     const cuts = this.cuts.values;
-    let [low, high] = [first, first + this.stretchCount(slot) - 1];
+    if (count <= FEW_STRETCHES) return countedTo(cuts, first, count, day);
+    let [low, high] = [first, first + count - 1];
     while (low < high) {
       const middle = (low + high + 1) >> 1;
       if (cuts[middle]! <= day) low = middle;
       else high = middle - 1;
     }
     return low - first;
+  }
+
+  /** Whether the stretch ends before `day` does, so that `[.., day)` reaches into the next one. */
+  endsBefore(slot: number, stretch: number, day: number): boolean {
+    return stretch + 1 < this.stretchCount(slot) && this.startOf(slot, stretch + 1) < day;
   }
 
   /** The slot by the papers of the stretch; -1 until it is put. */
@@ -78,4 +87,12 @@ export class ThenSlots {
     }
     this.then.values[this.about.values[slot * STRIDE + THEN_AT]! + stretch] = then;
   }
+}
+
+/** Counted without a branch, like the segments of a slot; the first cut is the open start. */
+function countedTo(cuts: Int32Array, first: number, count: number, day: number): number {
+  if (day < LEAST_COUNTED) return 0;
+  let stretch = 0;
+  for (let next = first + 1; next < first + count; next++) stretch += (cuts[next]! - day - 1) >>> 31;
+  return stretch;
 }

@@ -1,6 +1,6 @@
 import { ZenEngine, type ZenDecision } from '@gorules/zen-engine';
 import { Engine } from 'json-rules-engine';
-import { processorTime } from './processor-time';
+import { clearAway, processorTime } from './processor-time';
 import { POSITIONS, RULES_A_POSITION, type PlainRule, type Workload } from './workload';
 
 /** Rows in one call: about what was fastest on a two-core machine. */
@@ -39,6 +39,7 @@ export function zenContender(work: Workload, rows: number): Contender {
   }
   const run = async () => {
     const ruleOfRow = new Int32Array(rows).fill(-1);
+    clearAway();
     const start = processorTime();
     let next = 0;
     const inFlight = async () => {
@@ -119,6 +120,7 @@ export function jsonRulesContender(work: Workload, rows: number): Contender {
   });
   const run = async () => {
     const ruleOfRow = new Int32Array(rows).fill(-1);
+    clearAway();
     const start = processorTime();
     for (let row = 0; row < rows; row++) {
       const { engine, facts } = inputs[row]!;
