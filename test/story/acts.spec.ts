@@ -26,6 +26,13 @@ async function because(reason: string, act: string, label = 'Reason'): Promise<v
   await ask().waitFor({ state: 'detached' });
 }
 
+/** Opens the history of the ticket, where it is shut, and waits for what it tells. */
+async function history(words: string | RegExp): Promise<void> {
+  const part = page.locator('details', { has: page.locator('summary', { hasText: /^History/ }) });
+  if ((await part.getAttribute('open')) === null) await part.locator('summary').first().click();
+  await part.getByText(words).first().waitFor();
+}
+
 describe('the job board', () => {
   const tags = () => page.getByRole('main').getByRole('link', { name: /26-\d{4}/ });
   const texts = async () => (await tags().allInnerTexts()).map((text) => text.replace(/\s+/g, ' '));
@@ -89,7 +96,7 @@ describe('a ticket', () => {
     expect(await why.getByText('Rulebook revision').isVisible()).toBe(false);
     await why.locator('summary').click();
     await why.getByText('Rulebook revision').waitFor();
-    await page.getByText('Ticket opened.').first().waitFor({ state: 'attached' });
+    await history('Ticket opened.');
   }, 60_000);
 
   it('is put on hold, taken off hold and sent back a stage, each with its reason in the history', async () => {
@@ -101,9 +108,7 @@ describe('a ticket', () => {
     await press('Back a stage');
     await because('a place was overlooked', 'Send it back');
     await page.locator('li[aria-current="step"]', { hasText: 'Inspection' }).waitFor();
-    await page
-      .getByText('Moved back from parts selection to inspection: a place was overlooked.')
-      .waitFor({ state: 'attached' });
+    await history('Moved back from parts selection to inspection: a place was overlooked.');
   }, 60_000);
 });
 
@@ -146,7 +151,7 @@ describe("the manager's desk", () => {
     await because('look at the head marks again', 'Send back');
     await page.locator(`li[data-flag="${id}"]`).waitFor();
     await page.getByRole('link', { name: ticket }).first().click();
-    await page.getByText(/Flag sent back to the bench .*look at the head marks again/).waitFor({ state: 'attached' });
+    await history(/Flag sent back to the bench .*look at the head marks again/);
   }, 60_000);
 });
 
@@ -226,7 +231,7 @@ describe('the figures', () => {
     expect(many).toBeGreaterThan(4);
     for (let index = 0; index < many; index += 1) {
       expect(await figures.nth(index).locator('tbody tr').count()).toBeGreaterThan(0);
-      expect(await figures.nth(index).getByRole('img').count()).toBe(1);
+      expect(await figures.nth(index).getByRole('img').count()).toBeGreaterThan(0);
     }
   }, 60_000);
 });
@@ -237,7 +242,7 @@ describe('the people of the shop', () => {
     await shop.signIn(admin, 'administrator');
     await admin.goto('/people');
     const form = admin.getByRole('region', { name: 'Add somebody' });
-    await form.getByLabel('Name', { exact: true }).fill('Tove Maris');
+    await form.getByLabel(/^Name/).fill('Tove Maris');
     await form.getByLabel('Sign-in name').fill('tove');
     await form.getByRole('button', { name: 'Add' }).click();
     await admin.getByText('Give this link to Tove Maris.').waitFor();
