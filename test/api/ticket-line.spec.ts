@@ -393,7 +393,6 @@ describe('what stands in a place', () => {
 
   it('becomes what the unit holds, the newest record first, and greets the unit at its next visit', async () => {
     let ticket = await inRepair('17030026');
-    expect(ticket.places.map(({ before }) => before)).toEqual([null, null, null]);
     ticket = await ok(record(ticket, 'left', [{ position: 'AUG-PIN', place: 1, partText: '70-412B' }]));
     const holds = await db.pool.query(
       `SELECT position_id, place, p.number, verdict FROM install i JOIN part p ON p.id = i.part_id
@@ -412,6 +411,8 @@ describe('what stands in a place', () => {
     expect(again.body.places[0]!.before).toMatchObject({ part: { number: '70-412B' }, ticket: ticket.number });
     expect(again.body.earlierTickets).toMatchObject([{ number: ticket.number, closedOn: '2026-11-20' }]);
     expect((await counter.ask('POST', '/tickets', { unitId: ticket.unit.id })).status).toBe(409);
+    const another = await shop.newTicket('17030033');
+    expect(another.places.map(({ before }) => before)).toEqual([null, null, null]);
   });
 });
 
