@@ -1,6 +1,10 @@
 import { z } from 'zod';
 import { instantText, verdict } from './common';
 
+/** What of a unit may be known otherwise today than at an earlier moment. */
+export const knownOtherwise = z.enum(['line', 'model', 'options', 'serial', 'build-days']);
+export type KnownOtherwise = z.infer<typeof knownOtherwise>;
+
 /** One change that touched a unit, as the trail keeps it. */
 export const trailEntry = z.object({
   /** place in the trail; of a verdict changed by a recheck, the place of the row that stands for its chunk */
@@ -23,9 +27,10 @@ export const trailEntry = z.object({
   now: z.object({ verdict, revision: z.int().nullable() }).nullable(),
   /**
    * what was right in that place's position by the papers in force that day, as the shop knew them at that moment, for the
-   * unit as it is known now; and whether today's papers say the same. Null where the entry speaks of no place.
+   * unit as it was known at that moment; whether the answer of today is the same; and what of the unit is known otherwise
+   * today. Null where the entry speaks of no place of the line that the unit was known to be of.
    */
-  ruling: z.object({ sentence: z.string(), sameToday: z.boolean() }).nullable(),
+  ruling: z.object({ sentence: z.string(), sameToday: z.boolean(), otherwise: z.array(knownOtherwise) }).nullable(),
   change: z.record(z.string(), z.unknown()),
 });
 export type TrailEntry = z.infer<typeof trailEntry>;

@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { Pool } from 'pg';
 import { startApi } from '../../apps/api/src/start-api';
 import { readConfig } from '../../libs/config';
-import type { TicketView, UnitTrail } from '../../libs/contracts';
+import type { TicketView, UnitTrail, UnitView } from '../../libs/contracts';
 import { asProgram, openStore, verifyTrail } from '../../libs/store';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, rule } from './api-shop';
@@ -211,6 +211,47 @@ describe("an auditor's view of a ruling", () => {
     expect(said[0]!.ruling!.sentence).toMatch(/80-001.* required/);
     expect(said[1]!.ruling!.sentence).toMatch(/80-002.* required/);
     expect(items.find(({ noun }) => noun === 'ticket')!.ruling).toBeNull();
+  });
+
+  it('is about the unit as it was known then, with its build days, its model and its options, and says what is known otherwise', async () => {
+    const [technician, manager] = [await shop.as('technician'), await shop.as('manager')];
+    const ticket = await shop.newTicket(null, { serialAbsent: 'plate gone' });
+    const path = `/tickets/${ticket.id}`;
+    const { body: moved } = await technician.change<TicketView>('POST', `${path}/stage`, ticket.version, {
+      to: 'inspection',
+    });
+    let { version } = moved;
+    const look = async (condition: string) => {
+      const places = [{ position: 'AUG-PIN', place: 1, partText: '70-412B', condition }];
+      const put = await technician.change<TicketView>('PUT', `${path}/places`, version, { side: 'found', places });
+      expect(put.status).toBe(200);
+      version = (await technician.get(path)).body.version;
+    };
+    let unit = moved.unit.version;
+    const onUnit = async (method: string, to: string, body: unknown) => {
+      const answer = await technician.change<UnitView>(method, `/units/${ticket.unit.id}${to}`, unit, body);
+      expect([method, to, answer.status, answer.body]).toEqual([method, to, 200, answer.body]);
+      unit = answer.body.version;
+      version = (await technician.get(path)).body.version;
+      return answer.body;
+    };
+    await look('sound');
+    const dated = await onUnit('POST', '/evidence', { evidence: { kind: 'printed-date', date: '2017-03' } });
+    await look('worn');
+    const { id } = dated.buildDates.evidence.find(({ kind }) => kind === 'printed-date')!;
+    await onUnit('POST', `/evidence/${id}/set-aside`, { reason: 'read wrong' });
+    await onUnit('POST', `/evidence/${id}/set-aside`, { reason: null });
+    const { lineCode, serial, serialAbsent, plate } = dated;
+    const identity = { lineCode, serial, serialAbsent, plate };
+    await onUnit('PUT', '/identity', { ...identity, modelNumber: 'S2W', options: { cab: true } });
+    const { items } = (await manager.get<UnitTrail>(`/units/${ticket.unit.id}/trail`)).body;
+    const [first, second] = items
+      .filter(({ noun, where }) => noun === 'place_record' && where === 'Auger pin, left')
+      .map(({ ruling }) => ruling!);
+    expect(first!.sentence).toMatch(/70-412A.*70-412B/);
+    expect(first).toMatchObject({ sameToday: false, otherwise: ['model', 'options', 'build-days'] });
+    expect(second!.sentence).toMatch(/^(?!.*70-412A.* required).*70-412B.* required/);
+    expect(second).toMatchObject({ sameToday: true, otherwise: ['model', 'options'] });
   });
 });
 

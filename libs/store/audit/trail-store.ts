@@ -1,5 +1,6 @@
 import type { StoredTrailEntry, TrailStore } from '../../usecases';
 import type { Db } from '../db';
+import { knownChanges } from './known-changes';
 
 export function trailStore(db: Db, zone = 'UTC'): TrailStore {
   return {
@@ -53,5 +54,6 @@ export function trailStore(db: Db, zone = 'UTC'): TrailStore {
         WHERE (t.place, t.part) > (${place}::bigint, ${part}::int)
         ORDER BY t.place, t.part LIMIT ${limit}::int`;
     },
+    knownChanges: (unitId) => knownChanges(db, unitId),
   };
 }

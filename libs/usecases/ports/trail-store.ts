@@ -1,4 +1,5 @@
 import type { TrailEntry } from '../../contracts';
+import type { KnownOfUnit } from '../build-days/facts-of-unit';
 
 /** The end of the trail: whoever has written it down can prove later that nothing before it was changed. */
 export interface TrailHead {
@@ -14,6 +15,14 @@ export interface StoredTrailEntry extends Omit<TrailEntry, 'ruling'> {
   readonly day: string;
 }
 
+/** One change of what is known of a unit. */
+export interface KnownChange {
+  /** Of the entry that tells of it. */
+  readonly cursor: string;
+  /** What was known before, of that which changed; the rest is left out. */
+  readonly before: Partial<KnownOfUnit>;
+}
+
 export interface TrailStore {
   /** Place and hash of the last row; null while there is none. */
   head(): Promise<TrailHead | null>;
@@ -22,4 +31,6 @@ export interface TrailStore {
    * verdicts that rechecks changed too.
    */
   ofUnit(unitId: number, after: string | null, limit: number): Promise<readonly StoredTrailEntry[]>;
+  /** Every change of what is known of the unit, newest first. */
+  knownChanges(unitId: number): Promise<readonly KnownChange[]>;
 }

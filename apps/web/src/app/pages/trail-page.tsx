@@ -47,6 +47,11 @@ function Trail({ id }: { id: number }) {
               {count(entries.length, 'entry', 'entries')}, oldest first, as of{' '}
               {sayInstant(new Date(trail.dataUpdatedAt).toISOString())}.
             </p>
+            <p className="soft">
+              Rulings are by the papers of their day and what the shop knew at that moment, of the papers and of the
+              unit: its line, model, options, serial number and possible build days. Names of lines, positions and
+              parts, and verdicts marked so, are those of today.
+            </p>
             <UnitTrail entries={entries} />
           </>
         )}

@@ -1,5 +1,5 @@
 import type { TrailEntry } from '../../../../../libs/contracts';
-import { sayAct, sayChange } from './trail-words';
+import { sayAct, sayChange, sayOtherwise } from './trail-words';
 
 const entry: TrailEntry = {
   place: '7',
@@ -41,6 +41,21 @@ describe('an entry of the trail in words', () => {
       { name: 'Kind', value: 'label' },
       { name: 'Data', value: 'day code C17, clear yes' },
     ]);
+  });
+
+  it('says days as days, and what became known otherwise', () => {
+    const change = { built: ['{[17226,17257),[20879,20910)}', '{}'] };
+    expect(sayChange({ ...entry, noun: 'unit', change })).toEqual([
+      {
+        name: 'Built',
+        value: '1 Mar 2017 to 31 Mar 2017, or 2 Mar 2027 to 1 Apr 2027 → no day at all',
+      },
+    ]);
+    const ruling = { sentence: '', sameToday: false };
+    expect(sayOtherwise({ ...ruling, otherwise: [] })).toBe('');
+    expect(sayOtherwise({ ...ruling, otherwise: ['model', 'options', 'build-days'] })).toBe(
+      'Known otherwise since then: its model, its options and when it can have been built.',
+    );
   });
 
   it('tells a first verdict from a changed one', () => {

@@ -1,5 +1,6 @@
-import type { TrailEntry } from '../../../../../libs/contracts';
-import { sayInstant } from '../../lib/say';
+import type { KnownOtherwise, TrailEntry } from '../../../../../libs/contracts';
+import { formatDay } from '../../../../../libs/day';
+import { sayDayText, sayInstant } from '../../lib/say';
 
 const NOUNS: Record<string, string> = {
   unit: 'the unit',
@@ -21,6 +22,10 @@ const ACTS: Record<string, string> = { insert: 'Wrote down', update: 'Changed', 
 /** Columns that only the program itself reads. */
 const UNSAID =
   /^(id|version|name|width|height|sha256|sent_sha256|place|candidates|built_from|built_to)$|_(id|ids|by|key|search)$/;
+
+/** A set of days as the database writes it: the numbers of days since 1970, closed-open. */
+const DAY_SET = /^\{(\[-?\d+,-?\d+\),?)*\}$/;
+const SPAN = /\[(-?\d+),(-?\d+)\)/g;
 
 const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d/;
 
@@ -48,6 +53,7 @@ function sayValue(value: unknown): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value)) return value.map(sayValue).join(', ');
   if (typeof value === 'string' && INSTANT.test(value)) return sayInstant(value);
+  if (typeof value === 'string' && DAY_SET.test(value)) return sayDays(value);
   if (typeof value !== 'object') return typeof value === 'string' ? value : JSON.stringify(value);
   return Object.entries(value as object)
     .filter(([, part]) => !isEmpty(part))
@@ -55,11 +61,36 @@ function sayValue(value: unknown): string {
     .join(', ');
 }
 
+/** `{[17226,17257)}` as `1 Mar 2017 to 31 Mar 2017`. */
+function sayDays(text: string): string {
+  const spans = [...text.matchAll(SPAN)].map(([, from, to]) => [Number(from), Number(to) - 1] as const);
+  if (spans.length === 0) return 'no day at all';
+  return spans
+    .map(([first, last]) => [first, last].map((one) => sayDayText(formatDay(one))).join(' to '))
+    .join(', or ');
+}
+
 /** What was known at that moment: the newest revision of the rulebook, and what made it. */
 export function sayKnown({ revision, known }: TrailEntry): string {
   if (revision === null) return 'There was no rulebook yet';
   const made = known === 'seed' ? ', as the shop began' : known ? `, made by ${known}` : '';
   return `Known then: rulebook revision ${revision}${made}`;
+}
+
+const OTHERWISE: Record<KnownOtherwise, string> = {
+  line: 'its product line',
+  model: 'its model',
+  options: 'its options',
+  serial: 'how its serial number reads',
+  'build-days': 'when it can have been built',
+};
+
+/** Which of what the ruling rests on became known otherwise since; empty when nothing did. */
+export function sayOtherwise({ otherwise }: NonNullable<TrailEntry['ruling']>): string {
+  if (otherwise.length === 0) return '';
+  const names = otherwise.map((one) => OTHERWISE[one]);
+  const last = names.pop()!;
+  return `Known otherwise since then: ${names.length > 0 ? `${names.join(', ')} and ${last}` : last}.`;
 }
 
 const isEmpty = (value: unknown): boolean =>

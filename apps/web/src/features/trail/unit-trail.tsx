@@ -2,7 +2,7 @@ import { VERDICTS, type TrailEntry, type VerdictWord } from '../../../../../libs
 import { EmptyView } from '../../components/empty-view';
 import { VerdictMark } from '../../components/verdict-mark';
 import { sayInstant } from '../../lib/say';
-import { sayAct, sayChange, sayKnown } from './trail-words';
+import { sayAct, sayChange, sayKnown, sayOtherwise } from './trail-words';
 import classes from './trail.module.css';
 
 /** Everything that was done about one unit, oldest first, each with what the shop could have known at that moment. */
@@ -80,14 +80,14 @@ function Verdicts({ entry: { noun, change, now } }: { entry: TrailEntry }) {
   );
 }
 
-/** What was right at that place by the papers of that day, as the shop knew them then. */
+/** What was right at that place by the papers of that day, as the shop knew them and the unit then. */
 function RulingThen({ entry: { noun, ruling } }: { entry: TrailEntry }) {
   if (!JUDGED.has(noun) || ruling === null) return null;
   return (
     <p>
       By the papers of that day, as known then: {ruling.sentence}{' '}
       <span className="soft">
-        {ruling.sameToday ? "Today's papers say the same." : "Today's papers say otherwise."}
+        {ruling.sameToday ? 'Today the answer is the same.' : 'Today the answer is another.'} {sayOtherwise(ruling)}
       </span>
     </p>
   );
