@@ -40,8 +40,8 @@ export const board = z.object({
 });
 export type Board = z.infer<typeof board>;
 export const boardQuery = z.object({
-  bench: z.coerce.number().int().positive().optional(),
-  owner: z.coerce.number().int().positive().optional(),
+  bench: z.coerce.number().pipe(rowId).optional(),
+  owner: z.coerce.number().pipe(rowId).optional(),
   flagged: z.enum(['yes']).optional(),
   q: z.string().trim().max(100).optional(),
   promised: promisedFilter.optional(),

@@ -83,18 +83,28 @@ export class House {
     return this.process('apps/api/src/main.js', { PORT: String(port), NODE_ENV: 'test', ...more });
   }
 
+  /** The same, in a process that can be weighed (`weighed.ts`). */
+  weighedApi(port: number, more: Readonly<Record<string, string>>): Promise<ChildProcess> {
+    const before = ['--expose-gc', '--require', built('test/faults/weighed.js')];
+    return this.process('apps/api/src/main.js', { PORT: String(port), NODE_ENV: 'test', ...more }, before);
+  }
+
   /** Starts a program of the build; resolves when it says its first word. */
-  private async process(program: string, more: Readonly<Record<string, string>>): Promise<ChildProcess> {
+  private async process(
+    program: string,
+    more: Readonly<Record<string, string>>,
+    before: readonly string[] = [],
+  ): Promise<ChildProcess> {
     const env = { ...process.env, DATABASE_URL: this.url, REDIS_URL: this.redisUrl, TIME_ZONE: 'UTC' };
-    const child = spawn(process.execPath, [join(repoRoot(), 'dist', program)], {
+    const child = spawn(process.execPath, [...before, built(program)], {
       env: { ...env, LOG_LEVEL: 'info', ...more },
-      stdio: ['ignore', 'pipe', 'pipe'],
+      stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
     });
     this.children.add(child);
     child.once('exit', () => this.children.delete(child));
-    await Promise.race([once(child.stdout, 'data'), once(child.stderr, 'data'), once(child, 'exit')]);
-    child.stdout.resume();
-    child.stderr.resume();
+    await Promise.race([once(child.stdout!, 'data'), once(child.stderr!, 'data'), once(child, 'exit')]);
+    child.stdout!.resume();
+    child.stderr!.resume();
     if (child.exitCode !== null) throw new Error(`${program} ended before it was ready`);
     return child;
   }
@@ -153,5 +163,8 @@ async function startServer(dataFolder: string): Promise<EmbeddedServer> {
   noteProcess(result.server.pid);
   return result.server;
 }
+
+/** A program of the build. */
+const built = (program: string): string => join(repoRoot(), 'dist', program);
 
 const portOf = ({ url }: EmbeddedServer): number => Number(new URL(url).port);

@@ -1,11 +1,12 @@
-import { readFile } from 'node:fs/promises';
 import type { ChildProcess } from 'node:child_process';
+import { once } from 'node:events';
 import { Secret, TOTP } from 'otpauth';
 import type { OpenApiDocument } from '../../../apps/api/src/open-api/document';
 import { openDatabase, type OpenDatabase } from '../../../libs/testing';
 import { ApiShop, Caller, PASSWORD } from '../../api/api-shop';
 import { freePort } from '../../../libs/store/embedded';
 import type { House } from '../house';
+import { WEIGH, type Weight } from '../weighed';
 
 /** Who asks: between them they may do everything. */
 export const ODD_ROLES = ['administrator', 'manager', 'technician'] as const;
@@ -33,7 +34,7 @@ export class OddShop {
     for (const serial of ['17030001', '14020002', '18040003', null])
       await shop.newTicket(serial, serial === null ? { serialAbsent: 'plate gone' } : {});
     const port = await freePort();
-    const child = await house.apiProcess(port, {
+    const child = await house.weighedApi(port, {
       DATABASE_URL: db.url,
       REVRIGHT_KEY: 'ab'.repeat(32),
       TRUSTED_PROXIES: 'loopback',
@@ -80,11 +81,11 @@ export class OddShop {
     return this.child.exitCode === null && this.child.signalCode === null;
   }
 
-  /** What the process holds of the machine's memory, in MiB; null where the system does not say so in `/proc`. */
-  async memoryMiB(): Promise<number | null> {
-    const status = await readFile(`/proc/${this.child.pid}/status`, 'utf8').catch(() => '');
-    const kib = /^VmRSS:\s+(\d+) kB$/m.exec(status)?.[1];
-    return kib === undefined ? null : Number(kib) / 1_024;
+  /** What the process still holds once all that nothing points to is collected. */
+  async weigh(): Promise<Weight> {
+    this.child.send(WEIGH);
+    const [weight] = (await once(this.child, 'message')) as [Weight];
+    return weight;
   }
 
   async close(): Promise<void> {
