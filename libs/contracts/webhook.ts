@@ -48,7 +48,7 @@ export type WebhookList = z.infer<typeof webhookList>;
 export const newWebhook = z.object({ url, events });
 export type NewWebhook = z.infer<typeof newWebhook>;
 
-/** What adding one answers: what its events are signed with, shown this once. */
+/** What adding one, and renewing its secret, answer: what its events are signed with, shown this once. */
 export const webhookAdded = z.object({ webhook: webhookView, secret: z.string() });
 export type WebhookAdded = z.infer<typeof webhookAdded>;
 

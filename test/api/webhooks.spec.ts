@@ -124,6 +124,42 @@ describe('a flag', () => {
   });
 });
 
+describe('the secret of an address', () => {
+  it('can be renewed on the version it has: the new one is answered once and signs from then on, also what was waiting', async () => {
+    const hook = await added(['flag.raised']);
+    const path = `/webhooks/${hook.webhook.id}`;
+    await administrator.ask('POST', `${path}/trial`);
+    const renewed = await administrator.change<WebhookAdded>('POST', `${path}/secret`, hook.webhook.version);
+    expect(renewed).toMatchObject({ status: 200, body: { webhook: { id: hook.webhook.id, version: 2 } } });
+    expect(renewed.body.secret).toMatch(/^whsec_/);
+    expect(renewed.body.secret).not.toBe(hook.secret);
+    expect((await administrator.change('POST', `${path}/secret`, hook.webhook.version)).status).toBe(412);
+    await deliver();
+    const [body, headers] = [receiver.received[0]!.body, receiver.received[0]!.headers as Record<string, string>];
+    expect(() => new Webhook(hook.secret).verify(body, headers)).toThrow();
+    expect(new Webhook(renewed.body.secret).verify(body, headers)).toMatchObject({ type: 'trial' });
+    expect(JSON.stringify((await administrator.get('/webhooks')).body)).not.toContain('whsec_');
+    expect((await administrator.change('POST', '/webhooks/2000000000/secret', 1)).status).toBe(404);
+  });
+});
+
+describe('a trial', () => {
+  it('of an address that is removed at the same moment is there or not, and breaks nothing', async () => {
+    for (let round = 0; round < 20; round++) {
+      const { webhook } = await added();
+      const path = `/webhooks/${webhook.id}`;
+      const answers = await Promise.all([
+        ...Array.from({ length: 4 }, () => administrator.ask('POST', `${path}/trial`)),
+        administrator.ask('DELETE', path),
+      ]);
+      const statuses = answers.map(({ status }) => status);
+      expect(statuses.pop()).toBe(204);
+      expect(statuses.filter((status) => status !== 200 && status !== 404)).toEqual([]);
+    }
+    expect((await db.pool.query('SELECT FROM webhook_delivery')).rowCount).toBe(0);
+  });
+});
+
 describe('callbacks and rechecks', () => {
   it('are told when an owner is to be called, when that is over, and when everything was judged', async () => {
     await added();

@@ -297,6 +297,7 @@ async function letProgramsIn(shop: ApiShop, walk: Walk): Promise<void> {
   const { webhook } = await walk.call<WebhookAdded>('webhooks-add', { as, body: told });
   const path = { id: webhook.id };
   await walk.call('webhooks-change', { as, path, version: webhook.version, body: { events: ['callback.opened'] } });
+  await walk.call('webhooks-renew-secret', { as, path, version: webhook.version + 1 });
   const [{ id: deliveryId }] = await walk.call<[WebhookDelivery]>('webhooks-try-out', { as, path });
   await shop.pool.query(`UPDATE webhook_delivery SET state = 'set-aside' WHERE id = $1`, [deliveryId]);
   await walk.call('webhooks-deliveries', { as, path });

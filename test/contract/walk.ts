@@ -100,7 +100,11 @@ export class Walk {
       : asked.form
         ? await caller.send<unknown>(path, asked.form)
         : await caller.ask<unknown>(place.method, path, asked.body, headers);
-    const contentType = answer.headers.get('content-type')?.split(';')[0] ?? '';
+    const type = answer.headers.get('content-type') ?? '';
+    // ASVS 4.1.1: text says in which characters it is written.
+    if (/^text\/|[+/]xml/.test(type) && !/charset=utf-8/i.test(type))
+      throw new Error(`'${id}' answers '${type}' without a charset.`);
+    const contentType = type.split(';')[0]!;
     return { id, status: answer.status, contentType, asked, body: answer.body };
   }
 
@@ -113,7 +117,7 @@ export class Walk {
         if (!called) return [];
         const { path, query } = called.asked;
         const body = shortened(called.asked.body);
-        const parameters = { ...path, ...query };
+        const parameters = shortened({ ...path, ...query }) as Record<string, unknown>;
         return [
           [
             id,
@@ -136,6 +140,11 @@ const NO_EXAMPLE = new Set(['description-describe']);
 
 const ONE_TIME = /^\d{6}$/;
 const OWN_PORT = /^127\.0\.0\.1:\d+$/;
+const RANDOM_ID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
+const RANDOM_NAME = /^[0-9a-f]{32}$/;
+const SECOND_FACTOR = /^otpauth:.*/;
+const SIGNS = /^whsec_.*/;
+const BASE32 = /^[A-Z2-7]{32}$/;
 const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d+Z$/;
 
 /** The same value with every list cut to its first two entries, and what differs from run to run replaced. */
@@ -144,7 +153,12 @@ function shortened(value: unknown): unknown {
     return value
       .replace(INSTANT, '2026-11-20T10:00:00.000Z')
       .replace(ONE_TIME, '123456')
-      .replace(OWN_PORT, 'mail.example.org:587');
+      .replace(OWN_PORT, 'mail.example.org:587')
+      .replace(RANDOM_ID, '2c415bf1-dff5-479c-9925-44fbe988f006')
+      .replace(RANDOM_NAME, '12aa0b00af350ee2e70093856ac2cd16')
+      .replace(SECOND_FACTOR, 'otpauth://totp/Revright:nils?issuer=Revright&secret=JBSWY3DPEHPK3PXPJBSWY3DPEHPK3PXP')
+      .replace(BASE32, 'JBSWY3DPEHPK3PXPJBSWY3DPEHPK3PXP')
+      .replace(SIGNS, 'whsec_c2hvd24gb25jZSwgYW5kIHNlYWxlZCB3aXRoIHRoZSBrZXk=');
   if (Array.isArray(value)) return value.slice(0, 2).map(shortened);
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, SECRET[name] ?? shortened(inner)]));
@@ -153,9 +167,7 @@ function shortened(value: unknown): unknown {
 const SECRET: Readonly<Record<string, unknown>> = {
   token: 'rvr_c2hvd24gb25jZSwgYW5kIGtlcHQgYXMgYSBoYXNoIG9ubHk',
   prefix: 'rvr_c2hvd24g',
-  secret: 'JBSWY3DPEHPK3PXPJBSWY3DPEHPK3PXP',
   codes: ['ABCD-EFGH-JKMN-PQRS-TUVW-XYZ2'],
   query: '?code=...&state=...&iss=...',
-  address: 'otpauth://totp/Revright:nils?issuer=Revright&secret=JBSWY3DPEHPK3PXPJBSWY3DPEHPK3PXP',
   link: '/welcome#Q2hhbmdlcyBldmVyeSB0aW1lLCBzaG93biBvbmNl',
 };

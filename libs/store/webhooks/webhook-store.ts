@@ -2,12 +2,10 @@ import type { WebhookDelivery, WebhookPayload, WebhookView } from '../../contrac
 import type { DueDelivery, WebhookStore } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
-
-const INSTANT = (column: string) =>
-  Prisma.raw(`to_char(${column} AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')`);
+import { iso } from '../tickets/iso';
 
 const WEBHOOK = Prisma.sql`
-  SELECT h.id, h.url, h.events, h.active, ${INSTANT('h.created_at')} AS "createdAt", p.name AS "createdBy", h.version,
+  SELECT h.id, h.url, h.events, h.active, ${iso('h.created_at')} AS "createdAt", p.name AS "createdBy", h.version,
          (SELECT count(*)::int FROM webhook_delivery d
           WHERE d.webhook_id = h.id AND d.state IN ('waiting', 'sending')) AS waiting,
          (SELECT count(*)::int FROM webhook_delivery d
@@ -43,16 +41,24 @@ export function webhookStore(db: Db): WebhookStore {
         WHERE id = ${id}::int AND version = ${version}::int`;
       return changed === 1;
     },
+    async renewSecret(id, version, sealed) {
+      const renewed = await db.$executeRaw`
+        UPDATE webhook SET sealed = ${sealed}, version = version + 1 WHERE id = ${id}::int AND version = ${version}::int`;
+      return renewed === 1;
+    },
     async remove(id) {
       return (await db.$executeRaw`DELETE FROM webhook WHERE id = ${id}::int`) === 1;
     },
     async tryOut(id) {
-      await db.$executeRaw`
-        WITH event AS (
-          INSERT INTO webhook_event (type, data) VALUES ('trial', jsonb_build_object('webhookId', ${id}::int))
-          RETURNING id
-        ), due AS (INSERT INTO webhook_delivery (webhook_id, event_id) SELECT ${id}::int, id FROM event)
-        UPDATE webhook SET quiet_until = NULL WHERE id = ${id}::int`;
+      // The address first, and held: what is removed meanwhile has nothing on its way.
+      const put = await db.$executeRaw`
+        WITH heard AS (
+          UPDATE webhook SET quiet_until = NULL WHERE id = ${id}::int RETURNING id
+        ), event AS (
+          INSERT INTO webhook_event (type, data) SELECT 'trial', jsonb_build_object('webhookId', id) FROM heard RETURNING id
+        )
+        INSERT INTO webhook_delivery (webhook_id, event_id) SELECT heard.id, event.id FROM heard, event`;
+      return put === 1;
     },
     async forgetOld(days) {
       await db.$executeRaw`
@@ -66,9 +72,9 @@ export function webhookStore(db: Db): WebhookStore {
 function deliveries(db: Db): Pick<WebhookStore, 'deliveries' | 'again' | 'claim' | 'delivered' | 'failed'> {
   return {
     deliveries: (id, most) => db.$queryRaw<WebhookDelivery[]>`
-      SELECT d.id, 'evt_' || e.id AS "eventId", e.type, ${INSTANT('e.at')} AS at, d.state, d.tries,
-             CASE WHEN d.state = 'waiting' THEN ${INSTANT('d.next_try_at')} END AS "nextTryAt", d.status, d.problem,
-             ${INSTANT('d.ended_at')} AS "endedAt"
+      SELECT d.id, 'evt_' || e.id AS "eventId", e.type, ${iso('e.at')} AS at, d.state, d.tries,
+             CASE WHEN d.state = 'waiting' THEN ${iso('d.next_try_at')} END AS "nextTryAt", d.status, d.problem,
+             ${iso('d.ended_at')} AS "endedAt"
       FROM webhook_delivery d JOIN webhook_event e ON e.id = d.event_id
       WHERE d.webhook_id = ${id}::int ORDER BY d.state = 'set-aside' DESC, d.id DESC LIMIT ${most}::int`,
     async again(id, deliveryId) {
@@ -93,7 +99,7 @@ function deliveries(db: Db): Pick<WebhookStore, 'deliveries' | 'again' | 'claim'
                              GROUP BY l.webhook_id HAVING count(*) >= 2)
           ORDER BY w.next_try_at, w.id LIMIT 1 FOR UPDATE OF w SKIP LOCKED)
         RETURNING d.id, h.id AS "webhookId", h.url, h.sealed, e.id AS "eventId", d.tries,
-                  jsonb_build_object('type', e.type, 'timestamp', ${INSTANT('e.at')}, 'data', e.data) AS payload`;
+                  jsonb_build_object('type', e.type, 'timestamp', ${iso('e.at')}, 'data', e.data) AS payload`;
       const [due] = rows;
       return due ? { ...due, payload: due.payload as WebhookPayload } : null;
     },

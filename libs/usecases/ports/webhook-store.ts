@@ -29,10 +29,12 @@ export interface WebhookStore {
   reseal(id: number, was: string, sealed: string): Promise<boolean>;
   /** False when the version is no longer the webhook's. */
   change(id: number, version: number, patch: ChangeWebhook): Promise<boolean>;
+  /** Keeps another secret from now on; false when the version is no longer the webhook's. */
+  renewSecret(id: number, version: number, sealed: string): Promise<boolean>;
   /** With all that was on its way to it; false when there is none. */
   remove(id: number): Promise<boolean>;
-  /** An event of the kind `trial` for this one alone. */
-  tryOut(id: number): Promise<void>;
+  /** An event of the kind `trial` for this one alone; false when there is none any more. */
+  tryOut(id: number): Promise<boolean>;
   deliveries(id: number, most: number): Promise<readonly WebhookDelivery[]>;
   /** Puts one back to be posted now, with all its tries before it; false when there is none at its end. */
   again(id: number, deliveryId: number): Promise<boolean>;

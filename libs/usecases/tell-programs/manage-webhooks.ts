@@ -8,7 +8,7 @@ import type {
 } from '../../contracts';
 import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
-import type { Courier, Seals } from '../ports/index';
+import type { Courier, Seals, Tables } from '../ports/index';
 import type { Ports } from '../run';
 import { aboutWebhook } from './deliver-next-event';
 import { newWebhookSecret } from './sign-event';
@@ -46,11 +46,32 @@ export async function changeWebhook(
   return store.transaction(async (tx) => {
     const webhook = await tx.webhooks.byId(id);
     if (!webhook) return refused('not-found', `There is no webhook ${id}.`);
-    if (!(await tx.webhooks.change(id, version, patch)))
-      return refused('stale', `Webhook ${id} was changed meanwhile; look again.`, {
-        current: (await tx.webhooks.byId(id)) ?? webhook,
-      });
+    if (!(await tx.webhooks.change(id, version, patch))) return changedMeanwhile(tx, webhook);
     return done((await tx.webhooks.byId(id))!);
+  });
+}
+
+/**
+ * Signs with another secret from now on, also what is already on its way; it is answered this once. The one before
+ * signs nothing any more, so what its receiver does not know yet is refused there and tried again for about a day.
+ */
+export async function renewWebhookSecret(
+  { store, seals }: Pick<Ports, 'store'> & { readonly seals: Seals },
+  { id, version }: { readonly id: number; readonly version: number },
+): Promise<Outcome<WebhookAdded>> {
+  const secret = newWebhookSecret();
+  return store.transaction(async (tx) => {
+    const webhook = await tx.webhooks.byId(id);
+    if (!webhook) return refused('not-found', `There is no webhook ${id}.`);
+    if (!(await tx.webhooks.renewSecret(id, version, seals.seal(secret, aboutWebhook(id)))))
+      return changedMeanwhile(tx, webhook);
+    return done({ webhook: (await tx.webhooks.byId(id))!, secret });
+  });
+}
+
+async function changedMeanwhile(tx: Tables, seen: WebhookView): Promise<Outcome<never>> {
+  return refused('stale', `Webhook ${seen.id} was changed meanwhile; look again.`, {
+    current: (await tx.webhooks.byId(seen.id)) ?? seen,
   });
 }
 
@@ -72,7 +93,7 @@ export async function tryWebhook({ store }: Pick<Ports, 'store'>, id: number): P
   const webhook = await store.webhooks.byId(id);
   if (!webhook) return refused('not-found', `There is no webhook ${id}.`);
   if (!webhook.active) return refused('conflict', `Webhook ${id} is switched off; switch it on first.`);
-  await store.webhooks.tryOut(id);
+  if (!(await store.webhooks.tryOut(id))) return refused('not-found', `There is no webhook ${id}.`);
   return listDeliveries({ store }, id);
 }
 

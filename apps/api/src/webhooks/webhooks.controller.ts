@@ -15,6 +15,7 @@ import {
   listDeliveries,
   listWebhooks,
   removeWebhook,
+  renewWebhookSecret,
   tryWebhook,
   type Actor,
   type Courier,
@@ -68,6 +69,15 @@ export class WebhooksController {
   @ZodResponse({ status: 200, type: WebhookDto })
   async change(@RowIdParam('id') id: number, @IfMatch() version: number, @Body() input: ChangeWebhookDto) {
     return answer(await changeWebhook({ ...this.ports, courier: this.courier }, { ...input, id, version }));
+  }
+
+  @Post(':id/secret')
+  @HttpCode(200)
+  @Permit('manage-webhooks')
+  @Says('Signs what is sent to an address with another secret from now on; it is answered this once.')
+  @ZodResponse({ status: 200, type: WebhookAddedDto })
+  async renewSecret(@RowIdParam('id') id: number, @IfMatch() version: number) {
+    return answer(await renewWebhookSecret({ ...this.ports, seals: this.seals }, { id, version }));
   }
 
   @Delete(':id')

@@ -2961,6 +2961,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/webhooks/{id}/secret": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Signs what is sent to an address with another secret from now on; it is answered this once.
+         * @description Needs the permission `manage-webhooks`.
+         */
+        post: operations["webhooks-renew-secret"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/webhooks/{id}/trial": {
         parameters: {
             query?: never;
@@ -3585,6 +3605,8 @@ export interface components {
             link: string;
             until: components["schemas"]["InstantText"];
         };
+        /** @enum {string} */
+        KnownOtherwise: "line" | "model" | "options" | "serial" | "build-days";
         LabourLine: {
             /**
              * @default labour
@@ -5078,6 +5100,7 @@ export interface components {
             ruling: {
                 sentence: string;
                 sameToday: boolean;
+                otherwise: components["schemas"]["KnownOtherwise"][];
             } | null;
             change: {
                 [key: string]: unknown;
@@ -10834,6 +10857,43 @@ export interface operations {
             403: components["responses"]["Refused403"];
             404: components["responses"]["Refused404"];
             409: components["responses"]["Refused409"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "webhooks-renew-secret": {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The version the change was made on, in quotes, as the last answer told it in `ETag`.
+                 * @example "7"
+                 */
+                "If-Match": string;
+            };
+            path: {
+                id: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Signs what is sent to an address with another secret from now on; it is answered this once. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookAdded"];
+                };
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            404: components["responses"]["Refused404"];
+            409: components["responses"]["Refused409"];
+            412: components["responses"]["Refused412"];
+            428: components["responses"]["Refused428"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };

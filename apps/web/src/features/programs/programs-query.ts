@@ -72,6 +72,13 @@ export function useChangeWebhook({ id, version }: WebhookView) {
   });
 }
 
+export function useRenewSecret({ id, version }: WebhookView) {
+  return useMutation({
+    mutationFn: () => request(webhookAdded, 'POST', `/webhooks/${id}/secret`, { version }),
+    ...useOld(webhooksQuery.queryKey),
+  });
+}
+
 export function useRemoveWebhook({ id }: WebhookView) {
   return useMutation({ mutationFn: () => send('DELETE', `/webhooks/${id}`), ...useOld(webhooksQuery.queryKey) });
 }

@@ -3,10 +3,10 @@ import { useState, type FormEvent } from 'react';
 import { TOKEN_SCOPES, type ApiTokenList, type ApiTokenView, type TokenScope } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { EmptyView } from '../../components/empty-view';
+import { ShownOnce } from '../../components/shown-once';
 import { sayInstant, sayInstantDay } from '../../lib/say';
 import { useMakeToken, useRevokeToken } from './programs-query';
 import classes from './programs.module.css';
-import { ShownOnce } from './shown-once';
 import { TickChoices } from './tick-choices';
 
 /** The tokens there are, and a form for one more. */

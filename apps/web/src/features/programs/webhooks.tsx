@@ -3,18 +3,21 @@ import { useState, type FormEvent } from 'react';
 import {
   WEBHOOK_EVENTS,
   WEBHOOK_EVENT_TYPES,
+  type WebhookAdded,
   type WebhookEventType,
   type WebhookList,
   type WebhookView,
 } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { EmptyView } from '../../components/empty-view';
+import { ShownOnce } from '../../components/shown-once';
 import { count } from '../../lib/say';
 import { Deliveries } from './deliveries';
-import { useAddWebhook, useChangeWebhook, useRemoveWebhook, useTryWebhook } from './programs-query';
+import { useAddWebhook, useChangeWebhook, useRemoveWebhook, useRenewSecret, useTryWebhook } from './programs-query';
 import classes from './programs.module.css';
-import { ShownOnce } from './shown-once';
 import { TickChoices } from './tick-choices';
+
+const SECRET_WORDS = 'Give this to the receiver, which tells by it that an event came from here.';
 
 /** The addresses that are told of events, and a form for one more. */
 export function Webhooks({ webhooks }: { webhooks: WebhookList }) {
@@ -67,12 +70,7 @@ function AddWebhook() {
         </Button>
       </div>
       <ActProblem error={add.error} />
-      {add.data ? (
-        <ShownOnce
-          words="Give this to the receiver, which tells by it that an event came from here."
-          secret={add.data.secret}
-        />
-      ) : null}
+      {add.data ? <ShownOnce words={SECRET_WORDS} secret={add.data.secret} /> : null}
     </form>
   );
 }
@@ -80,6 +78,7 @@ function AddWebhook() {
 function Webhook({ webhook }: { webhook: WebhookView }) {
   const [shown, setShown] = useState(false);
   const [sure, setSure] = useState(false);
+  const [secret, setSecret] = useState<string | null>(null);
   const change = useChangeWebhook(webhook);
   const remove = useRemoveWebhook(webhook);
   const trial = useTryWebhook(webhook);
@@ -109,6 +108,7 @@ function Webhook({ webhook }: { webhook: WebhookView }) {
         <Button onClick={() => setShown(!shown)} aria-expanded={shown}>
           {shown ? 'Hide its events' : 'Show its events'}
         </Button>
+        <RenewSecret webhook={webhook} onNew={setSecret} />
         <Button
           color={sure ? 'danger' : undefined}
           onClick={() => (sure ? remove.mutate() : setSure(true))}
@@ -120,8 +120,29 @@ function Webhook({ webhook }: { webhook: WebhookView }) {
       </div>
       <div className={classes.wide}>
         <ActProblem error={change.error ?? trial.error ?? remove.error} />
+        {secret === null ? null : <ShownOnce words={SECRET_WORDS} secret={secret} />}
         {shown ? <Deliveries webhook={webhook} /> : null}
       </div>
     </li>
+  );
+}
+
+/** Asked twice: from that moment on the receiver refuses what comes, until it has been given the new one. */
+function RenewSecret({ webhook, onNew }: { webhook: WebhookView; onNew: (secret: string) => void }) {
+  const [sure, setSure] = useState(false);
+  const renew = useRenewSecret(webhook);
+  const done = { onSuccess: ({ secret }: WebhookAdded) => (setSure(false), onNew(secret)) };
+  return (
+    <>
+      <Button
+        color={sure ? 'danger' : undefined}
+        onClick={() => (sure ? renew.mutate(undefined, done) : setSure(true))}
+        onBlur={() => setSure(false)}
+        loading={renew.isPending}
+      >
+        {sure ? 'Renew it: the one before signs nothing any more' : 'Renew the secret'}
+      </Button>
+      <ActProblem error={renew.error} />
+    </>
   );
 }
