@@ -16,6 +16,20 @@ export function forgetDraft(key: string): void {
   localStorage.removeItem(PREFIX + key);
 }
 
+/** Whose drafts lie on the device. */
+const OWNER = 'revright.drafts-of';
+
+/**
+ * Who is at the page from now on; null when somebody has signed out. Drafts are of the one who typed them and can name an
+ * owner, so they go with that person. A sign-in that has merely run out leaves them for the same person's next.
+ */
+export function draftsAreOf(personId: number | null): void {
+  if (String(personId) !== localStorage.getItem(OWNER))
+    for (const name of Object.keys(localStorage)) if (name.startsWith(PREFIX)) localStorage.removeItem(name);
+  if (personId === null) localStorage.removeItem(OWNER);
+  else localStorage.setItem(OWNER, String(personId));
+}
+
 /** As useState, and kept on the device under `key`, so that a reload or a dead network loses nothing typed. */
 export function useDraft<T>(key: string, initial: T): [T, Dispatch<SetStateAction<T>>, () => void] {
   const [start] = useState(initial);

@@ -1,6 +1,7 @@
 import { queryOptions, useQuery, type QueryClient } from '@tanstack/react-query';
-import { me, type Me } from '../../../../libs/contracts';
+import { me, type Me, type Permission } from '../../../../libs/contracts';
 import { request } from './api-client';
+import { draftsAreOf } from './draft';
 import { ApiProblem } from './problem';
 import { writeFor } from './say';
 
@@ -24,12 +25,13 @@ export const sessionQuery = queryOptions({
 });
 
 /** True when the person at the page may do it; the server decides again. */
-export function useMay(permission: string): boolean {
+export function useMay(permission: Permission): boolean {
   return useQuery(sessionQuery).data?.permissions.includes(permission) ?? false;
 }
 
-/** Someone comes or goes: whatever was fetched for the one before is forgotten, and every view of the session knows. */
+/** Someone comes or goes: whatever was fetched or typed for the one before is forgotten, and every view of the session knows. */
 export function changePerson(client: QueryClient, person: Me | null): void {
+  draftsAreOf(person?.id ?? null);
   client.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== sessionQuery.queryKey[0] });
   knowPerson(client, person);
 }

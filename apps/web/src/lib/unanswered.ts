@@ -1,8 +1,13 @@
+import { fingerprint } from './fingerprint';
+
 const PREFIX = 'revright.unanswered.';
 /** The server keeps answers for a day; a little less, so that a key is never used after its answer was dropped. */
 const KEPT_MS = 23 * 3_600_000;
 /** No change is worked on for longer; a key that still stands for one then belongs to a server that went down with it. */
 const LONGEST_WORK_MS = 2 * 60_000;
+
+/** A change can hold a name and a phone number, which are not to lie about in a browser: it is told by its fingerprint. */
+const nameOf = (change: string): string => PREFIX + fingerprint(change);
 
 interface Unanswered {
   readonly key: string;
@@ -14,7 +19,7 @@ interface Unanswered {
  * also after a reload: whether the server did it then or does it now, it is done once.
  */
 export function keyFor(change: string, now = Date.now()): string {
-  const name = PREFIX + change;
+  const name = nameOf(change);
   const kept = read(name);
   if (kept !== null && now - kept.since < KEPT_MS) return kept.key;
   const key = newKey();
@@ -24,12 +29,12 @@ export function keyFor(change: string, now = Date.now()): string {
 
 /** The server has answered: the next change is another one, even if it says the same. */
 export function answered(change: string): void {
-  localStorage.removeItem(PREFIX + change);
+  localStorage.removeItem(nameOf(change));
 }
 
 /** The first sending has not been answered yet: this is the same change, until it must have ended one way or other. */
 export function stillWorkedOn(change: string, now = Date.now()): void {
-  const kept = read(PREFIX + change);
+  const kept = read(nameOf(change));
   if (kept !== null && now - kept.since >= LONGEST_WORK_MS) answered(change);
 }
 
