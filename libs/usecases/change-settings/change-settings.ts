@@ -10,6 +10,7 @@ import type { Tables } from '../ports/store';
 import { startRecheck } from '../publish-bulletin/start-recheck';
 import { strengthThreshold } from '../rulebook';
 import type { Ports } from '../run';
+import { settled } from '../settled';
 
 /** What is settled together, on one version. */
 const SETTLED = [LOOK_BACK_MONTHS, STANDING, STRENGTH_THRESHOLD, KEEP_SHELF];
@@ -56,17 +57,16 @@ export async function changeSettings(
   });
 }
 
-/** The version is read first: what is changed while the rest is read makes it an old one, never a wrong one. */
-async function settingsOf(tables: Tables): Promise<ShopSettings> {
-  const version = await tables.settings.versionOf(SETTLED);
-  const standing = ((await tables.settings.read(STANDING)) as Standing | null) ?? usualStanding;
-  return {
-    lookBackMonths: await lookBackMonths(tables),
-    standing: { ...standing },
-    strengthThreshold: await strengthThreshold(tables),
-    keepShelf: await shelfIsKept(tables),
-    version,
-  };
+function settingsOf(tables: Tables): Promise<ShopSettings> {
+  return settled(tables, SETTLED, async () => {
+    const standing = ((await tables.settings.read(STANDING)) as Standing | null) ?? usualStanding;
+    return {
+      lookBackMonths: await lookBackMonths(tables),
+      standing: { ...standing },
+      strengthThreshold: await strengthThreshold(tables),
+      keepShelf: await shelfIsKept(tables),
+    };
+  });
 }
 
 function differs(a: Standing, b: Standing): boolean {

@@ -5,6 +5,7 @@ import { done, refused, type Outcome } from '../outcome';
 import { CURRENCY, MONEY } from '../ports/session-store';
 import type { Tables } from '../ports/store';
 import type { Ports } from '../run';
+import { settled } from '../settled';
 
 /** What is settled together, on one version. */
 const SETTLED = [CURRENCY, MONEY];
@@ -47,8 +48,6 @@ export async function changeMoney(
   });
 }
 
-/** The version first: a change in between makes it an old one, never a wrong one. */
-async function settledMoney(tables: Pick<Tables, 'settings'>): Promise<SettledMoney> {
-  const version = await tables.settings.versionOf(SETTLED);
-  return { ...(await moneySettingsOf(tables)), version };
+function settledMoney(tables: Pick<Tables, 'settings'>): Promise<SettledMoney> {
+  return settled(tables, SETTLED, () => moneySettingsOf(tables));
 }

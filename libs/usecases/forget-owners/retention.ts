@@ -5,6 +5,7 @@ import { done, refused, type Outcome } from '../outcome';
 import { RETENTION_DAY, RETENTION_YEARS } from '../ports/personal-data-store';
 import type { Tables } from '../ports/store';
 import type { Ports } from '../run';
+import { settled } from '../settled';
 import { forget, whyNot } from './erase-owner';
 
 const YEAR = 365.25 * 24 * 3_600_000;
@@ -55,8 +56,7 @@ export async function forgetDueOwners({ store, clock }: Ports): Promise<number> 
 }
 
 async function retentionOf(tx: Tables, now: number, asked?: number): Promise<Retention> {
-  const years = await yearsOf(tx);
-  const version = await tx.settings.versionOf([RETENTION_YEARS]);
+  const { years, version } = await settled(tx, [RETENTION_YEARS], async () => ({ years: await yearsOf(tx) }));
   const about = asked ?? years;
   if (about === null) return { years, version, due: [], dueCount: 0 };
   const { owners, count } = await tx.personal.due(now - about * YEAR, MOST_SHOWN);

@@ -3,6 +3,7 @@ import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { Tables } from '../ports/store';
 import type { Ports } from '../run';
+import { settled } from '../settled';
 
 /** Who the shop is on paper, on which paper, and in whose manner of writing. */
 export const PRINTS = 'prints';
@@ -38,8 +39,6 @@ export async function changePrintSettings(
   });
 }
 
-/** The version first: a change in between makes it an old one, never a wrong one. */
-async function settledPrints(tables: Pick<Tables, 'settings'>): Promise<SettledPrints> {
-  const version = await tables.settings.versionOf([PRINTS]);
-  return { ...(await printSettingsOf(tables)), version };
+function settledPrints(tables: Pick<Tables, 'settings'>): Promise<SettledPrints> {
+  return settled(tables, [PRINTS], () => printSettingsOf(tables));
 }

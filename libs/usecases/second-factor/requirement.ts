@@ -5,6 +5,7 @@ import { personAsSeen, raiseVersion, type OnPerson } from '../manage-people/pers
 import { done, refused, type Outcome } from '../outcome';
 import { SECOND_FACTOR_REQUIRED, type PersonRow, type Tables } from '../ports/index';
 import type { Ports } from '../run';
+import { settled } from '../settled';
 
 /** True when this shop asks a second factor of the role. */
 export async function isRequiredOf(store: Pick<Tables, 'settings'>, role: Role): Promise<boolean> {
@@ -38,10 +39,10 @@ export async function changeSignInRules(
   });
 }
 
-/** The version first: a change in between makes it an old one, never a wrong one. */
-async function settledRules({ settings }: Pick<Tables, 'settings'>): Promise<SettledSignInRules> {
-  const version = await settings.versionOf([SECOND_FACTOR_REQUIRED]);
-  return { secondFactorRequired: (await settings.read(SECOND_FACTOR_REQUIRED)) === true, version };
+function settledRules(tables: Pick<Tables, 'settings'>): Promise<SettledSignInRules> {
+  return settled(tables, [SECOND_FACTOR_REQUIRED], async () => ({
+    secondFactorRequired: (await tables.settings.read(SECOND_FACTOR_REQUIRED)) === true,
+  }));
 }
 
 /** Takes away the second factor of somebody who lost app and recovery codes, and ends that person's sign-ins. */
