@@ -20,6 +20,10 @@ const kebabCaseFiles = {
   },
 };
 
+const WAYS = '^(Get|Post|Put|Patch|Delete|Head|Options|All|Search|Sse)$';
+const RIGHTS = '^(Permit|ForSignedIn|ForOwnSignIn|OpenToAll)$';
+const named = (pattern) => `> Decorator[expression.callee.name=/${pattern}/]`;
+
 export default tseslint.config(
   {
     ignores: [
@@ -62,6 +66,19 @@ export default tseslint.config(
       'max-lines-per-function': ['error', { max: 60, skipBlankLines: true, skipComments: true }],
       'no-console': 'error',
       eqeqeq: 'error',
+    },
+  },
+  {
+    files: ['apps/api/**/*.ts'],
+    rules: {
+      // The API does not start either; here it is said before anything is run.
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: `MethodDefinition:has(${named(WAYS)}):not(:has(${named(RIGHTS)}))`,
+          message: 'A route names who may use it: @Permit, @ForSignedIn, @ForOwnSignIn or @OpenToAll.',
+        },
+      ],
     },
   },
   {
