@@ -54,6 +54,14 @@ describe('a request that means harm', () => {
     expect(JSON.parse(text)).toMatchObject({ complaint: ticket.complaint, version: ticket.version });
   });
 
+  it('10: is not sent back what it sent, cookie and all, by TRACE', async () => {
+    for (const path of ['/session', '/look-up', '/tickets/1']) {
+      const { status, text } = await raw({ method: 'TRACE', path, headers: { 'x-told': 'told back' } });
+      expect([404, 405, 501]).toContain(status);
+      expect(text).not.toMatch(/told back|revright=/);
+    }
+  });
+
   it('6: cannot set what the server sets: number, version, stage, location, role', async () => {
     const counter = await shop.as('counter');
     const { body } = await counter.change<TicketView>('PATCH', `/tickets/${ticket.id}`, ticket.version, {

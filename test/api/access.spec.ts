@@ -1,3 +1,6 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { repoRoot } from '../../libs/config';
 import {
   may,
   POLICY,
@@ -195,6 +198,24 @@ describe('what the API gives away', () => {
     expect(headers.get('x-content-type-options')).toBe('nosniff');
     expect(headers.get('cache-control')).toBe('no-store');
     expect(headers.get('x-powered-by')).toBeNull();
+  });
+
+  it('says in which characters each file of the page is written that is text', async () => {
+    const folder = join(repoRoot(), 'dist', 'apps', 'web');
+    const files = (readdirSync(folder, { recursive: true }) as string[]).filter((file) =>
+      /\.(html|css|js|svg)$/.test(file),
+    );
+    const oneOfEach = ['html', 'css', 'js', 'svg'].map(
+      (kind) => files.find((file) => file.endsWith(`.${kind}`)) ?? kind,
+    );
+    for (const file of oneOfEach) {
+      const { status, headers } = await fetch(`${shop.api.url}/${file}`);
+      expect([file, status, headers.get('content-type')]).toEqual([
+        file,
+        200,
+        expect.stringMatching(/^(text\/(html|css)|(text|application)\/javascript|image\/svg\+xml); charset=utf-8$/i),
+      ]);
+    }
   });
 
   it('holds nothing of another location', async () => {

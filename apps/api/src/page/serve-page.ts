@@ -12,7 +12,7 @@ import { sendProblem } from '../http/problem.filter';
  */
 export async function servePage(app: NestFastifyApplication, folder: string): Promise<void> {
   const files = new Set(filesIn(folder));
-  await app.register(fastifyStatic, { root: folder, serve: false, preCompressed: true });
+  await app.register(fastifyStatic, { root: folder, serve: false, preCompressed: true, setHeaders: nameCharset });
   app
     .getHttpAdapter()
     .getInstance()
@@ -26,6 +26,11 @@ export async function servePage(app: NestFastifyApplication, folder: string): Pr
       if (!files.has('index.html')) return sendProblem(reply, notBuilt());
       return reply.header('cache-control', 'no-cache').sendFile('index.html', { cacheControl: false });
     });
+}
+
+/** Of a picture that is text the library tells no charset. */
+function nameCharset(reply: FastifyReply): void {
+  if (reply.getHeader('content-type') === 'image/svg+xml') reply.type('image/svg+xml; charset=utf-8');
 }
 
 const nothingHere = () => new ProblemError(404, 'not-found', 'There is nothing under this address.');
