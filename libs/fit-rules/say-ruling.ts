@@ -64,11 +64,14 @@ export function sayUnits({ model, serial, options }: Omit<PieceWhere, 'built'>):
   return words.join(', ');
 }
 
-/** A serial span in words; its end is not included. */
+/** A serial span in words; its end is not included. Zeros that only pad a key to its width are not said. */
 export function saySerials({ scheme, from, to }: { scheme: string; from: string | null; to: string | null }): string {
-  if (from === null && to === null) return `any serial (${scheme})`;
-  if (from === null) return `serials before ${to} (${scheme})`;
-  return to === null ? `serials from ${from} (${scheme})` : `serials from ${from} up to but not ${to} (${scheme})`;
+  const [first, end] = [from, to].map((key) => key?.replace(/\b0+(?=\d)/g, ''));
+  if (first === undefined && end === undefined) return `any serial (${scheme})`;
+  if (first === undefined) return `serials before ${end} (${scheme})`;
+  return end === undefined
+    ? `serials from ${first} (${scheme})`
+    : `serials from ${first} up to but not ${end} (${scheme})`;
 }
 
 function sayOutcome({ outcome, grounds }: RulingPiece, naming: FullNaming): string {

@@ -2,7 +2,7 @@ import { day, daySpan, type Day } from '../day';
 import { createJudge, endOfDayUtc } from './judge';
 import { namingFor } from './naming';
 import { publishInto } from './publish-into';
-import { sayRuling } from './say-ruling';
+import { sayRuling, sayUnits } from './say-ruling';
 import { sayVerdict } from './say-verdict';
 import { diffRulebooks } from './diff';
 import type { FitRule, Rulebook } from './fit-rule';
@@ -201,6 +201,7 @@ describe('the story of the feed roller pin', () => {
     const changes = diffRulebooks({ rulebook: beforeSecond, ...clock }, { rulebook: book, ...clock });
     const within = changes.filter(({ where }) => where.serial !== null && where.serial !== 'another-scheme');
     expect(within.map(({ where }) => where.serial)).toEqual([{ scheme: 'holm-5', from: null, to: '04500' }]);
+    expect(sayUnits({ ...within[0]!.where, model: null, options: [] })).toBe('serials before 4500 (holm-5)');
     // A serial of no known scheme still goes by the old lists, on which the bar of SB-2 lies as well.
     expect(changes.filter((change) => !within.includes(change)).map(({ where }) => where.serial)).toEqual([
       'another-scheme',
