@@ -2,6 +2,7 @@ import type { Day } from '../day';
 import { BulkJudge } from './bulk-judge';
 import type { Rulebook } from './fit-rule';
 import { judgeFully } from './judge-fully';
+import { QuestionClasses } from './question-classes';
 import { RulebookHistory } from './rulebook-history';
 import type { Ruling } from './ruling';
 import { rulingFor } from './ruling-for';
@@ -33,6 +34,7 @@ export class Judge {
   readonly now: number;
   private readonly history: RulebookHistory;
   private readonly endOfDay: (day: Day) => number;
+  private readonly classes: QuestionClasses;
   private fast: BulkJudge | null = null;
 
   constructor(rulebook: Rulebook, { today, now, endOfDay }: JudgeOptions) {
@@ -40,6 +42,7 @@ export class Judge {
     this.now = now;
     this.endOfDay = endOfDay ?? endOfDayUtc;
     this.history = new RulebookHistory(rulebook);
+    this.classes = new QuestionClasses(this.history);
   }
 
   /** What is right in the position; by other papers or other knowledge where `at` names them. */
@@ -52,6 +55,14 @@ export class Judge {
   judge(question: PartQuestion): Judgement {
     const { history, today, now, endOfDay } = this;
     return judgeFully({ history, today, now, endOfDay }, question);
+  }
+
+  /**
+   * Questions of one class are judged alike, in the same words: whoever asks many need ask one of each. What repeats the
+   * question itself (its unit, the build days of a piece) is that of the one that was asked.
+   */
+  classOf(question: PartQuestion): string {
+    return this.classes.of(question);
   }
 
   /** The fast path: the same verdicts as numbers, without reasons. */

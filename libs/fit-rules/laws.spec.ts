@@ -2,6 +2,7 @@ import { intersectionOf } from '../day';
 import type { FitRule } from './fit-rule';
 import { createJudge } from './judge';
 import { publishInto } from './publish-into';
+import { sayVerdict } from './say-verdict';
 import { scopeOfRules, scopeOfSupersessions, type RuleScope } from './scopes';
 import { Draw, parts, stream } from './testing/random-book';
 import type { Judgement, PartQuestion } from './verdict';
@@ -161,4 +162,35 @@ describe('laws of judging', () => {
       expect(createJudge(changed, AT).judge(question)).toEqual(createJudge(book, AT).judge(question));
     });
   });
+
+  it('questions of one class get the same verdict for the same reasons in the same words', () => {
+    let alike = 0;
+    overCases(300, (draw) => {
+      const judge = createJudge(draw.rulebook(), AT);
+      const first = new Map<string, Judgement>();
+      const asked = draw.question();
+      for (let n = 0; n < 20; n++) {
+        const question = { ...asked, unit: draw.unit() };
+        const name = judge.classOf(question);
+        const other = first.get(name);
+        if (other === undefined) first.set(name, judge.judge(question));
+        else {
+          if (JSON.stringify(other.question.unit) !== JSON.stringify(question.unit)) alike++;
+          expect(told(judge.judge(question))).toEqual(told(other));
+        }
+      }
+    });
+    expect(alike).toBeGreaterThan(500);
+  });
 });
+
+/** All that is kept of a judgement and said of it, without what repeats the question. */
+function told(judgement: Judgement) {
+  const { verdict, candidates, couldHaveKnown, deciding, bars, action, ruling } = judgement;
+  return {
+    ...{ verdict, couldHaveKnown, deciding, bars, action, words: sayVerdict(judgement) },
+    candidates: candidates.map(({ part, verdict: own, then, thenAsKnown }) => ({ part, own, then, thenAsKnown })),
+    pieces: ruling.pieces.map(({ outcome }) => outcome),
+    boundaries: ruling.boundaries,
+  };
+}

@@ -65,7 +65,7 @@ describe('a wrong shear fastener', () => {
   it('is kept with its figures, so that the record says the same when it is read again', async () => {
     const ticket = await recorded({ partText: '70-499' });
     const { rows } = await db.pool.query<{ kept: { sentence: string; ratio: { low: number } } }>(
-      `SELECT judgement->'strength' AS kept FROM install WHERE unit_id = $1 AND position_id = 1`,
+      `SELECT j.body->'strength' AS kept FROM install i JOIN judgement j ON j.id = i.judgement_id WHERE i.unit_id = $1 AND i.position_id = 1`,
       [ticket.unit.id],
     );
     const { sentences, ratio } = ticket.flags[0]!.strength!;

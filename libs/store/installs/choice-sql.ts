@@ -1,6 +1,7 @@
 import { formatDay } from '../../day';
 import type { RecheckScope } from '../../contracts';
 import type { InstallChoice, PlaceOfUnit } from '../../usecases';
+import { arrayText } from '../array-text';
 import { Prisma } from '../generated/client';
 
 /**
@@ -35,15 +36,21 @@ export function inReach(lookBackFrom: number | null, zone: string): Prisma.Sql {
   )`;
 }
 
-/** The tables and the condition that choose installs `i`. */
-export function chosen(
-  choice: InstallChoice,
-  zone: string,
-): { readonly tables: Prisma.Sql; readonly where: Prisma.Sql } {
+/** How installs are chosen: tables to begin with, then what `i` is selected from, and on which condition. */
+export interface Chosen {
+  readonly tables: Prisma.Sql;
+  readonly from: Prisma.Sql;
+  readonly where: Prisma.Sql;
+}
+
+/** Chooses installs `i`. */
+export function chosen(choice: InstallChoice, zone: string): Chosen {
+  if ('places' in choice) return { ...atPlaces(choice.places), where: Prisma.sql`TRUE` };
+  const from = Prisma.sql`install i`;
   if ('unitIds' in choice) {
-    return { tables: Prisma.sql`WITH `, where: Prisma.sql`i.unit_id = ANY(${[...choice.unitIds]}::int[])` };
+    const ids = arrayText(choice.unitIds);
+    return { tables: Prisma.sql`WITH `, from, where: Prisma.sql`i.unit_id = ANY(${ids}::text::int[])` };
   }
-  if ('places' in choice) return atPlaces(choice.places);
   const { scope, fromUnit, toUnit, units = [], lookBackFrom } = choice;
   const ids =
     units.length > 0
@@ -51,19 +58,26 @@ export function chosen(
       : Prisma.sql`i.unit_id BETWEEN ${fromUnit}::int AND ${toUnit}::int`;
   const range = Prisma.sql`${ids} AND ${inReach(lookBackFrom, zone)}`;
   return scope.everything
-    ? { tables: Prisma.sql`WITH `, where: range }
+    ? { tables: Prisma.sql`WITH `, from, where: range }
     : {
+        from,
         tables: Prisma.sql`WITH ${areaTable(scope)}, `,
         where: Prisma.sql`${range} AND EXISTS (SELECT 1 FROM area WHERE ${IN_AREA})`,
       };
 }
 
-function atPlaces(places: readonly PlaceOfUnit[]): { readonly tables: Prisma.Sql; readonly where: Prisma.Sql } {
-  const column = (name: keyof PlaceOfUnit) => places.map((one) => one[name]);
+/**
+ * Each place looked up by its key, behind a fence: how many there are is not known beforehand, and the whole table would
+ * be read for some thousands.
+ */
+function atPlaces(places: readonly PlaceOfUnit[]): { readonly tables: Prisma.Sql; readonly from: Prisma.Sql } {
+  const column = (name: keyof PlaceOfUnit) => arrayText(places.map((one) => one[name]));
   return {
     tables: Prisma.sql`WITH place_of AS MATERIALIZED (
-      SELECT * FROM unnest(${column('unitId')}::int[], ${column('positionId')}::int[], ${column('place')}::int[])
-        AS p(unit_id, position_id, place)), `,
-    where: Prisma.sql`(i.unit_id, i.position_id, i.place) IN (SELECT unit_id, position_id, place FROM place_of)`,
+      SELECT * FROM unnest(${column('unitId')}::text::int[], ${column('positionId')}::text::int[],
+                           ${column('place')}::text::int[]) AS p(unit_id, position_id, place)), `,
+    from: Prisma.sql`place_of o JOIN LATERAL (
+      SELECT * FROM install h WHERE h.unit_id = o.unit_id AND h.position_id = o.position_id AND h.place = o.place OFFSET 0
+    ) i ON TRUE`,
   };
 }

@@ -1,7 +1,12 @@
 import type { ReasonAdd, ReasonClosing } from '../../usecases';
+import { arrayText } from '../array-text';
 import type { Db } from '../db';
+import { Prisma } from '../generated/client';
 
-/** Opens a callback for each unit that has none open, and puts the reasons on it; answers how many were opened. */
+/**
+ * Opens a callback for each unit that has none open, and puts the reasons on it; answers how many were opened. What several
+ * of them say in one object (of one source and action) is sent once.
+ */
 export async function addReasons(db: Db, reasons: readonly ReasonAdd[], recheckId: number | null): Promise<number> {
   if (reasons.length === 0) return 0;
   const owners = new Map(reasons.map(({ unitId, ownerId }) => [unitId, ownerId]));
@@ -10,19 +15,28 @@ export async function addReasons(db: Db, reasons: readonly ReasonAdd[], recheckI
   const opened = await db.$executeRaw`
     INSERT INTO callback (unit_id, owner_id, location_id, urgent, recheck_id)
     SELECT u.unit_id, o.id, o.location_id, u.urgent, ${recheckId}::int
-    FROM unnest(${units}::int[], ${[...owners.values()]}::int[], ${units.map((id) => urgent.has(id))}::boolean[])
+    FROM unnest(${arrayText(units)}::text::int[], ${arrayText([...owners.values()])}::text::int[],
+                ${arrayText(units.map((id) => (urgent.has(id) ? 't' : 'f')))}::text::boolean[])
       AS u(unit_id, owner_id, urgent)
     -- Nobody is left to be called about the unit of an owner who was forgotten.
     JOIN owner o ON o.id = u.owner_id AND o.erased_at IS NULL
     ORDER BY 1
     ON CONFLICT (unit_id) WHERE state IN ('open', 'booked') DO NOTHING`;
+  const said = new Map<ReasonAdd['detail'], Pick<ReasonAdd, 'source' | 'action' | 'detail'>>();
+  for (const { source, action, detail } of reasons) said.set(detail, { source, action, detail });
+  const numbers = new Map([...said.keys()].map((detail, n) => [detail, n + 1]));
+  const column = (valueOf: (one: ReasonAdd) => number | string | null) => arrayText(reasons.map(valueOf));
   await db.$executeRaw`
     INSERT INTO callback_reason (callback_id, source_id, position_id, place, part_id, verdict, action, detail, recheck_id)
-    SELECT c.id, s.id, r."positionId", r.place, r."partId", r.verdict, r.action, r.detail, ${recheckId}::int
-    FROM jsonb_to_recordset(${JSON.stringify(reasons)}::jsonb)
-      AS r("unitId" int, source text, "positionId" int, place int, "partId" int, verdict text, action text, detail jsonb)
-    JOIN source s ON s.key = r.source
-    JOIN callback c ON c.unit_id = r."unitId" AND c.state IN ('open', 'booked')
+    SELECT c.id, d.source_id, r.position_id, r.place, r.part_id, r.verdict, d.action, d.detail, ${recheckId}::int
+    FROM unnest(${column((one) => one.unitId)}::text::int[], ${column((one) => one.positionId)}::text::int[],
+                ${column((one) => one.place)}::text::int[], ${column((one) => one.partId)}::text::int[],
+                ${column((one) => one.verdict)}::text::text[], ${column((one) => numbers.get(one.detail)!)}::text::int[])
+      AS r(unit_id, position_id, place, part_id, verdict, said)
+    JOIN (SELECT w.n, s.id AS source_id, w.one->>'action' AS action, w.one->'detail' AS detail
+          FROM jsonb_array_elements(${JSON.stringify([...said.values()])}::jsonb) WITH ORDINALITY AS w(one, n)
+          JOIN source s ON s.key = w.one->>'source') d ON d.n = r.said
+    JOIN LATERAL (SELECT c.id FROM callback c WHERE c.unit_id = r.unit_id AND c.state IN ('open', 'booked') OFFSET 0) c ON TRUE
     ON CONFLICT (callback_id, source_id, position_id, place) DO UPDATE
       SET part_id = EXCLUDED.part_id, verdict = EXCLUDED.verdict, action = EXCLUDED.action, detail = EXCLUDED.detail,
           opened_at = now(), withdrawn_at = NULL, withdrawn_why = NULL, recheck_id = EXCLUDED.recheck_id`;
@@ -44,11 +58,17 @@ export async function withdrawReasons(
   recheckId: number | null,
 ): Promise<number> {
   if (closings.length === 0) return 0;
-  const rows = JSON.stringify(closings);
+  const whys = [...new Set(closings.map(({ why }) => why))];
+  const numbers = new Map(whys.map((why, n) => [why, n + 1]));
+  const rows = Prisma.sql`
+    (SELECT c.id, c.mended, (${whys}::text[])[c.n] AS why
+     FROM unnest(${arrayText(closings.map(({ id }) => id))}::text::int[],
+                 ${arrayText(closings.map(({ mended }) => (mended ? 't' : 'f')))}::text::boolean[],
+                 ${arrayText(closings.map(({ why }) => numbers.get(why)!))}::text::int[]) AS c(id, mended, n)) AS c`;
   await db.$executeRaw`
     UPDATE callback_reason r SET withdrawn_at = now(), withdrawn_why = c.why,
            recheck_id = COALESCE(${recheckId}::int, r.recheck_id)
-    FROM jsonb_to_recordset(${rows}::jsonb) AS c(id int, why text)
+    FROM ${rows}
     WHERE r.id = c.id AND r.withdrawn_at IS NULL`;
   return db.$executeRaw`
     UPDATE callback k
@@ -57,7 +77,7 @@ export async function withdrawReasons(
     FROM (
       SELECT r.callback_id, CASE WHEN bool_and(c.mended) THEN 'settled' ELSE 'withdrawn' END AS state,
              string_agg(DISTINCT c.why, ' ') AS why
-      FROM jsonb_to_recordset(${rows}::jsonb) AS c(id int, why text, mended boolean)
+      FROM ${rows}
       JOIN callback_reason r ON r.id = c.id
       GROUP BY r.callback_id
     ) e

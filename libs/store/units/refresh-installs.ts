@@ -51,6 +51,12 @@ export function holdings(units: Prisma.Sql, zone: string): Prisma.Sql {
       judgement = CASE WHEN (install.part_id, install.candidates, install.fitted_on)
                             IS NOT DISTINCT FROM (excluded.part_id, excluded.candidates, excluded.fitted_on)
                        THEN install.judgement END,
+      judgement_id = CASE WHEN (install.part_id, install.candidates, install.fitted_on)
+                               IS NOT DISTINCT FROM (excluded.part_id, excluded.candidates, excluded.fitted_on)
+                          THEN install.judgement_id END,
+      asked_unit = CASE WHEN (install.part_id, install.candidates, install.fitted_on)
+                             IS NOT DISTINCT FROM (excluded.part_id, excluded.candidates, excluded.fitted_on)
+                        THEN install.asked_unit END,
       judged_revision = CASE WHEN (install.part_id, install.candidates, install.fitted_on)
                                   IS NOT DISTINCT FROM (excluded.part_id, excluded.candidates, excluded.fitted_on)
                              THEN install.judged_revision END`;

@@ -1,7 +1,7 @@
 import type { PlaceExplanation } from '../../contracts';
 import { explain, recordQuestion, sayVerdict, type Judgement, type RuleRef } from '../../fit-rules';
 import type { Actor } from '../actor';
-import { judgeAgain } from '../judge-installs';
+import { judgeAgain, keptQuestion } from '../judge-installs';
 import { done, refused, type Outcome } from '../outcome';
 import type { HeldInstall, PlaceRecordRow, Tables } from '../ports/index';
 import { namingOf, partKeysOf, partRefOf, rulingView } from '../rule-on-unit/index';
@@ -95,18 +95,17 @@ function rulesOf({ deciding, ruling }: Judgement): RuleRef[] {
 }
 
 /** The kept verdict, judged again by the papers and the knowledge of then. */
-function keptOf(
-  { verdict, judgement: kept, judgedRevision }: HeldInstall,
-  { rulebook }: WholeTicket,
-): PlaceExplanation['kept'] {
-  if (verdict === null || !kept?.asked || judgedRevision === null) return null;
-  const again = judgeAgain(kept.asked, rulebook.rulebook);
+function keptOf(held: HeldInstall, { rulebook }: WholeTicket): PlaceExplanation['kept'] {
+  const { verdict, judgement, judgedRevision } = held;
+  const asked = keptQuestion(held);
+  if (verdict === null || judgement === null || asked === null || judgedRevision === null) return null;
+  const again = judgeAgain(asked, rulebook.rulebook);
   return {
-    judgedOn: kept.asked.today,
+    judgedOn: asked.today,
     revision: judgedRevision,
     verdict,
-    sentence: kept.technician,
-    sameWords: again.verdict === verdict && sayVerdict(again, rulebook.naming).technician === kept.technician,
+    sentence: judgement.technician,
+    sameWords: again.verdict === verdict && sayVerdict(again, rulebook.naming).technician === judgement.technician,
     text: [...explain(again, rulebook.rulebook, rulebook.naming)],
   };
 }

@@ -1,9 +1,18 @@
 import type { StrengthView } from '../../contracts';
-import { CAME_WITH_UNIT, sayVerdict, severityOf, verdicts, type Judgement, type Verdict } from '../../fit-rules';
+import {
+  CAME_WITH_UNIT,
+  sayVerdict,
+  severityOf,
+  verdicts,
+  type Judgement,
+  type PartQuestion,
+  type Verdict,
+} from '../../fit-rules';
 import type { HeldInstall, LoosePart } from '../ports/install-store';
 import type { LoadedRulebook } from '../rulebook';
 import type { JudgementRecord, KeptStrength } from './judgement-record';
-import { keptQuestion } from './kept-question';
+import { askedAt } from './kept-question';
+import { ToldJudgements, type ToldJudgement } from './told-judgements';
 
 /** An install with its verdict of now. `record` is null where the verdict is good and stayed as it was. */
 export interface JudgedInstall {
@@ -14,16 +23,27 @@ export interface JudgedInstall {
   readonly strength: StrengthView | null;
 }
 
-/** Judges one install: by numbers first, with reasons only where something follows from them. */
+/**
+ * Judges one install. Of installs that are judged alike, one is judged with its reasons and put into words, and what
+ * comes of it serves them all. One of a kind that was not met yet is judged by numbers first, and with reasons only where
+ * something follows from them.
+ */
 export function judgeInstall(install: HeldInstall, rulebook: LoadedRulebook): JudgedInstall {
-  const verdict = quickVerdict(install, rulebook);
+  const { unit, position, parts, fittedOn, loose } = install;
+  const question = { unit: unit.facts, position, parts, fittedOn };
+  const told = ToldJudgements.of(rulebook);
+  const name = told.nameOf(question, loose);
+  const known = told.find(name);
+  const verdict = known?.verdict ?? quickVerdict(install, rulebook);
   const good = verdict === 'right' || verdict === 'allowed';
   if (good && verdict === install.verdict) return { install, verdict, record: null, strength: null };
-  const { unit, position, parts, fittedOn } = install;
-  const judgement = rulebook.judge.judge({ unit: unit.facts, position, parts, fittedOn });
+  return { install, ...(known ?? told.keep(name, tell(question, rulebook, loose))) };
+}
+
+function tell(question: PartQuestion, rulebook: LoadedRulebook, loose: LoosePart | null): ToldJudgement {
+  const judgement = rulebook.judge.judge(question);
   const strength = strengthOf(judgement, rulebook);
-  const record = recordOf(judgement, rulebook, install.loose, strength);
-  return { install, verdict: judgement.verdict, record, strength };
+  return { verdict: judgement.verdict, record: recordOf(judgement, rulebook, loose, strength), strength };
 }
 
 function quickVerdict({ unit, position, parts, fittedOn }: HeldInstall, { judge }: LoadedRulebook): Verdict {
@@ -67,7 +87,7 @@ export function recordOf(
       strength: strength?.fitted ? strength.severity : null,
     }),
     strength: strength && keptOf(strength),
-    asked: keptQuestion(judgement, rulebook),
+    asked: askedAt(rulebook),
   };
 }
 

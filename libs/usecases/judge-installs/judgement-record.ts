@@ -1,11 +1,14 @@
 import type { StrengthView } from '../../contracts';
 import type { Action, RuleRef, Severity, ThenVerdict } from '../../fit-rules';
-import type { KeptQuestion } from './question-record';
+import type { AskedAt } from './question-record';
 
 /** The strength figures of a shear fastener that is not the required one, with the answer in one sentence. */
 export type KeptStrength = Omit<StrengthView, 'sentences' | 'caution'> & { readonly sentence: string };
 
-/** What an install keeps of its last judgement: enough to tell why without judging again, and to judge again. */
+/**
+ * What is kept of a judgement: enough to tell why without judging again. Installs that are judged alike share one, so it
+ * says nothing of the unit; with what the install holds and what its unit was then, it can be judged again.
+ */
 export interface JudgementRecord {
   readonly action: Action;
   /** The deciding rules and those whose bar holds, each with its source. */
@@ -22,8 +25,8 @@ export interface JudgementRecord {
   /** What the owner is told. */
   readonly owner: string;
   readonly severity: Severity;
-  /** What was asked; absent in records kept before questions were. */
-  readonly asked?: KeptQuestion;
+  /** When it was asked; absent in records kept before questions were. */
+  readonly asked?: AskedAt;
   /** How a shear fastener compares with the required one; null where there is nothing to compare. */
   readonly strength: KeptStrength | null;
 }

@@ -9,34 +9,33 @@ import {
   type Standing,
 } from '../../fit-rules';
 import type { LoadedRulebook } from '../rulebook';
-import type { KeptQuestion } from './question-record';
+import type { HeldInstall } from '../ports/install-store';
+import type { AskedAt, KeptQuestion } from './question-record';
 
-/** The question behind a judgement, ready to be kept with it. */
-export function keptQuestion({ question }: Judgement, rulebook: LoadedRulebook): KeptQuestion {
-  const { unit, position, parts, fittedOn } = question;
+/** The question behind the judgement that an install keeps; null where none is kept, or it was kept before questions were. */
+export function keptQuestion({ judgement, judgedAs, position, parts, fittedOn }: HeldInstall): KeptQuestion | null {
+  if (!judgement?.asked || judgedAs === null) return null;
   return {
-    unit: writeUnitFacts(unit),
+    unit: writeUnitFacts(judgedAs),
     position,
     parts: [...parts],
     fittedOn: fittedOn === null ? null : formatDay(fittedOn),
-    ...clocksOf(rulebook),
+    ...judgement.asked,
   };
 }
 
-type Clocks = Pick<KeptQuestion, 'today' | 'now' | 'standing'>;
-
-const known = new WeakMap<LoadedRulebook, Clocks>();
+const known = new WeakMap<LoadedRulebook, AskedAt>();
 
 /** The same for every question that is asked of one rulebook, and there are many. */
-function clocksOf(loaded: LoadedRulebook): Clocks {
-  let clocks = known.get(loaded);
-  if (!clocks) {
+export function askedAt(loaded: LoadedRulebook): AskedAt {
+  let asked = known.get(loaded);
+  if (!asked) {
     const { rulebook, today, now } = loaded;
     const standing = isUsual(rulebook.standing) ? {} : { standing: rulebook.standing };
-    clocks = { today: formatDay(today), now: new Date(now).toISOString(), ...standing };
-    known.set(loaded, clocks);
+    asked = { today: formatDay(today), now: new Date(now).toISOString(), ...standing };
+    known.set(loaded, asked);
   }
-  return clocks;
+  return asked;
 }
 
 /** Judges a kept question again, by the papers and the knowledge of then, from a rulebook that may have grown since. */

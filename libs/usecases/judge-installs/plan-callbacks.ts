@@ -2,6 +2,7 @@ import type { HeldInstall, StandingConsequences, StandingFlag, StandingReason } 
 import { byPlace, isLate, placeKey, type Circumstances } from './circumstances';
 import type { ReasonAdd, ReasonClosing } from './consequence-plan';
 import type { JudgedInstall } from './judge-install';
+import type { JudgementRecord } from './judgement-record';
 
 /** A manager's own order for a call; it ends with the part, not with a rule. */
 export const REVIEW_SOURCE = 'shop-review';
@@ -42,25 +43,39 @@ export function planCallbacks(
 /** One call per source whose rule asks for it. */
 function callsFor({ install, verdict, record }: JudgedInstall): readonly ReasonAdd[] {
   if (record === null || !isLate(verdict)) return [];
-  const calls = new Map<string, ReasonAdd>();
-  for (const { key: rule, source, action } of record.rules) {
+  const { unit, positionId, place, partId } = install;
+  return callsOf(record).map(({ source, action, detail }) => ({
+    unitId: unit.id,
+    ownerId: unit.ownerId,
+    positionId,
+    place,
+    partId,
+    source,
+    verdict,
+    action,
+    detail,
+  }));
+}
+
+type Call = Pick<ReasonAdd, 'source' | 'action' | 'detail'>;
+
+const calls = new WeakMap<JudgementRecord, readonly Call[]>();
+
+/** Made once for each record: all installs that share it are called about in the same words. */
+function callsOf(record: JudgementRecord): readonly Call[] {
+  let made = calls.get(record);
+  if (made === undefined) calls.set(record, (made = makeCalls(record)));
+  return made;
+}
+
+function makeCalls({ rules, required, owner: sentence }: JudgementRecord): readonly Call[] {
+  const bySource = new Map<string, Call>();
+  for (const { key: rule, source, action } of rules) {
     if (action !== 'call-back' && action !== 'stop-use') continue;
-    if (calls.get(source)?.action === 'stop-use') continue;
-    const { unit, positionId, place, partId } = install;
-    const detail = { rule, required: record.required, sentence: record.owner };
-    calls.set(source, {
-      unitId: unit.id,
-      ownerId: unit.ownerId,
-      positionId,
-      place,
-      partId,
-      source,
-      verdict,
-      action,
-      detail,
-    });
+    if (bySource.get(source)?.action === 'stop-use') continue;
+    bySource.set(source, { source, action, detail: { rule, required, sentence } });
   }
-  return [...calls.values()];
+  return [...bySource.values()];
 }
 
 function mayBeCalled(one: JudgedInstall, flags: readonly StandingFlag[], about: Circumstances): boolean {

@@ -30,6 +30,7 @@ function held(more: Partial<HeldInstall> & { openTicketId?: number | null } = {}
     fittedOn: null,
     verdict: 'right',
     judgement: null,
+    judgedAs: null,
     judgedRevision: 1,
     loose: null,
     closedOn: day('2025-06-01'),

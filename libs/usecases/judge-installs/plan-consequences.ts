@@ -1,6 +1,7 @@
 import type { HeldInstall, StandingConsequences } from '../ports/install-store';
 import type { JudgedInstall } from './judge-install';
 import type { ConsequencePlan, VerdictWrite } from './consequence-plan';
+import type { JudgementRecord } from './judgement-record';
 import { planCallbacks } from './plan-callbacks';
 import { planFlags } from './plan-flags';
 import { planNotes } from './plan-notes';
@@ -39,18 +40,22 @@ function verdictWrite({ install, verdict, record }: JudgedInstall): readonly Ver
 }
 
 /** The answer rests on the same rules, asks for the same and is as bad; the wording follows from those. */
-function sameGrounds({ judgement }: HeldInstall, now: NonNullable<JudgedInstall['record']>): boolean {
-  if (judgement === null) return false;
-  const text = ({ action, rules, required, barredWhy, couldHaveKnown, severity }: typeof now) =>
-    JSON.stringify([
-      action,
-      rules.map(({ key, version }) => [key, version]),
-      required,
-      barredWhy,
-      couldHaveKnown,
-      severity,
-    ]);
-  return text(judgement) === text(now);
+function sameGrounds({ judgement }: HeldInstall, now: JudgementRecord): boolean {
+  return judgement !== null && groundsOf(judgement) === groundsOf(now);
+}
+
+const grounds = new WeakMap<JudgementRecord, string>();
+
+/** As a text, made once for each record: many installs share one. */
+function groundsOf(record: JudgementRecord): string {
+  let text = grounds.get(record);
+  if (text === undefined) {
+    const { action, rules, required, barredWhy, couldHaveKnown, severity } = record;
+    const versions = rules.map(({ key, version }) => [key, version]);
+    text = JSON.stringify([action, versions, required, barredWhy, couldHaveKnown, severity]);
+    grounds.set(record, text);
+  }
+  return text;
 }
 
 function placeOf(install: HeldInstall): { unitId: number; positionId: number; place: number } {

@@ -35,6 +35,8 @@ export interface HeldInstall {
   readonly fittedOn: Day | null;
   readonly verdict: Verdict | null;
   readonly judgement: JudgementRecord | null;
+  /** The facts of the unit that the judgement was asked with; null where there is no judgement. */
+  readonly judgedAs: UnitFacts | null;
   readonly judgedRevision: number | null;
   /** The day the recording ticket was closed; null while it is open. */
   readonly closedOn: Day | null;

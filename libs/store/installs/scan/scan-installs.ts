@@ -13,8 +13,8 @@ const CODE = verdicts.map((word, code) => `WHEN '${word}' THEN ${code}`).join(' 
 
 /** The rows of a chunk in the order of SCANNED: what a scan costs the database. */
 export function scanQuery(choice: ScopeChoice, zone: string): string {
-  const { tables, where } = chosen(choice, zone);
-  return literalSql(Prisma.sql`${tables} row_of AS (SELECT i.* FROM install i WHERE ${where})
+  const { tables, from, where } = chosen(choice, zone);
+  return literalSql(Prisma.sql`${tables} row_of AS (SELECT i.* FROM ${from} WHERE ${where})
     SELECT unit_id, position_id, place, part_id, fitted_on, CASE verdict ${Prisma.raw(CODE)} END FROM row_of`);
 }
 
