@@ -1,6 +1,7 @@
 import { parseDay } from '../day';
 import { readRulebook } from '../fit-rules';
 import { splitPartKey } from '../part-number';
+import { clip, readShape, sayShape, valueAt, type ShapeProblem } from '../shape';
 import { rulebookDocument, rulesPartOf, type RulebookDocument } from './rulebook-file';
 
 /** What is wrong with a document: where it stands (a path into the JSON) and one sentence. */
@@ -19,9 +20,9 @@ export type ReadDocument =
  * models and options in rules are not refused here: the audit of a rulebook reports them.
  */
 export function readRulebookDocument(json: unknown): ReadDocument {
-  const parsed = rulebookDocument.safeParse(json, { reportInput: true });
-  if (!parsed.success) return { ok: false, problems: parsed.error.issues.map((issue) => shapeProblem(issue, json)) };
-  const { data: document } = parsed;
+  const read = readShape(rulebookDocument, json);
+  if (!read.ok) return { ok: false, problems: read.problems.map((one) => shapeProblem(one, json)) };
+  const document = read.value;
   const problems = [...twice(document), ...strangers(document), ...backwards(document), ...ofRules(document)];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, document };
 }
@@ -42,11 +43,8 @@ const LISTS: Readonly<Record<string, { one: string; namedBy: string }>> = {
 /** Lists in which a name may stand once. Rules and sources are looked at by the rule library. */
 const ONCE = ['makers', 'serialSchemes', 'lines', 'parts'] as const;
 
-function shapeProblem(issue: { path: readonly PropertyKey[]; message: string }, json: unknown): DocumentProblem {
-  const path = issue.path.map((step) => (typeof step === 'number' ? step : String(step)));
-  const value = valueAt(json, path);
-  const shown = value === undefined ? 'nothing' : clip(JSON.stringify(value) ?? typeof value);
-  return { path, sentence: `${sayPath(path, json)}: ${shown} will not do: ${issue.message}.` };
+function shapeProblem(one: ShapeProblem, json: unknown): DocumentProblem {
+  return { path: one.path, sentence: `${sayPath(one.path, json)}: ${sayShape(one)}` };
 }
 
 /** `rule DB-12, built.from`; `line LOAMER, positions.3.code`. */
@@ -131,16 +129,4 @@ function ofRules(document: RulebookDocument): DocumentProblem[] {
     const index = all.lastIndexOf(key.join(' '));
     return { path: index === -1 ? [list] : [list, index, field], sentence: `${place}, ${field}: ${message}` };
   });
-}
-
-function valueAt(root: unknown, path: Path): unknown {
-  return path.reduce<unknown>(
-    (value, step) =>
-      typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[step] : undefined,
-    root,
-  );
-}
-
-function clip(text: string): string {
-  return text.length > 80 ? `${text.slice(0, 77)}...` : text;
 }

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { readShape } from '../shape';
 
 /** Why an input was refused: which field, what stood there, what would be accepted, and the same as a sentence. */
 export interface FastenerProblem {
@@ -24,16 +25,12 @@ export function problem(
 
 /** Checks an input against a schema; `name` heads the field's path, such as `fitted.diameterMm`. */
 export function check<T>(schema: z.ZodType<T>, input: unknown, name: string): Outcome<T> {
-  const parsed = schema.safeParse(input);
-  if (parsed.success) return { ok: true, value: parsed.data };
-  const problems = parsed.error.issues.map((issue) =>
-    problem('bad-value', [name, ...issue.path].join('.'), valueAt(input, issue.path), issue.message),
+  const read = readShape(schema, input);
+  if (read.ok) return { ok: true, value: read.value };
+  const problems = read.problems.map(({ path, value, words }) =>
+    problem('bad-value', [name, ...path].join('.'), value, words.replace(/^must be /, '')),
   );
   return { ok: false, problems };
-}
-
-function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>((at, key) => (at as Record<PropertyKey, unknown> | null | undefined)?.[key], input);
 }
 
 function say(value: unknown): string {

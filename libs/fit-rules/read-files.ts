@@ -1,5 +1,5 @@
-import type { z } from 'zod';
 import { daySet } from '../day';
+import { clip, readShape, sayShape, valueAt, type ShapeProblem } from '../shape';
 import type { FitRule, Rulebook } from './fit-rule';
 import { fitRuleFile, rulebookFile, unitFactsFile, type RulebookFile } from './fit-rule-file';
 import type { UnitFacts } from './unit-facts';
@@ -18,12 +18,9 @@ export type Read<T> =
 
 /** Reads one fit rule. A bad one is refused with every field that is wrong. */
 export function readFitRule(file: unknown): Read<FitRule> {
-  const parsed = fitRuleFile.safeParse(file, { reportInput: true });
-  if (parsed.success) return { ok: true, value: ruleFromFile(parsed.data) };
-  return {
-    ok: false,
-    problems: parsed.error.issues.map((issue) => problemOf(issue, entryName('rule', file, 0), file, issue.path)),
-  };
+  const read = readShape(fitRuleFile, file);
+  if (read.ok) return { ok: true, value: ruleFromFile(read.value) };
+  return { ok: false, problems: read.problems.map((one) => problemOf(one, entryName('rule', file, 0))) };
 }
 
 /**
@@ -31,21 +28,20 @@ export function readFitRule(file: unknown): Read<FitRule> {
  * twice, no two versions of a rule known at one instant).
  */
 export function readRulebook(file: unknown): Read<Rulebook> {
-  const parsed = rulebookFile.safeParse(file, { reportInput: true });
-  if (!parsed.success) return { ok: false, problems: parsed.error.issues.map((issue) => rulebookProblem(issue, file)) };
-  const problems = [...twiceProblems(parsed.data), ...sourceProblems(parsed.data)];
+  const read = readShape(rulebookFile, file);
+  if (!read.ok) return { ok: false, problems: read.problems.map((one) => rulebookProblem(one, file)) };
+  const problems = [...twiceProblems(read.value), ...sourceProblems(read.value)];
   if (problems.length > 0) return { ok: false, problems };
-  const rulebook = rulebookFromFile(parsed.data);
+  const rulebook = rulebookFromFile(read.value);
   const overlaps = knownOverlaps(rulebook.rules);
   return overlaps.length > 0 ? { ok: false, problems: overlaps } : { ok: true, value: rulebook };
 }
 
 /** Reads a unit's facts; spans of build dates may come in any order and may overlap. */
 export function readUnitFacts(file: unknown): Read<UnitFacts> {
-  const parsed = unitFactsFile.safeParse(file, { reportInput: true });
-  if (!parsed.success)
-    return { ok: false, problems: parsed.error.issues.map((issue) => problemOf(issue, 'unit', file, issue.path)) };
-  const unit = unitFromFile(parsed.data);
+  const read = readShape(unitFactsFile, file);
+  if (!read.ok) return { ok: false, problems: read.problems.map((one) => problemOf(one, 'unit')) };
+  const unit = unitFromFile(read.value);
   return { ok: true, value: { ...unit, built: daySet(unit.built) } };
 }
 
@@ -54,38 +50,20 @@ export function sayFileProblem({ place, field, message }: FileProblem): string {
   return field === '' ? `${place}: ${message}` : `${place}, ${field}: ${message}`;
 }
 
-type Issue = z.core.$ZodIssue;
-type Path = readonly PropertyKey[];
-
-function rulebookProblem(issue: Issue, file: unknown): FileProblem {
-  const [list, index, ...path] = issue.path;
+function rulebookProblem(one: ShapeProblem, file: unknown): FileProblem {
+  const [list, index, ...path] = one.path;
   const kind = { rules: 'rule', sources: 'source', supersessions: 'supersession' }[String(list)];
-  if (kind === undefined || typeof index !== 'number') return problemOf(issue, 'rulebook', file, issue.path);
-  const entry = valueAt(file, [list!, index]);
-  return problemOf(issue, entryName(kind, entry, index), entry, path);
+  if (kind === undefined || typeof index !== 'number') return problemOf(one, 'rulebook');
+  return problemOf(one, entryName(kind, valueAt(file, [list!, index]), index), path);
 }
 
-function problemOf(issue: Issue, place: string, root: unknown, path: Path): FileProblem {
-  const value = valueAt(root, path);
-  const shown = value === undefined ? 'nothing' : clip(JSON.stringify(value) ?? typeof value);
-  return { place, field: path.map(String).join('.'), message: `${shown} will not do: ${issue.message}.` };
-}
-
-function valueAt(root: unknown, path: Path): unknown {
-  return path.reduce<unknown>(
-    (value, step) =>
-      typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[step] : undefined,
-    root,
-  );
+function problemOf(one: ShapeProblem, place: string, path = one.path): FileProblem {
+  return { place, field: path.join('.'), message: sayShape(one) };
 }
 
 function entryName(kind: string, entry: unknown, index: number): string {
   const key = valueAt(entry, ['key']);
   return typeof key === 'string' && key !== '' ? `${kind} ${clip(key)}` : `${kind} ${index + 1}`;
-}
-
-function clip(text: string): string {
-  return text.length > 80 ? `${text.slice(0, 77)}...` : text;
 }
 
 function twiceProblems({ rules, sources }: RulebookFile): FileProblem[] {

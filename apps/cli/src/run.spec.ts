@@ -39,6 +39,30 @@ describe('every command', () => {
     expect([code, out]).toEqual([2, '']);
     expect(err).not.toBe('');
   });
+
+  it.each([
+    ['--part', ['explain', BOOK, ...AUGER, '--part', '', '--built', '2017-03']],
+    ['--fitted-on', ['explain', BOOK, ...AUGER, '--part', '30-1120', '--fitted-on', ' ']],
+    ['--replay', ['explain', BOOK, '--replay', '']],
+    ['--position', ['which', BOOK, '--line', 'DRIFTBREAK', '--position', 'AUG-PIN', '--position', '']],
+    ['--serial', ['which', BOOK, '--line', 'DRIFTBREAK', '--serial', '']],
+    ['--line', ['which', BOOK, '--line', '']],
+    ['--maker', ['date', BOOK, '--maker', '', '--serial', '17C00412']],
+    ['--printed', ['date', BOOK, '--line', 'DRIFTBREAK', '--printed', '']],
+    ['--fitted', ['torque', BOOK, '--fitted', '', '--required', '30-1120']],
+    ['--joint', ['torque', BOOK, '--fitted', '30-1120', '--required', '30-1120', '--joint', '']],
+    ['--line', ['check-rules', BOOK, '--line', '']],
+    ['--today', ['judge', BOOK, INSTALLS, '--today', '']],
+    ['--out', ['schema', '--out', '']],
+    ['--only', ['example', 'rulebook', '--only', '']],
+    ['<rulebook>', ['check-rules', '']],
+    ['<installs>', ['judge', BOOK, '']],
+  ])('ends with 2 where %s is given and empty, as when a variable of a script is not set', async (name, args) => {
+    const { code, out, err } = await runCli(args);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(name);
+    expect(err.trim().split('\n')).toHaveLength(1);
+  });
 });
 
 describe('a rulebook that cannot be read', () => {
@@ -57,6 +81,21 @@ describe('a rulebook that cannot be read', () => {
     expect(err).toBe(
       `${place('part.json')}:${line}: rule DRIFTBREAK-AUG-PIN-3, required: "30-1127" will not do: must be MAKER/NUMBER in canonical form, such as HOLM/70412B.\n`,
     );
+  });
+
+  it.each<[string, object, string]>([
+    ['without its rules', { rules: undefined }, 'rules: nothing will not do: must be given, and be a list.'],
+    ['whose rules are a text', { rules: 'none' }, 'rules: "none" will not do: must be a list, not a text.'],
+    ['of another format', { format: 'parts' }, 'format: "parts" will not do: must be "revright-rulebook".'],
+    ['with a field that is none', { rulez: [] }, 'must have no field "rulez"; accepted are $schema, format, version,'],
+  ])('is refused in plain words where it is one %s', async (_what, change, expected) => {
+    const { code, err } = await problem(
+      'odd.json',
+      JSON.stringify({ ...JSON.parse(readFileSync(BOOK, 'utf8')), ...change }),
+    );
+    expect(code).toBe(2);
+    expect(err).toContain(expected);
+    expect(err).not.toMatch(/[Ii]nvalid|expected|received/);
   });
 
   it.each([

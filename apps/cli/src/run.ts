@@ -4,6 +4,7 @@ import { dateCommand } from './commands/date';
 import { exampleCommand } from './commands/example';
 import { explainCommand } from './commands/explain';
 import { judgeCommand } from './commands/judge';
+import { refuseEmpty } from './commands/refuse-empty';
 import { schemaCommand } from './commands/schema';
 import { torqueCommand } from './commands/torque';
 import { whichCommand } from './commands/which';
@@ -59,6 +60,7 @@ function programFor(around: Surroundings, end: (code: number) => void): Command 
     })
     .showSuggestionAfterError()
     .helpCommand(true)
+    .hook('preAction', (_, command) => refuseEmpty(command))
     .addHelpText('after', HELP);
   for (const add of COMMANDS) add(program, around, end);
   return program;

@@ -7,6 +7,7 @@ import { pipeline } from 'node:stream/promises';
 import { createGunzip, createGzip } from 'node:zlib';
 import { extract, pack, type Pack } from 'tar-stream';
 import { manifestSchema, BACKUP_VERSION, type Manifest } from './manifest';
+import { readShape, sayAt } from '../../shape';
 
 /*
  * A backup is a tar archive, packed by gzip: `tables/<table>/<n>.copy`, the rows of each table in the text form of COPY, cut
@@ -97,6 +98,8 @@ async function readThrough(
 
 function refusalOf(file: string, error: NodeJS.ErrnoException): Error {
   if (error.code === 'ENOENT') return new ArchiveRefused(`There is no file ${file}.`);
+  if (error.code === 'Z_BUF_ERROR')
+    return new ArchiveRefused(`${file} is cut short: it ends before the backup does; take another, or copy it anew.`);
   const damaged = error.code?.startsWith('Z_') || /end of data|tar header|checksum/i.test(error.message);
   return damaged ? new ArchiveRefused(`${file} is damaged, or no backup (${error.message}).`) : error;
 }
@@ -138,9 +141,10 @@ function manifestOf(file: string, others: ReadonlyMap<string, Buffer>): Manifest
     throw new ArchiveRefused(
       `${file} is a backup of form ${version}, written by a newer Revright; this one reads form ${BACKUP_VERSION}.`,
     );
-  const read = manifestSchema.safeParse(said);
-  if (!read.success) throw new ArchiveRefused(`${file} is no backup of Revright (${read.error.issues[0]!.message}).`);
-  return read.data;
+  const read = readShape(manifestSchema, said);
+  if (!read.ok)
+    throw new ArchiveRefused(`${file} is no backup of Revright: in its ${MANIFEST}, ${sayAt(read.problems[0])}`);
+  return read.value;
 }
 
 /** Rows in the text form of COPY: a line end inside a value is written as two other characters. */

@@ -8,6 +8,7 @@ import { recheckView } from '../view-recheck/view-recheck';
 import { editionView } from './list-shop-data';
 import type { OnRow } from './save-serial-scheme';
 import { startRecompute } from './start-recompute';
+import { readShape } from '../../shape';
 
 /**
  * Keeps a new or changed edition of a standard, and in the same transaction orders the build days of the units whose
@@ -37,11 +38,11 @@ export async function saveStandardEdition(
 }
 
 function readEdition(typed: SaveStandardEdition['edition']): Outcome<StandardEdition> {
-  const read = StandardEditionSchema.safeParse(typed);
-  if (read.success) return done(read.data);
-  const issue = read.error.issues[0]!;
-  const field = ['edition', ...issue.path].join('.');
-  return refused('bad-input', `${field}: ${issue.message}.`, { field });
+  const read = readShape(StandardEditionSchema, typed);
+  if (read.ok) return done(read.value);
+  const [{ path, words }] = read.problems;
+  const field = ['edition', ...path].join('.');
+  return refused('bad-input', `${field}: ${words}.`, { field });
 }
 
 /** `ANSI/OPEI B71.3` and `ANSI B71.3` are one standard: the library decides which names are alike. */

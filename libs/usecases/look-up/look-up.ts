@@ -10,6 +10,7 @@ import type { LineRow } from '../ports/index';
 import { partKeysOf, rulingView } from '../rule-on-unit/index';
 import { rulebookAt, thresholdOf } from '../rulebook';
 import type { Ports } from '../run';
+import { readShape } from '../../shape';
 
 /**
  * A walk-in without a ticket: from line, model, serial and evidence the possible build days, and per position what
@@ -74,13 +75,13 @@ function readEvidenceOf({ evidence }: LookUpRequest, line: LineRow): Outcome<Evi
   const read: Evidence[] = [];
   for (const [i, piece] of evidence.entries()) {
     const named = piece.kind === 'serial-scheme' ? { ...piece, maker: line.maker.code, line: line.code } : piece;
-    const result = EvidenceSchema.safeParse({ ...named, id: `given-${i + 1}`, setAside: undefined });
-    if (!result.success) {
-      const issue = result.error.issues[0]!;
-      const field = ['evidence', i, ...issue.path].join('.');
-      return bad(field, `${field}: ${issue.message}.`);
+    const result = readShape(EvidenceSchema, { ...named, id: `given-${i + 1}`, setAside: undefined });
+    if (!result.ok) {
+      const [{ path, words }] = result.problems;
+      const field = ['evidence', i, ...path].join('.');
+      return bad(field, `${field}: ${words}.`);
     }
-    read.push(result.data);
+    read.push(result.value);
   }
   return done(read);
 }

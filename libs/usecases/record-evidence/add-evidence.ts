@@ -5,6 +5,7 @@ import { changeUnit, type OnUnit } from '../identify-unit/index';
 import { done, refused, type Outcome } from '../outcome';
 import type { Ports } from '../run';
 import type { WholeUnit } from '../view-unit/index';
+import { readShape } from '../../shape';
 
 /**
  * Adds one piece of evidence of the build day. A piece that says nothing (a code that fits no form) is refused with
@@ -22,22 +23,20 @@ export function addEvidence(
       ...data
     } = evidence as NewEvidence['evidence'] & { id?: unknown; setAside?: unknown };
     const named = data.kind === 'serial-scheme' ? { ...data, ...makerOf(whole.unit) } : data;
-    const read = EvidenceSchema.safeParse({ ...named, id: 'new' });
-    if (!read.success) {
-      const issue = read.error.issues[0]!;
-      return refused('bad-input', `evidence.${issue.path.join('.')}: ${issue.message}.`, {
-        field: issue.path.join('.'),
-      });
+    const read = readShape(EvidenceSchema, { ...named, id: 'new' });
+    if (!read.ok) {
+      const [{ path, words }] = read.problems;
+      return refused('bad-input', `evidence.${path.join('.')}: ${words}.`, { field: path.join('.') });
     }
     if (whole.evidence.length >= MOST_PIECES) {
       return refused('conflict', `A unit keeps at most ${MOST_PIECES} pieces of evidence; set one aside first.`);
     }
-    const problem = readEvidence(read.data, whole.shop, whole.today).problem;
+    const problem = readEvidence(read.value, whole.shop, whole.today).problem;
     if (problem) {
-      const detail = [problem.sentence, ...otherReadings(whole, read.data)].join(' ');
+      const detail = [problem.sentence, ...otherReadings(whole, read.value)].join(' ');
       return refused('bad-input', detail, { field: 'evidence' });
     }
-    const { kind, id: _new, ...kept } = read.data;
+    const { kind, id: _new, ...kept } = read.value;
     await tx.units.insertEvidence(whole.unit.id, kind, kept, actor.id);
     return done({ kind: 'evidence', data: { kind }, personId: actor.id });
   });

@@ -26,6 +26,7 @@ import { readUpload } from '../http/read-upload';
 import { RowIdParam } from '../http/row-id';
 import { Says } from '../open-api/says';
 import { PICTURES, PORTS } from '../tokens';
+import { readGiven } from '../http/validation';
 
 class TicketViewDto extends createZodDto(ticketView) {}
 class ChangePhotoDto extends createZodDto(changePhotoSchema) {}
@@ -48,9 +49,8 @@ export class PhotosController {
   })
   async take(@RowIdParam('id') id: number, @Req() request: FastifyRequest, @CurrentActor() actor: Actor) {
     const { fields, file } = await readUpload(request, 'photo', MOST_PHOTO_BYTES);
-    const read = newPhoto.safeParse(fields);
-    if (!read.success) throw badField(read.error.issues[0]!);
-    return answer(await takePhoto({ ...this.ports, pictures: this.pictures }, actor, { ...read.data, id, sent: file }));
+    const given = readGiven(newPhoto, fields);
+    return answer(await takePhoto({ ...this.ports, pictures: this.pictures }, actor, { ...given, id, sent: file }));
   }
 
   @Patch('tickets/:id/photos/:photoId')
@@ -108,9 +108,4 @@ export class PhotosController {
       .header('cache-control', 'private, max-age=86400, immutable')
       .send(Buffer.from(data));
   }
-}
-
-function badField({ path, message }: { path: PropertyKey[]; message: string }): ProblemError {
-  const field = path.map(String).join('.');
-  return new ProblemError(400, 'bad-input', `${field}: ${message}.`, { field });
 }

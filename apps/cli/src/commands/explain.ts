@@ -24,6 +24,7 @@ import { PartReader } from '../units/read-part';
 import { clockOf, withClock, type ClockOptions } from './clock';
 import { listOf } from './list-of';
 import { refusalOf, valuesOfOptions, withUnit, type UnitOptions } from './unit-options';
+import { readShape, sayAt } from '../../../../libs/shape';
 
 const HELP = `
 The chain: the question, the verdict, the ruling, how the rules were weighed, what the papers of the fitting day said,
@@ -100,12 +101,9 @@ async function ask(book: Book, options: ExplainOptions, around: Surroundings): P
 async function replayed(path: string, around: Surroundings): Promise<Case> {
   const { name, value } = await readJson(path, around);
   const held = (value as { record?: unknown } | null)?.record ?? value;
-  const read = verdictRecord.safeParse(held);
-  if (!read.success) {
-    const [issue] = read.error.issues;
-    throw new Refusal(`${name}: this is no record of a verdict: ${issue!.path.join('.')}: ${issue!.message}.`);
-  }
-  return { ...replay(read.data), record: read.data };
+  const read = readShape(verdictRecord, held);
+  if (!read.ok) throw new Refusal(`${name}: this is no record of a verdict: ${sayAt(read.problems[0])}`);
+  return { ...replay(read.value), record: read.value };
 }
 
 function asText({ judgement, rulebook }: Case, book: Book): string {

@@ -11,6 +11,7 @@ import { readUnitFacts, type UnitFacts } from '../../../../libs/fit-rules';
 import type { Book, BookLine } from '../files/read-book';
 import { someOf, type Problems } from './problem';
 import { builtOfValues, optionsOfValues, textOfValue, type Values } from './read-values';
+import { readShape, sayShape } from '../../../../libs/shape';
 
 /** A unit as a row gives it. The serial's key is worked out only when a rule asks for it. */
 export interface GivenUnit {
@@ -106,10 +107,10 @@ export function readEvidence(values: Values, problems: Problems): readonly Evide
     return [];
   }
   return evidence.flatMap((piece: unknown, i) => {
-    const read = EvidenceSchema.safeParse({ id: `evidence ${i + 1}`, ...(piece as object) });
-    if (read.success) return [read.data];
-    const [issue] = read.error.issues;
-    problems.add(['evidence', i + 1, ...issue!.path].join('.'), `${issue!.message}.`);
+    const read = readShape(EvidenceSchema, { id: `evidence ${i + 1}`, ...(piece as object) });
+    if (read.ok) return [read.value];
+    const [one] = read.problems;
+    problems.add(['evidence', i + 1, ...one.path].join('.'), sayShape(one));
     return [];
   });
 }

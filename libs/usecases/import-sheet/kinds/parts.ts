@@ -15,20 +15,11 @@ import {
   type TradeNumberCell,
 } from '../../../sheets';
 import type { BulkPart, PartRow, ReadSheetRow, Tables, WeighedRow } from '../../ports/index';
-import {
-  added,
-  alike,
-  changed,
-  problem,
-  rejected,
-  same,
-  SaidBefore,
-  settled,
-  type KindRun,
-  type OpenKind,
-} from '../kind-work';
+import { added, alike, changed, problem, rejected, same, settled, type KindRun, type OpenKind } from '../kind-work';
+import { SaidBefore } from '../said-before';
 import { newRevision } from '../new-revision';
 import { withZeros } from './eaten-zeros';
+import { readShape } from '../../../shape';
 
 /** A part number as its maker's rules read it, or why they cannot. */
 export type ReadNumber =
@@ -230,11 +221,11 @@ function fastenerFor(row: PartSheetRow, kept: FastenerSpec | null) {
   );
   const cells = fastenerOfCells({ ...before, ...Object.fromEntries(gone.map((name) => [name, null])), ...given });
   if (cells === null) return { ok: true, value: null } as const;
-  const read = fastenerSpecSchema.safeParse(cells);
-  if (read.success) return { ok: true, value: read.data } as const;
-  const [issue] = read.error.issues;
-  const field = FIELD_OF[String(issue!.path[0])] ?? 'diameter';
-  const says = `As a fastener it is not whole: ${issue!.path.join('.')} must be ${issue!.message}.`;
+  const read = readShape(fastenerSpecSchema, cells);
+  if (read.ok) return { ok: true, value: read.value } as const;
+  const [{ path, words }] = read.problems;
+  const field = FIELD_OF[String(path[0])] ?? 'diameter';
+  const says = `As a fastener it is not whole: ${path.join('.')} must be ${words.replace(/^must be /, '')}.`;
   return { ok: false, problem: problem(field, 'not-accepted', says) } as const;
 }
 

@@ -1,19 +1,10 @@
 import { shearJointSchema, type ShearJoint } from '../../../fastener';
 import { cellsOfJoint, jointOfCells, type CellProblem, type PositionSheetRow } from '../../../sheets';
 import type { BulkPosition, WeighedRow } from '../../ports/index';
-import {
-  added,
-  alike,
-  changed,
-  problem,
-  rejected,
-  same,
-  SaidBefore,
-  settled,
-  type KindRun,
-  type OpenKind,
-} from '../kind-work';
+import { added, alike, changed, problem, rejected, same, settled, type KindRun, type OpenKind } from '../kind-work';
+import { SaidBefore } from '../said-before';
 import { newRevision } from '../new-revision';
+import { readShape } from '../../../shape';
 
 const keyOf = ({ line, code }: { line: string; code: string }): string => JSON.stringify([line, code]);
 
@@ -80,11 +71,11 @@ function jointFor(row: PositionSheetRow, kept: ShearJoint | null): JointFor {
   if (Object.keys(given).length === 0) return { ok: true, value: kept };
   const cells = jointOfCells({ ...before, ...given });
   if (cells === null) return { ok: true, value: null };
-  const read = shearJointSchema.safeParse(cells);
-  if (read.success) return { ok: true, value: read.data };
-  const [issue] = read.error.issues;
-  const says = `As a joint it is not whole: ${issue!.path.join('.')} must be ${issue!.message}.`;
-  return { ok: false, problem: problem(FIELD_OF[String(issue!.path[0])] ?? 'shaftRadius', 'not-accepted', says) };
+  const read = readShape(shearJointSchema, cells);
+  if (read.ok) return { ok: true, value: read.value };
+  const [{ path, words }] = read.problems;
+  const says = `As a joint it is not whole: ${path.join('.')} must be ${words.replace(/^must be /, '')}.`;
+  return { ok: false, problem: problem(FIELD_OF[String(path[0])] ?? 'shaftRadius', 'not-accepted', says) };
 }
 
 const FIELD_OF: Readonly<Record<string, string>> = { planes: 'planes', shearPlanesAtMm: 'planesAt' };

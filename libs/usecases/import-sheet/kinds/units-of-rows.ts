@@ -2,6 +2,7 @@ import { EvidenceSchema } from '../../../build-date';
 import { evidenceOfCells, hasValue, type CellProblem, type OwnerSheetRow } from '../../../sheets';
 import type { BulkUnit, LineRow, NewBulkUnit } from '../../ports/index';
 import { alike, problem } from '../kind-work';
+import { readShape, sayShape } from '../../../shape';
 
 /** A unit as a row gives it, against the one on file. `ownerId` is settled when it is written. */
 export interface RowUnit {
@@ -34,9 +35,8 @@ export function unitProblems(row: OwnerSheetRow, line: LineRow | undefined): Cel
       ),
     );
   for (const { kind, data } of evidenceOfCells(row)) {
-    const read = EvidenceSchema.safeParse({ id: 'sheet', kind, ...data });
-    if (!read.success)
-      problems.push(problem(FIELD_OF[kind] ?? null, 'not-accepted', `${read.error.issues[0]!.message}.`));
+    const read = readShape(EvidenceSchema, { id: 'sheet', kind, ...data });
+    if (!read.ok) problems.push(problem(FIELD_OF[kind] ?? null, 'not-accepted', sayShape(read.problems[0])));
   }
   return problems;
 }

@@ -5,6 +5,7 @@ import type { SavedStandardEdition, StandardEditionRow } from '../../../../../li
 import { ActProblem } from '../../components/act-problem';
 import { useSaveEdition } from './shop-data-query';
 import classes from './shop-data.module.css';
+import { readShape } from '../../../../../libs/shape';
 
 interface EditionFormProps {
   saved: StandardEditionRow | null;
@@ -27,7 +28,7 @@ type Name = (typeof FIELDS)[number][0];
 export function EditionForm({ saved, onSaved, onLeave }: EditionFormProps) {
   const [typed, setTyped] = useState<Record<Name, string>>(() => textOf(saved));
   const save = useSaveEdition(saved);
-  const read = StandardEditionSchema.safeParse({
+  const read = readShape(StandardEditionSchema, {
     ...typed,
     approved: typed.approved.trim() || null,
     published: typed.published.trim() || null,
@@ -35,7 +36,7 @@ export function EditionForm({ saved, onSaved, onLeave }: EditionFormProps) {
   const lacking = typed.standard.trim() === '' || typed.edition.trim() === '' || typed.source.trim() === '';
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (read.success && !lacking) save.mutate(read.data, { onSuccess: onSaved });
+    if (read.ok && !lacking) save.mutate(read.value, { onSuccess: onSaved });
   };
   return (
     <form onSubmit={submit} className={classes.editionForm}>
@@ -50,11 +51,11 @@ export function EditionForm({ saved, onSaved, onLeave }: EditionFormProps) {
           />
         ))}
       </div>
-      {read.success || lacking ? null : <p role="status">{read.error.issues[0]?.message}.</p>}
+      {read.ok || lacking ? null : <p role="status">{read.problems[0].words}.</p>}
       <ActProblem error={save.error} />
       <div className={classes.acts}>
         <Button onClick={onLeave}>Leave it</Button>
-        <Button type="submit" variant="filled" loading={save.isPending} disabled={!read.success || lacking}>
+        <Button type="submit" variant="filled" loading={save.isPending} disabled={!read.ok || lacking}>
           Keep it and date the units again
         </Button>
       </div>

@@ -1,5 +1,6 @@
 import { SerialSchemeSchema, type SerialField, type SerialScheme } from '../../../../../libs/build-date';
 import { formatDay, parseDay } from '../../../../../libs/day';
+import { readShape } from '../../../../../libs/shape';
 
 /** A scheme as it is typed: days as a person says them, the last day included; empty where it is not known. */
 export interface TypedScheme {
@@ -44,7 +45,7 @@ export function wireFrom({ firstDay, lastDay, source, name, ...rest }: TypedSche
 export function checked(typed: TypedScheme): { scheme: SerialScheme | null; problems: string[] } {
   const wire = wireFrom(typed);
   const named = { ...wire, id: 'on the page', maker: wire.maker || 'maker', name: wire.name || 'this scheme' };
-  const read = SerialSchemeSchema.safeParse(named);
-  if (read.success) return { scheme: read.data, problems: [] };
-  return { scheme: null, problems: read.error.issues.map(({ message }) => message) };
+  const read = readShape(SerialSchemeSchema, named);
+  if (read.ok) return { scheme: read.value, problems: [] };
+  return { scheme: null, problems: read.problems.map(({ words }) => words) };
 }
