@@ -25,6 +25,17 @@ async function rowsIn(workbook: Uint8Array, name: string): Promise<(readonly Cel
   return read;
 }
 
+const DAY_STYLE = '<styleSheet><cellXfs><xf numFmtId="0"/><xf numFmtId="14"/></cellXfs></styleSheet>';
+
+/** A workbook of the library whose sheet is another. */
+async function withSheet(rows: string, behind = '', styles?: string): Promise<Uint8Array> {
+  const files = unzipSync(await write([[{ value: 'x' }]]).toBuffer());
+  const [name] = Object.keys(files).filter((one) => one.startsWith('xl/worksheets/'));
+  files[name!] = strToU8(`<worksheet><sheetData>${rows}</sheetData>${behind}</worksheet>`);
+  if (styles !== undefined) files['xl/styles.xml'] = strToU8(styles);
+  return zipSync(files);
+}
+
 describe('a workbook', () => {
   it('says what is a day, a number, a text and a yes', async () => {
     const day = (text: string) => ({ value: new Date(text), type: Date, format: 'yyyy-mm-dd' });
@@ -54,6 +65,41 @@ describe('a workbook', () => {
     files['xl/workbook.xml'] = strToU8(said);
     // The number of a day is 1,462 less when counted from 1904 (ECMA-376 part 1, 18.17.4.1, from memory).
     expect(await rowsIn(zipSync(files), 'from-1904.xlsx')).toEqual([[{ date: '2028-03-01' }]]);
+  });
+
+  it('says which cells hold a formula, whatever stands there as its answer, and which lie under a merged one', async () => {
+    const rows = await rowsIn(
+      await withSheet(
+        `<row r="1"><c r="A1" t="inlineStr"><is><t>Number</t></is></c><c r="B1" t="inlineStr"><is><t>Name</t></is></c></row>
+         <row r="2"><c r="A2"><f>B2&amp;"-1"</f><v>7</v></c><c r="B2" t="inlineStr"><is><t>Pin</t></is></c></row>
+         <row r="3"><c r="B3" t="str"><v>Key</v></c></row>
+         <row r="4"><c r="A4" t="e"><v>#REF!</v></c><c r="B4" t="s"><v>99</v></c></row>`,
+        '<mergeCells count="1"><mergeCell ref="B2:B3"/></mergeCells>',
+      ),
+      'formulas.xlsx',
+    );
+    expect(rows).toEqual([
+      [{ formula: '=B2&"-1"' }, 'Pin'],
+      [null, { merged: 'B2:B3' }],
+      [{ fault: '#REF!' }, { fault: 'a text that is not in the workbook' }],
+    ]);
+  });
+
+  it('counts the 29 February 1900 that never was, as spreadsheets do', async () => {
+    // ECMA-376 part 1, 18.17.4.1: 1 is 1 January 1900, 60 the day that never was, 61 is 1 March 1900.
+    const cells = [1, 59, 61, 43_831].map(
+      (day, at) => `<row r="${at + 2}"><c r="A${at + 2}" s="1"><v>${day}</v></c></row>`,
+    );
+    const rows = await rowsIn(
+      await withSheet(`<row r="1"><c r="A1" t="str"><v>Fitted on</v></c></row>${cells.join('')}`, '', DAY_STYLE),
+      'from-1900.xlsx',
+    );
+    expect(rows).toEqual([
+      [{ date: '1900-01-01' }],
+      [{ date: '1900-02-28' }],
+      [{ date: '1900-03-01' }],
+      [{ date: '2020-01-01' }],
+    ]);
   });
 
   it('of very many rows is read to its end', async () => {
