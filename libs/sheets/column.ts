@@ -50,7 +50,6 @@ export type RowOf<C extends Columns> = {
 
 /** A kind of spreadsheet: its columns, and what ties the cells of a row together. */
 export interface Kind<C extends Columns = Columns> {
-  readonly id: string;
   readonly title: string;
   /** What one row is, in a sentence. */
   readonly about: string;

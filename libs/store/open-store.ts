@@ -8,6 +8,7 @@ import { directDb } from './direct-db';
 import { PrismaClient, type Prisma } from './generated/client';
 import { installScans } from './installs/scan/install-scans';
 import { Listener } from './live/listen';
+import { migrationNames, prismaFolder } from './migrate/migration-list';
 import { missingMigrations } from './migrate/missing-migrations';
 import { eachRetried, retried } from './retried';
 import { tablesOn } from './tables';
@@ -82,12 +83,14 @@ export function openStore(options: StoreOptions): OpenStore {
       limit(client, 0, idleLimitMs),
   );
   const client = new PrismaClient({ adapter: new PrismaPg(pool) });
+  // Those this program came with: they do not change while it runs, and it is asked every few seconds.
+  const migrations = migrationNames(prismaFolder());
   const listener = new Listener(url, `revright ${name}`);
   return {
     ...alone(eachRetried(directDb(pool, client)), timeZone),
     pool,
     idleLimitMs,
-    missingMigrations: () => missingMigrations(pool),
+    missingMigrations: () => missingMigrations(pool, migrations),
     hints: listener,
     scans: installScans(scanPool, timeZone),
     transaction: (work, most) =>

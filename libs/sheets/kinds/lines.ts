@@ -70,7 +70,6 @@ const columns = {
 export type LineSheetRow = RowOf<typeof columns>;
 
 export const lines = kind({
-  id: 'lines',
   title: 'Product lines and models',
   about: 'One product line with its models.',
   columns,
@@ -123,7 +122,6 @@ const positionColumns = {
 export type PositionSheetRow = RowOf<typeof positionColumns>;
 
 export const positions = kind({
-  id: 'positions',
   title: 'Positions',
   about: 'One position of a product line, in the order the shop looks at them.',
   columns: positionColumns,

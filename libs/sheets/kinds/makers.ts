@@ -63,7 +63,6 @@ const columns = {
 export type MakerRow = RowOf<typeof columns>;
 
 export const makers = kind({
-  id: 'makers',
   title: 'Makers and how they write part numbers',
   about: 'One maker.',
   columns,

@@ -169,7 +169,6 @@ export function ownerKey({
 const UNIT_FIELDS = ['unitNumber', 'model', 'serial', 'serialAbsent', 'options', 'plate'] as const;
 
 export const owners = kind({
-  id: 'owners',
   title: 'Owners and their units',
   about: 'One unit with its owner; an owner of several units stands on several rows, one without a unit on one.',
   columns,

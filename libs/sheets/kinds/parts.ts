@@ -83,7 +83,6 @@ const columns = {
 export type PartSheetRow = RowOf<typeof columns>;
 
 export const parts = kind({
-  id: 'parts',
   title: 'Parts',
   about: 'One part of a maker.',
   columns,
@@ -123,7 +122,6 @@ const supersessionColumns = {
 export type SupersessionRow = RowOf<typeof supersessionColumns>;
 
 export const supersessions = kind({
-  id: 'supersessions',
   title: 'Which part gives way to which',
   about:
     'One part that gives way to another. A list of parts with a column for the successor will do: rows without one are passed over.',

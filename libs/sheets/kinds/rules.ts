@@ -163,7 +163,6 @@ function writeBar({ part, reason, note, voidsWarranty }: BarCell): string {
 }
 
 export const rules = kind({
-  id: 'rules',
   title: 'Fit rules of papers',
   about: 'One rule of one paper.',
   columns,

@@ -52,7 +52,6 @@ const columns = {
 export type SchemeSheetRow = RowOf<typeof columns>;
 
 export const schemes = kind({
-  id: 'schemes',
   title: 'Serial schemes',
   about: 'One way in which a maker writes serial numbers.',
   columns,

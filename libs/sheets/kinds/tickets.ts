@@ -102,7 +102,6 @@ const RECORD = ['place', 'side', 'part', 'condition', 'fittedOn', 'leftOut', 'ca
 const RECORDED = ['part', 'canBe', 'condition', 'leftOut', 'told'] as const;
 
 export const tickets = kind({
-  id: 'tickets',
   title: 'Past tickets and the parts recorded on them',
   about: 'One part in one place on one ticket that is closed. What was left takes part in rechecks and callbacks.',
   columns,

@@ -217,7 +217,6 @@ describe('a shop, backed up and put back', () => {
     changed[at + 40]! ^= 1;
     const bad: Record<string, Buffer> = {
       'changed inside': gzipSync(changed, { level: 1 }),
-      'cut off': whole.subarray(0, whole.length / 2),
       'broken packing': Buffer.concat([whole.subarray(0, 5_000), Buffer.alloc(50, 7), whole.subarray(5_050)]),
       'something else': Buffer.from('a letter'),
       'with another manifest': gzipSync(
@@ -238,6 +237,29 @@ describe('a shop, backed up and put back', () => {
         ok: false,
         problem: expect.stringMatching(/^There is no file/) as string,
       });
+      expect(await tablesIn(pool)).toBe(0);
+    });
+  });
+
+  it('is refused wherever it was cut short, in one sentence and before anything is touched', async () => {
+    const whole = readFileSync(fileOf('shop'));
+    const lengths = [
+      0,
+      1,
+      9,
+      10,
+      600,
+      ...Array.from({ length: 12 }, (_, n) => Math.floor((whole.length * n) / 12)).slice(1),
+    ];
+    await intoEmpty(async ({ url, pool }) => {
+      for (const length of [...lengths, whole.length - 9, whole.length - 1]) {
+        writeFileSync(fileOf('cut'), whole.subarray(0, length));
+        expect({ length, ...(await restoreBackup(url, fileOf('cut'))) }).toEqual({
+          length,
+          ok: false,
+          problem: `${fileOf('cut')} is cut short: it ends before the backup does; take another, or copy it anew.`,
+        });
+      }
       expect(await tablesIn(pool)).toBe(0);
     });
   });

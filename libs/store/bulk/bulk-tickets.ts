@@ -2,8 +2,8 @@ import type { BulkStore, BulkTicket } from '../../usecases';
 import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import { takeIds } from '../take-ids';
+import { refreshMany } from '../units/refresh-installs';
 import { withIds } from './bulk-owners';
-import { refreshMany } from './refresh-many';
 
 export function ticketActions(
   db: Db,

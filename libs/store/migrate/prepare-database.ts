@@ -3,6 +3,7 @@ import { APP_ROLE } from '../audit/work-as-app';
 import { letAppIn, userOf } from './app-login';
 import { applyMigrations } from './apply-migrations';
 import { checkServer, serverProblemSentence } from './check-server';
+import { migrationNames, prismaFolder } from './migration-list';
 import { missingMigrations } from './missing-migrations';
 
 /** Under which addresses a database is reached. */
@@ -32,7 +33,7 @@ export async function prepareDatabase({ databaseUrl, migrationDatabaseUrl }: Dat
 }
 
 async function isUpToDate(url: string): Promise<Prepared> {
-  const missing = await withClient(url, missingMigrations);
+  const missing = await withClient(url, (client) => missingMigrations(client, migrationNames(prismaFolder())));
   if (missing === 0) return { ok: true, applied: [] };
   const problem =
     `The database of DATABASE_URL wants ${missing} migrations, which its login may not make; ` +

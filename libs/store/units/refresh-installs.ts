@@ -7,6 +7,11 @@ export async function refreshInstalls(db: Db, unitId: number, zone: string): Pro
   await db.$executeRaw(holdings(Prisma.sql`= ${unitId}`, zone));
 }
 
+/** The same for many units, with one statement. */
+export async function refreshMany(db: Db, unitIds: readonly number[], zone: string): Promise<void> {
+  await db.$executeRaw(holdings(Prisma.sql`= ANY(${[...unitIds]}::int[])`, zone));
+}
+
 /**
  * Brings what the chosen units (`= 7`, `= ANY(...)`) hold in step with their newest records. The newest record of a
  * place is that of the latest ticket, what was left there before what was found; a place left out says nothing, a
