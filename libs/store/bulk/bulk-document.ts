@@ -1,11 +1,26 @@
 import type { BulkStore } from '../../usecases';
 import type { Db } from '../db';
 
-type Actions = Pick<BulkStore, 'saveShopData' | 'addSources' | 'closeEnded' | 'addSupersessions'>;
+type Actions = Pick<BulkStore, 'saveSchemes' | 'saveShopData' | 'addSources' | 'closeEnded' | 'addSupersessions'>;
 
 /** What only a rulebook file brings. */
 export function documentActions(db: Db): Actions {
   return {
+    async saveSchemes(rows, personId) {
+      const text = JSON.stringify(rows);
+      const changed = await db.$executeRaw`
+        UPDATE serial_scheme s SET scheme = r.scheme, version = s.version + 1, updated_at = now(),
+               updated_by = ${personId}::int
+        FROM jsonb_to_recordset(${text}::jsonb) AS r(scheme jsonb, before jsonb)
+        WHERE s.id = (r.before->>'id')::int AND s.version = (r.before->>'version')::int`;
+      const added = await db.$executeRaw`
+        INSERT INTO serial_scheme (maker_id, code, scheme, updated_by)
+        SELECT r."makerId", r.scheme->>'id', r.scheme, ${personId}::int
+        FROM jsonb_to_recordset(${text}::jsonb) AS r("makerId" int, scheme jsonb, before jsonb)
+        WHERE r.before IS NULL OR r.before = 'null'::jsonb
+        ON CONFLICT (code) DO NOTHING`;
+      return changed + added;
+    },
     async saveShopData(schemes, editions, personId) {
       await db.$executeRaw`
         INSERT INTO serial_scheme (maker_id, code, scheme, updated_by)

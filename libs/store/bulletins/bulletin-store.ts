@@ -16,6 +16,17 @@ export function bulletinStore(db: Db): BulletinStore {
         ON CONFLICT (key) DO NOTHING RETURNING id`;
       return rows[0]?.id ?? null;
     },
+    async insertMany(drafts) {
+      if (drafts.length === 0) return new Map();
+      const rows = await db.$queryRaw<{ id: number; key: string }[]>`
+        INSERT INTO source (key, kind, publisher, number, title, summary, issued, effective, received, draft)
+        SELECT r.key, r.kind, r.publisher, r.number, r.title, r.summary, r.issued, r.effective, r.received, r.draft
+        FROM jsonb_to_recordset(${JSON.stringify(drafts)}::jsonb)
+          AS r(key text, kind text, publisher text, number text, title text, summary text, issued date, effective date,
+               received date, draft jsonb)
+        ON CONFLICT (key) DO NOTHING RETURNING id, key`;
+      return new Map(rows.map(({ id, key }) => [key, id]));
+    },
     async update(id, f) {
       await db.$executeRaw`
         UPDATE source SET kind = ${f.kind}, publisher = ${f.publisher}, number = ${f.number}, title = ${f.title},

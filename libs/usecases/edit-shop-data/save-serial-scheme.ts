@@ -5,7 +5,7 @@ import type { SchemeRow, Tables } from '../ports/index';
 import type { Ports } from '../run';
 import { recheckView } from '../view-recheck/view-recheck';
 import { schemeView } from './list-shop-data';
-import { freeSchemeId, linesReadBy, readScheme, type Catalogue } from './read-scheme';
+import { FreeSchemeIds, linesReadBy, readScheme, type Catalogue } from './read-scheme';
 import { startRecompute } from './start-recompute';
 
 /** The scheme that is changed and the version it was seen at; left out for a new one. */
@@ -31,8 +31,8 @@ export async function saveSerialScheme(
     const before = on === undefined ? null : (schemes.find(({ id }) => id === on.id) ?? null);
     const refusal = on === undefined ? null : refusalOf(before, on, typed.maker);
     if (refusal) return refusal;
-    const taken = new Set(schemes.map(({ scheme }) => scheme.id));
-    const read = readScheme(typed, before?.scheme.id ?? freeSchemeId(typed.maker, taken), catalogue);
+    const ids = new FreeSchemeIds(schemes.map(({ scheme }) => scheme.id));
+    const read = readScheme(typed, before?.scheme.id ?? ids.next(typed.maker), catalogue);
     if (!read.ok) return read;
     const { scheme, maker } = read.value;
     const namesake = schemes.find((one) => one.id !== on?.id && isNamedAlike(one.scheme, scheme));

@@ -52,23 +52,3 @@ export function canonical(value: unknown): string {
       : one,
   );
 }
-
-/** Remembers which row said something first, so that a second one that says otherwise is found. */
-export class SaidBefore {
-  private readonly said = new Map<string, { readonly n: number; readonly text: string }>();
-
-  /** Null when the row is the first to speak of it; else `same`, or a problem. */
-  look(n: number, key: string, values: unknown, what: string): WeighedRow | null {
-    const text = canonical(values);
-    const before = this.said.get(key);
-    if (!before) {
-      this.said.set(key, { n, text });
-      return null;
-    }
-    if (before.text === text) return same(n);
-    return rejected(
-      n,
-      problem(null, 'twice', `Row ${before.n} speaks of ${what} already, and says otherwise; keep one.`),
-    );
-  }
-}

@@ -18,7 +18,7 @@ export async function viewSheet({ store }: Ports, actor: Actor, id: number): Pro
   const remembered = sheet.choice ? {} : await rememberedMapping(store, sheet.kind);
   const mapping = sheet.choice?.mapping ?? proposeMapping(kindOf(sheet.kind), sheet.headings, remembered);
   const rejected = sheet.outcome ? await store.sheets.rejected(id, 0, MOST_SHOWN) : [];
-  const sample = await store.sheets.rowsAfter(id, 0, SAMPLE_ROWS);
+  const sample = await store.sheets.firstRows(id, SAMPLE_ROWS);
   const {
     version,
     kind,

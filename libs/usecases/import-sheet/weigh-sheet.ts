@@ -3,8 +3,6 @@ import type { SheetChoice, SheetOutcome, SheetRecord, Tables } from '../ports/in
 import type { Ports } from '../run';
 import { KIND_WORK } from './all-kinds';
 
-const AT_ONCE = 2_000;
-
 export interface Weighing {
   readonly sheet: SheetRecord;
   readonly choice: SheetChoice;
@@ -25,15 +23,13 @@ export async function weighSheet(
 ): Promise<SheetOutcome> {
   const run = await KIND_WORK[sheet.kind]({ tx, actor, clock, publish: choice.publish });
   const counts = { add: 0, change: 0, same: 0 };
-  let [key, seen]: [string | null, number] = [null, 0];
-  for (;;) {
-    const rows = await tx.sheets.groupsAfter(sheet.id, key, AT_ONCE);
-    if (rows.length === 0) break;
+  let seen = 0;
+  await tx.sheets.forgetProblems(sheet.id);
+  for await (const rows of tx.sheets.groups(sheet.id)) {
     const weighed = await run.weigh(rows);
     for (const { outcome } of weighed) if (outcome) counts[outcome]++;
     if (write) await run.write();
     await tx.sheets.keepProblems(sheet.id, weighed);
-    key = rows[rows.length - 1]!.key;
     seen += rows.length;
     await onRows(seen);
   }

@@ -37,6 +37,8 @@ export interface BulkStore {
   ticketsByNumbers(numbers: readonly string[]): Promise<readonly BulkTicket[]>;
   /** Closed tickets with what was recorded on them; the units' holdings are brought in step. */
   insertTickets(rows: readonly NewBulkTicket[], personId: number): Promise<void>;
+  /** Serial schemes by themselves; one whose version has moved on is left, and not counted in the answer. */
+  saveSchemes(rows: readonly BulkScheme[], personId: number): Promise<number>;
   /** Serial schemes by their code and editions by standard and year, new ones and changed ones. */
   saveShopData(schemes: readonly SerialScheme[], editions: readonly StandardEdition[], personId: number): Promise<void>;
   /** Papers that are published or withdrawn, as a rulebook file has them. */
@@ -53,6 +55,13 @@ export interface BulkStore {
     locationId: number | null,
   ): Promise<readonly OwnerWithUnit[]>;
   pageOfTickets(afterId: number, limit: number, locationId: number | null): Promise<readonly BulkTicket[]>;
+}
+
+/** A serial scheme to be kept; `before` is the one on file that it takes the place of. */
+export interface BulkScheme {
+  readonly scheme: SerialScheme;
+  readonly makerId: number;
+  readonly before: { readonly id: number; readonly version: number } | null;
 }
 
 export interface BulkPart {

@@ -25,6 +25,8 @@ export interface BulletinStore {
   lock(id: number): Promise<BulletinRecord | null>;
   /** The new source's id; null when the key is taken. */
   insert(key: string, fields: BulletinFields): Promise<number | null>;
+  /** The same for many at once: the ids of those whose keys were free, by key. */
+  insertMany(drafts: readonly (BulletinFields & { readonly key: string })[]): Promise<ReadonlyMap<string, number>>;
   /** The draft's new text; its version goes up by one. */
   update(id: number, fields: BulletinFields): Promise<void>;
   markPublished(id: number, at: number): Promise<void>;

@@ -82,12 +82,17 @@ export interface SheetStore {
   hold(id: number): Promise<boolean>;
   /** Tells how far the work is; to be called outside the work's own transaction, or nobody sees it. */
   progress(id: number, doing: string | null, rows: number): Promise<void>;
-  rowsAfter(id: number, n: number, limit: number): Promise<readonly RawRow[]>;
+  /** The first rows in order of number. */
+  firstRows(id: number, limit: number): Promise<readonly RawRow[]>;
+  /** All rows in order of number, some at a time; in a transaction alone. */
+  rows(id: number): AsyncIterable<readonly RawRow[]>;
   /** Keeps what rows say, or why they are rejected, in the place of what an earlier look kept. */
   keepReadings(id: number, rows: readonly (ReadSheetRow | Omit<RejectedRow, 'cells'>)[]): Promise<void>;
-  /** Rows that could be read, in order of key and number, whole groups: at least `limit` unless there are fewer. */
-  groupsAfter(id: number, key: string | null, limit: number): Promise<readonly ReadSheetRow[]>;
-  /** Keeps why weighed rows are rejected; a row that is not has nothing against it any more. */
+  /** Rows that could be read, in order of key and number, some whole groups at a time; in a transaction alone. */
+  groups(id: number): AsyncIterable<readonly ReadSheetRow[]>;
+  /** Forgets what an earlier weighing held against rows that could be read. */
+  forgetProblems(id: number): Promise<void>;
+  /** Keeps why those of the weighed rows are rejected that are. */
   keepProblems(id: number, rows: readonly WeighedRow[]): Promise<void>;
   rejected(id: number, afterRow: number, limit: number): Promise<readonly RejectedRow[]>;
   /** Ends a dry run or an import: raises the version. */

@@ -1,4 +1,5 @@
 import type { BulletinDraft, SaveBulletin } from '../../contracts';
+import type { Rulebook } from '../../fit-rules';
 import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { Tables } from '../ports/store';
@@ -63,13 +64,30 @@ export function bulletinKey({ publisher, number }: Pick<SaveBulletin, 'publisher
 export type CheckedDraft =
   { readonly ok: true; readonly draft: BulletinDraft } | { readonly ok: false; readonly problems: readonly string[] };
 
+/** What drafts are checked against: the rulebook as it stands, and the places of every line. */
+export interface DraftGround {
+  readonly rulebook: Rulebook;
+  readonly now: number;
+  readonly places: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+export async function draftGround(tables: Tables, { clock }: Pick<Ports, 'clock'>): Promise<DraftGround> {
+  const { rulebook, now } = await loadRulebook(tables, clock);
+  return { rulebook, now, places: await tables.bulletins.knownPlaces() };
+}
+
 /** Checks a draft against the rulebook as it stands. */
 export async function checkDraft(
   tables: Tables,
-  { clock }: Pick<Ports, 'clock'>,
+  ports: Pick<Ports, 'clock'>,
   key: string,
   input: SaveBulletin,
 ): Promise<CheckedDraft> {
+  return checkDraftOn(await draftGround(tables, ports), key, input);
+}
+
+/** The same on ground that is known already. */
+export function checkDraftOn({ rulebook, now, places }: DraftGround, key: string, input: SaveBulletin): CheckedDraft {
   const opens = input.draft.opens.map((rule) => ({
     models: [],
     options: [],
@@ -87,9 +105,8 @@ export async function checkDraft(
     known: { from: null, to: null },
   }));
   const draft = { ...input.draft, opens };
-  const { rulebook, now } = await loadRulebook(tables, clock);
   const applied = applyDraft(rulebook, sourceOf({ ...input, key }), draft, now + 1);
-  const problems = applied.ok ? draftProblems(draft, await tables.bulletins.knownPlaces()) : applied.problems;
+  const problems = applied.ok ? draftProblems(draft, places) : applied.problems;
   return problems.length === 0 ? { ok: true, draft } : { ok: false, problems };
 }
 

@@ -1,18 +1,8 @@
 import type { LineSheetRow } from '../../../sheets';
 import type { BulkLine, LineRow, WeighedRow } from '../../ports/index';
 import { startRecompute } from '../../edit-shop-data/start-recompute';
-import {
-  added,
-  alike,
-  changed,
-  problem,
-  rejected,
-  same,
-  SaidBefore,
-  settled,
-  type KindRun,
-  type OpenKind,
-} from '../kind-work';
+import { added, alike, changed, problem, rejected, same, settled, type KindRun, type OpenKind } from '../kind-work';
+import { SaidBefore } from '../said-before';
 import { newRevision } from '../new-revision';
 
 /** Product lines with their models. A model or an option that the file does not name stays. */

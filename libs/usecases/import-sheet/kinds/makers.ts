@@ -1,17 +1,7 @@
 import { readPartNumber, type NumberRules } from '../../../part-number';
 import type { MakerSheetRow } from '../../../sheets';
-import {
-  added,
-  alike,
-  changed,
-  problem,
-  rejected,
-  same,
-  SaidBefore,
-  settled,
-  type KindRun,
-  type OpenKind,
-} from '../kind-work';
+import { added, alike, changed, problem, rejected, same, settled, type KindRun, type OpenKind } from '../kind-work';
+import { SaidBefore } from '../said-before';
 import { newRevision } from '../new-revision';
 
 /** Makers and how they write part numbers. */

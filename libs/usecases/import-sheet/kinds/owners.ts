@@ -12,11 +12,11 @@ import {
   problem,
   rejected,
   same,
-  SaidBefore,
   type KindContext,
   type KindRun,
   type OpenKind,
 } from '../kind-work';
+import { SaidBefore } from '../said-before';
 import { recheckOf, scopeOfLines } from '../new-revision';
 import { contradictions, ownerFields, ownerPlan, ownerProblem, toAgree, type OwnerSaid } from './owner-of-rows';
 import { squeezed, unitFinder, type FoundUnit, type NamedUnit } from './find-unit';

@@ -4,7 +4,7 @@ import type { RuleSheetRow } from '../../../sheets';
 import type { SaveBulletin } from '../../../contracts';
 import type { BulletinRecord, ReadSheetRow, WeighedRow } from '../../ports/index';
 import { DraftGoneStale, publishIn } from '../../publish-bulletin/publish-bulletin';
-import { bulletinKey, checkDraft } from '../../save-bulletin/save-bulletin';
+import { bulletinKey, checkDraftOn, draftGround, type DraftGround } from '../../save-bulletin/save-bulletin';
 import { ImportRefused } from '../import-refused';
 import {
   added,
@@ -61,11 +61,13 @@ class RulesRun implements KindRun {
       all.flatMap(({ row }) => [row.required, ...(row.allowed ?? []), ...(row.barred ?? []).map(({ part }) => part)]),
     );
     const weighed: WeighedRow[] = [];
-    for (const group of groupBy(all, ({ key }) => key).values()) weighed.push(...(await this.weighPaper(group)));
+    const ground = await draftGround(this.context.tx, this.context);
+    for (const group of groupBy(all, ({ key }) => key).values())
+      weighed.push(...(await this.weighPaper(group, ground)));
     return weighed;
   }
 
-  private async weighPaper(group: readonly Row[]): Promise<WeighedRow[]> {
+  private async weighPaper(group: readonly Row[], ground: DraftGround): Promise<WeighedRow[]> {
     const [first] = group as readonly [Row, ...Row[]];
     const problems = new Map<number, WeighedRow>();
     const opens: RuleOfRow[] = [];
@@ -97,7 +99,7 @@ class RulesRun implements KindRun {
     const input = this.inputOf(first.row, opens, before?.draft?.ends ?? []);
     if (problems.size > 0) return this.whole(group, problems);
     if (before && before.state !== 'draft') return this.onFile(group, before, opens);
-    const checked = await checkDraft(this.context.tx, this.context, key, input);
+    const checked = checkDraftOn(ground, key, input);
     if (!checked.ok) return this.whole(group, problemsByRow(checked.problems, group));
     const stays = before !== null && !this.context.publish && sameDraft(before, input, checked.draft);
     if (stays) return group.map(({ n }) => same(n));
@@ -153,16 +155,18 @@ class RulesRun implements KindRun {
 
   async write(): Promise<void> {
     const { tx } = this.context;
+    const fresh = this.plans.filter(({ before }) => before === null);
+    const ids = await tx.bulletins.insertMany(fresh.map(({ key, input }) => ({ ...input, key })));
     for (const { key, input, before } of this.plans) {
       const paper = `Paper ${input.number} of ${input.publisher}`;
       if (before && (await tx.bulletins.lock(before.id))?.version !== before.version)
         throw new ImportRefused(`${paper} was changed meanwhile; look at the file again.`);
       if (before) await tx.bulletins.update(before.id, input);
-      const id = before?.id ?? (await tx.bulletins.insert(key, input));
-      if (id === null) throw new ImportRefused(`${paper} came on file meanwhile; look at the file again.`);
-      await tx.live.tell('bulletin', id);
+      const id = before?.id ?? ids.get(key);
+      if (id === undefined) throw new ImportRefused(`${paper} came on file meanwhile; look at the file again.`);
       if (this.context.publish) await this.publish(id, paper);
     }
+    await tx.live.tell('bulletin', null);
   }
 
   /** Publishes a draft; the papers before it in the file are published already, and it may no longer fit with them. */

@@ -1,43 +1,26 @@
-import type { SerialScheme } from '../../../build-date';
 import type { SchemeSheetRow } from '../../../sheets';
-import { freeSchemeId, linesReadBy, readScheme } from '../../edit-shop-data/read-scheme';
+import { FreeSchemeIds, linesReadBy, readScheme } from '../../edit-shop-data/read-scheme';
 import { startRecompute } from '../../edit-shop-data/start-recompute';
-import type { SchemeRow, WeighedRow } from '../../ports/index';
-import {
-  added,
-  alike,
-  changed,
-  problem,
-  rejected,
-  same,
-  SaidBefore,
-  settled,
-  type KindRun,
-  type OpenKind,
-} from '../kind-work';
-
-interface Write {
-  readonly scheme: SerialScheme;
-  readonly makerId: number;
-  readonly before: SchemeRow | null;
-}
+import type { BulkScheme, WeighedRow } from '../../ports/index';
+import { ImportRefused } from '../import-refused';
+import { added, alike, changed, problem, rejected, same, settled, type KindRun, type OpenKind } from '../kind-work';
+import { SaidBefore } from '../said-before';
 
 /** Serial schemes; the units they can touch are dated anew and judged afterwards. */
 export const openSchemes: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
   const catalogue = { makers: await tx.catalogue.makers(), lines: await tx.catalogue.lines() };
   const all = await tx.shopData.schemes();
-  const taken = new Set(all.map(({ scheme }) => scheme.id));
+  const byName = new Map(all.map((row) => [nameOf(row.scheme), row]));
+  const ids = new FreeSchemeIds(all.map(({ scheme }) => scheme.id));
   const touched = new Set<string>();
   const said = new SaidBefore();
-  let writes: Write[] = [];
+  let writes: BulkScheme[] = [];
   const weigh = (n: number, row: SchemeSheetRow): WeighedRow => {
-    const again = said.look(n, `${row.maker} ${row.name.toLowerCase()}`, row, `scheme ${row.name}`);
+    const again = said.look(n, nameOf(row), row, `scheme ${row.name}`);
     if (again) return again;
-    const isIt = ({ scheme }: SchemeRow) =>
-      scheme.maker === row.maker && scheme.name.toLowerCase() === row.name.toLowerCase();
-    const before = all.find(isIt) ?? null;
+    const before = byName.get(nameOf(row)) ?? null;
     const kept = before?.scheme;
-    const id = kept?.id ?? freeSchemeId(row.maker, taken);
+    const id = kept?.id ?? ids.next(row.maker);
     const typed = {
       maker: row.maker,
       name: row.name,
@@ -55,10 +38,10 @@ export const openSchemes: OpenKind = async ({ tx, actor }): Promise<KindRun> => 
       );
     const { scheme, maker } = read.value;
     if (kept && alike(kept, scheme)) return same(n);
-    taken.add(id);
+    ids.take(id);
     for (const one of kept ? [kept, scheme] : [scheme])
       for (const line of linesReadBy(one, catalogue)) touched.add(line);
-    writes.push({ scheme, makerId: maker.id, before });
+    writes.push({ scheme, makerId: maker.id, before: before && { id: before.id, version: before.version } });
     return before ? changed(n) : added(n);
   };
   return {
@@ -67,16 +50,16 @@ export const openSchemes: OpenKind = async ({ tx, actor }): Promise<KindRun> => 
       return Promise.resolve(rows.map(({ n, values }) => weigh(n, values as unknown as SchemeSheetRow)));
     },
     async write() {
-      for (const { scheme, makerId, before } of writes) {
-        const kept = before
-          ? await tx.shopData.updateScheme(before.id, before.version, scheme, actor.id)
-          : (await tx.shopData.insertScheme(makerId, scheme, actor.id)) !== null;
-        if (!kept) throw new Error(`serial scheme ${scheme.id} could not be kept`);
-      }
+      const kept = await tx.bulk.saveSchemes(writes, actor.id);
+      if (kept < writes.length)
+        throw new ImportRefused('A serial scheme was changed meanwhile; look at the file again.');
     },
     finish: () => startRecompute(tx, actor, { lines: [...touched].sort(), evidence: null }),
   };
 };
+
+/** Maker and name tell one scheme from another. */
+const nameOf = ({ maker, name }: { maker: string; name: string }): string => `${maker} ${name.toLowerCase()}`;
 
 const FIELD_OF: Readonly<Record<string, string>> = {
   maker: 'maker',

@@ -1,6 +1,7 @@
 import type { SupersessionSheetRow } from '../../../sheets';
 import type { NewSupersession, ReadSheetRow, WeighedRow } from '../../ports/index';
-import { added, changed, problem, rejected, same, SaidBefore, type KindRun, type OpenKind } from '../kind-work';
+import { added, changed, problem, rejected, same, type KindRun, type OpenKind } from '../kind-work';
+import { SaidBefore } from '../said-before';
 import { recheckOf } from '../new-revision';
 import { readNumber, rulesByCode } from './parts';
 

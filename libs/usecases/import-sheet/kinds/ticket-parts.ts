@@ -5,7 +5,6 @@ import { withZeros } from './eaten-zeros';
 /** Part numbers of tickets, read as at the bench: by the line's maker first, then by the others. */
 export class TicketParts {
   private readonly known = new Map<string, PartRow>();
-  private readonly looked = new Set<string>();
   private readonly fresh = new Map<string, { key: string; maker: string; number: string; canonical: string }>();
 
   private constructor(
@@ -24,12 +23,12 @@ export class TicketParts {
     );
   }
 
-  /** Looks all of them up at once, before any is read. */
+  /** Looks all of them up at once, before any is read; those of the call before are forgotten. */
   async load(texts: readonly (string | null | undefined)[]): Promise<void> {
     const keys = new Set<string>();
-    for (const text of texts) {
-      if (!text || this.looked.has(text)) continue;
-      this.looked.add(text);
+    this.known.clear();
+    for (const text of new Set(texts)) {
+      if (!text) continue;
       for (const reading of partReadings(text, this.rules, null)) {
         for (const key of [reading.key, ...withZeros(reading)]) keys.add(key);
       }
