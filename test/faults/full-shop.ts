@@ -6,10 +6,10 @@ import { applyMigrations, withDatabaseName } from '../../libs/store/migrate';
 import { folderInRun } from '../../libs/testing';
 
 /**
- * The last migration of each version that shops may run on; a new version adds its own. Before the first version there is
- * one point: what stood when the first imports were kept.
+ * The last migration of each version that shops may run on; a new version adds its own. Before the first version there are
+ * two points: what stood when the first imports were kept, and when parts got their trade numbers.
  */
-export const RELEASED = ['20261125124700_imports_are_kept_by_the_batch'];
+export const RELEASED = ['20261125124700_imports_are_kept_by_the_batch', '20261129083700_trade_numbers_of_parts'];
 
 /** Changes of the kinds that a later version may bring to large tables, made as DEVELOPERS.md has it. */
 const TO_COME: Readonly<Record<string, string>> = {

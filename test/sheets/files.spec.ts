@@ -1,5 +1,6 @@
 import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
+import { strToU8, unzipSync, zipSync } from 'fflate';
 import iconv from 'iconv-lite';
 import type { Problem, SheetView } from '../../libs/contracts';
 import { writeWorkbook } from '../../libs/sheet-files';
@@ -71,6 +72,41 @@ describe('a file is read as it was written', () => {
     const book = await writeWorkbook('Parts', ['Maker', 'Part number', 'Name'], [['HOLM', '00123', 'Bolt']]);
     const { body } = await desk.bring('parts', book, 'our parts.XLSX');
     expect(body).toMatchObject({ format: 'xlsx', sample: [['HOLM', '00123', 'Bolt']] });
+  });
+});
+
+describe('what a workbook has done to its cells', () => {
+  it('is named by row and column, and nothing goes in', async () => {
+    const cell = (place: string, text: string) => `<c r="${place}" t="inlineStr"><is><t>${text}</t></is></c>`;
+    const row = (n: number, ...cells: readonly string[]) => `<row r="${n}">${cells.join('')}</row>`;
+    const sheet = [
+      row(1, cell('A1', 'Maker'), cell('B1', 'Part number'), cell('C1', 'Name')),
+      row(2, cell('A2', 'HOLM'), '<c r="B2"><f>"96-"&amp;1</f><v>96</v></c>', cell('C2', 'by a formula')),
+      row(3, cell('A3', 'HOLM'), cell('B3', '96-2'), cell('C3', 'over two rows')),
+      row(4, cell('A4', 'HOLM'), cell('B4', '96-3')),
+      row(5, cell('A5', 'HOLM'), '<c r="B5"><v>1.23E+17</v></c>', cell('C5', 'digits lost')),
+      row(6, cell('A6', 'HOLM'), '<c r="B6" s="1"><v>43831</v></c>', cell('C6', 'a day')),
+      row(7, cell('A7', 'HOLM'), '<c r="B7" t="e"><v>#REF!</v></c>', cell('C7', 'a fault')),
+      row(8, cell('A8', 'HOLM'), cell('B8', '0096'), cell('C8', 'whole')),
+    ];
+    const files = unzipSync(await writeWorkbook('Parts', ['Maker'], []));
+    const name = Object.keys(files).find((one) => one.startsWith('xl/worksheets/'))!;
+    const merged = '<mergeCells count="1"><mergeCell ref="C3:C4"/></mergeCells>';
+    files[name] = strToU8(`<worksheet><sheetData>${sheet.join('')}</sheetData>${merged}</worksheet>`);
+    files['xl/styles.xml'] = strToU8(
+      '<styleSheet><cellXfs><xf numFmtId="0"/><xf numFmtId="14"/></cellXfs></styleSheet>',
+    );
+    const before = await partsOnFile();
+    const looked = await desk.look('parts', Buffer.from(zipSync(files)), { name: 'parts.xlsx' });
+    expect(said(looked)).toEqual([
+      '2 Part number formula',
+      '4 Name merged',
+      '5 Part number digits-lost',
+      '6 Part number became-a-day',
+      '7 Part number sheet-fault',
+    ]);
+    expect((await desk.import(looked)).status).toBe(409);
+    expect(await partsOnFile()).toBe(before);
   });
 });
 

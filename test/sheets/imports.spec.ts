@@ -137,7 +137,7 @@ describe('a spreadsheet of parts', () => {
     );
     expect(twice.rejected.map(({ row, problems }) => [row, problems[0]!.says])).toEqual([
       [3, 'Row 2 speaks of part 91-3 already, and says otherwise; keep one.'],
-      [5, '5901234123457 is the number of 91-3 already; a number is of one part.'],
+      [5, '5901234123457 is given to another part in row 2; a number is of one part.'],
     ]);
   });
 

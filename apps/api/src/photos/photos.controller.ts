@@ -21,7 +21,6 @@ import { CurrentActor } from '../auth/current-actor';
 import { Permit } from '../auth/permit';
 import { answer } from '../http/answer';
 import { IfMatch } from '../http/if-match';
-import { ProblemError } from '../http/problem-error';
 import { readUpload } from '../http/read-upload';
 import { RowIdParam } from '../http/row-id';
 import { Says } from '../open-api/says';

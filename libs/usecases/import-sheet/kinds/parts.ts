@@ -16,6 +16,7 @@ import {
 } from '../../../sheets';
 import type { BulkPart, PartRow, ReadSheetRow, Tables, WeighedRow } from '../../ports/index';
 import { added, alike, changed, problem, rejected, same, settled, type KindRun, type OpenKind } from '../kind-work';
+import { RowTable } from '../row-table';
 import { SaidBefore } from '../said-before';
 import { newRevision } from '../new-revision';
 import { withZeros } from './eaten-zeros';
@@ -30,7 +31,7 @@ export type ReadNumber =
 export const openParts: OpenKind = async ({ tx, actor }): Promise<KindRun> => {
   const makers = await rulesByCode(tx);
   const said = new SaidBefore();
-  const sofar: Pick<Bags, 'claimed' | 'givenUp'> = { claimed: new Map(), givenUp: new Map() };
+  const sofar: Pick<Bags, 'claimed' | 'givenUp'> = { claimed: new RowTable(), givenUp: new Map() };
   let writes: BulkPart[] = [];
   return {
     async weigh(rows) {
@@ -141,8 +142,8 @@ interface Bags {
   readonly kept: ReadonlyMap<number, readonly TradeNumberCell[]>;
   /** Parts on file by number. */
   readonly held: ReadonlyMap<string, PartRow>;
-  /** Of the rows taken so far: which part each number was given, as the file names it. */
-  readonly claimed: Map<string, { readonly key: string; readonly number: string }>;
+  /** Of the rows taken so far: which part each number was given. */
+  readonly claimed: RowTable;
   /** Of the same: numbers that were on file and are not named any more, to the key of the part they were of. */
   readonly givenUp: Map<string, string>;
 }
@@ -176,9 +177,15 @@ function takenBag({ n, values }: ReadSheetRow, key: string, { held, claimed, giv
   for (const { gtin } of (values as unknown as PartSheetRow).tradeNumbers ?? []) {
     const onFile = held.get(gtin);
     const holder = onFile && givenUp.get(gtin) === onFile.key ? undefined : onFile;
-    const whose = [holder, claimed.get(gtin)].find((other) => other !== undefined && other.key !== key);
-    if (whose === undefined) continue;
-    const says = `${writeTradeNumber(gtin)} is the number of ${whose.number} already; a number is of one part.`;
+    const before = claimed.find(gtin, key);
+    const whose =
+      holder && holder.key !== key
+        ? `is the number of ${holder.number} already`
+        : before && !before.isSame
+          ? `is given to another part in row ${before.n}`
+          : null;
+    if (whose === null) continue;
+    const says = `${writeTradeNumber(gtin)} ${whose}; a number is of one part.`;
     return rejected(n, problem('tradeNumbers', 'not-accepted', says));
   }
   return null;
@@ -186,15 +193,15 @@ function takenBag({ n, values }: ReadSheetRow, key: string, { held, claimed, giv
 
 /** Notes which numbers a row that is taken gives its part, and which it leaves out. */
 function claimBags(
-  { values }: ReadSheetRow,
+  { n, values }: ReadSheetRow,
   key: string,
   known: ReadonlyMap<string, PartRow>,
   { kept, claimed, givenUp }: Bags,
 ): void {
-  const { number, tradeNumbers } = values as unknown as PartSheetRow;
+  const { tradeNumbers } = values as unknown as PartSheetRow;
   if (tradeNumbers === undefined) return;
   const named = new Set((tradeNumbers ?? []).map(({ gtin }) => gtin));
-  for (const gtin of named) claimed.set(gtin, { key, number });
+  for (const gtin of named) claimed.put(n, gtin, key);
   const before = known.get(key);
   for (const { gtin } of before ? (kept.get(before.id) ?? []) : []) if (!named.has(gtin)) givenUp.set(gtin, key);
 }
