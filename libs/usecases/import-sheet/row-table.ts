@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 
 /** Words of 32 bits that are kept of a row: four of its key's hash, two of its text's, and its number. */
 const WORDS = 7;
@@ -22,19 +22,24 @@ export class RowTable {
   /** The row that was put with this key; null where none was. */
   find(key: string, text: string): EarlierRow | null {
     const row = rowOf(key, text, 0);
-    const at = placeOf(this.table, row);
-    const n = this.table[at + WORDS - 1]!;
-    return n === 0 ? null : { n, isSame: agree(this.table, at, row, KEY_WORDS, KEY_WORDS + TEXT_WORDS) };
+    return this.at(placeOf(this.table, row), row);
   }
 
-  /** Puts a row, numbered from 1; where its key is put already, that one stays. */
-  put(n: number, key: string, text: string): void {
+  /** Puts a row, numbered from 1; where its key is put already, that one stays and is the answer. */
+  put(n: number, key: string, text: string): EarlierRow | null {
     const row = rowOf(key, text, n);
     const at = placeOf(this.table, row);
-    if (this.table[at + WORDS - 1] !== 0) return;
+    const before = this.at(at, row);
+    if (before !== null) return before;
     this.table.set(row, at);
     this.count++;
     if (this.count * 2 > this.table.length / WORDS) this.table = twiceAsLarge(this.table);
+    return null;
+  }
+
+  private at(place: number, row: Uint32Array): EarlierRow | null {
+    const n = this.table[place + WORDS - 1]!;
+    return n === 0 ? null : { n, isSame: agree(this.table, place, row, KEY_WORDS, KEY_WORDS + TEXT_WORDS) };
   }
 }
 
@@ -47,7 +52,7 @@ function rowOf(key: string, text: string, n: number): Uint32Array {
   return row;
 }
 
-const hashOf = (text: string): Buffer => createHash('sha256').update(text).digest();
+const hashOf = (text: string): Buffer => hash('sha256', text, 'buffer');
 
 /** Where the key of a row stands in the table, or the free place that it would take: one whose number is 0. */
 function placeOf(table: Uint32Array, row: Uint32Array): number {

@@ -8,12 +8,8 @@ export class SaidBefore {
 
   /** Null when the row is the first to speak of it; else `same`, or a problem. */
   look(n: number, key: string, values: unknown, what: string): WeighedRow | null {
-    const text = canonical(values);
-    const before = this.rows.find(key, text);
-    if (before === null) {
-      this.rows.put(n, key, text);
-      return null;
-    }
+    const before = this.rows.put(n, key, canonical(values));
+    if (before === null) return null;
     if (before.isSame) return same(n);
     const says = `Row ${before.n} speaks of ${what} already, and says otherwise; keep one.`;
     return rejected(n, problem(null, 'twice', says));

@@ -13,7 +13,8 @@ export const HOUSE = `
     FROM generate_series(0, 199) l, generate_series(0, 11) p;
   INSERT INTO serial_scheme (maker_id, code, scheme) VALUES (1, 'HOLM-A', '{"id":"HOLM-A","maker":"HOLM","lines":[],
     "name":"dated","validFrom":null,"validTo":null,"source":"made for the bench","fields":[{"kind":"year-two-digits"},
-    {"kind":"month-number"},{"kind":"sequence","length":7}]}');`;
+    {"kind":"month-number"},{"kind":"sequence","length":7}]}');
+  SELECT setval('maker_id_seq', 1), setval('product_line_id_seq', 200);`;
 
 /** Rules on one paper. */
 const PAPER = 100;
@@ -35,7 +36,14 @@ export const ROWS: Readonly<Record<SheetKind, (n: number) => Readonly<Record<str
     ...{ line: line(n), code: `BELT-${Math.floor(n / 200)}`, name: `Belt ${n}`, assembly: 'Drive' },
     places: 'left; right',
   }),
-  parts: (n) => ({ maker: 'HOLM', number: part(n), name: `Part ${n}`, price: '12.50', diameter: '8', grade: '8.8' }),
+  parts: (n) => ({
+    maker: 'HOLM',
+    number: part(n),
+    name: `Part ${n}`,
+    price: '12.50',
+    diameter: '8',
+    grade: 'ISO 898-1 8.8',
+  }),
   supersessions: (n) => ({ maker: 'HOLM', number: part(n), by: `71-${number(n)}`, how: 'one-way' }),
   schemes: (n) => ({
     maker: 'HOLM',
