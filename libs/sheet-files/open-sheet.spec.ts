@@ -72,7 +72,7 @@ describe('a workbook', () => {
       await withSheet(
         `<row r="1"><c r="A1" t="inlineStr"><is><t>Number</t></is></c><c r="B1" t="inlineStr"><is><t>Name</t></is></c></row>
          <row r="2"><c r="A2"><f>B2&amp;"-1"</f><v>7</v></c><c r="B2" t="inlineStr"><is><t>Pin</t></is></c></row>
-         <row r="3"><c r="B3" t="str"><v>Key</v></c></row>
+         <row r="3"><c r="A3" t="str"><v>Key</v></c></row>
          <row r="4"><c r="A4" t="e"><v>#REF!</v></c><c r="B4" t="s"><v>99</v></c></row>`,
         '<mergeCells count="1"><mergeCell ref="B2:B3"/></mergeCells>',
       ),
@@ -80,7 +80,7 @@ describe('a workbook', () => {
     );
     expect(rows).toEqual([
       [{ formula: '=B2&"-1"' }, 'Pin'],
-      [null, { merged: 'B2:B3' }],
+      ['Key', { merged: 'B2:B3' }],
       [{ fault: '#REF!' }, { fault: 'a text that is not in the workbook' }],
     ]);
   });

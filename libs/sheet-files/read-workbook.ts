@@ -42,12 +42,16 @@ class SheetHearer {
   private formula: string | null = null;
   private hearing: 'v' | 'f' | 't' | null = null;
   private inPhonetic = false;
+  /** The last column in which a place lies under a merged cell. */
+  private widest = 0;
 
   constructor(
     private readonly parts: WorkbookParts,
     private readonly merged: ReadonlyMap<string, string>,
     private readonly take: (row: readonly Cell[]) => void,
-  ) {}
+  ) {
+    for (const place of merged.keys()) this.widest = Math.max(this.widest, Number(place.split(' ')[1]));
+  }
 
   open(name: string, attributes: Readonly<Record<string, string>>): void {
     switch (name) {
@@ -79,7 +83,7 @@ class SheetHearer {
     if (name === 'v' || name === 'f' || name === 't') this.hearing = null;
     else if (name === 'rPh') this.inPhonetic = false;
     else if (name === 'c') this.closeCell();
-    else if (name === 'row') this.take(this.cells);
+    else if (name === 'row') this.closeRow();
   }
 
   private openRow(number: number): void {
@@ -103,6 +107,18 @@ class SheetHearer {
     while (this.cells.length < this.column - 1) this.cells.push(this.under(this.cells.length + 1));
     this.cells[this.column - 1] =
       this.formula !== null ? { formula: `=${this.formula.slice(0, 100)}` } : (this.under(this.column) ?? this.plain());
+  }
+
+  /** Places under merged cells behind the last one of the row are often not written at all. */
+  private closeRow(): void {
+    if (this.cells.length > 0)
+      for (let column = this.cells.length + 1; column <= this.widest; column++) {
+        const under = this.under(column);
+        if (under === null) continue;
+        while (this.cells.length < column - 1) this.cells.push(null);
+        this.cells.push(under);
+      }
+    this.take(this.cells);
   }
 
   /** The place under a merged cell; null for every other. */

@@ -27,12 +27,11 @@ export async function* wholeGroups<Row>(
 ): AsyncGenerator<readonly Row[]> {
   let held: readonly Row[] = [];
   for await (const piece of pieces) {
-    const all = held.length === 0 ? piece : [...held, ...piece];
-    const last = keyOf(all[all.length - 1]!);
-    let cut = all.length;
-    while (cut > 0 && keyOf(all[cut - 1]!) === last) cut--;
-    if (cut > 0) yield all.slice(0, cut);
-    held = all.slice(cut);
+    const next = keyOf(piece[0]!);
+    let cut = held.length;
+    while (cut > 0 && keyOf(held[cut - 1]!) === next) cut--;
+    if (cut > 0) yield held.slice(0, cut);
+    held = cut === held.length ? piece : [...held.slice(cut), ...piece];
   }
   if (held.length > 0) yield held;
 }
