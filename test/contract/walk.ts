@@ -145,13 +145,17 @@ const RANDOM_NAME = /^[0-9a-f]{32}$/;
 const SECOND_FACTOR = /^otpauth:.*/;
 const SIGNS = /^whsec_.*/;
 const BASE32 = /^[A-Z2-7]{32}$/;
-const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d+Z$/;
+const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d+(Z|\+00:00)$/;
+const KNOWN_ON = /(?<=known on )\d+ \w+ \d+ at \d\d:\d\d/;
+const PROVIDER = /^http:\/\/127\.0\.0\.1:\d+\/auth\?.*/;
 
 /** The same value with every list cut to its first two entries, and what differs from run to run replaced. */
 function shortened(value: unknown): unknown {
   if (typeof value === 'string')
     return value
       .replace(INSTANT, '2026-11-20T10:00:00.000Z')
+      .replace(KNOWN_ON, '20 Nov 2026 at 10:00')
+      .replace(PROVIDER, 'https://sign-in.example.org/auth?client_id=revright&response_type=code&state=...')
       .replace(ONE_TIME, '123456')
       .replace(OWN_PORT, 'mail.example.org:587')
       .replace(RANDOM_ID, '2c415bf1-dff5-479c-9925-44fbe988f006')
@@ -165,6 +169,7 @@ function shortened(value: unknown): unknown {
 }
 
 const SECRET: Readonly<Record<string, unknown>> = {
+  oldestWorkSeconds: 4.7,
   token: 'rvr_c2hvd24gb25jZSwgYW5kIGtlcHQgYXMgYSBoYXNoIG9ubHk',
   prefix: 'rvr_c2hvd24g',
   codes: ['ABCD-EFGH-JKMN-PQRS-TUVW-XYZ2'],
