@@ -112,6 +112,72 @@ describe('a ticket', () => {
   }, 60_000);
 });
 
+describe('a card that is dragged', () => {
+  const stage = (name: string) => page.getByRole('region', { name: new RegExp(name) });
+  let tag = '';
+
+  it('goes back a stage once a reason is given, and stays where it is without one', async () => {
+    await page.goto('/');
+    const card = stage('Repair').locator('a[data-hold="false"]').first();
+    tag = /26-\d{4}/.exec(await card.innerText())![0];
+    await card.dragTo(stage('Parts selection').getByRole('heading'));
+    await ask().getByRole('button', { name: 'Leave it' }).click();
+    await ask().waitFor({ state: 'detached' });
+    await stage('Repair').getByText(tag).waitFor();
+    await card.dragTo(stage('Parts selection').getByRole('heading'));
+    await because('a pin was forgotten', 'Move it back');
+    await stage('Parts selection').getByText(tag).waitFor();
+  }, 60_000);
+
+  it('is refused by the next stage while something is missing, in words, and stays', async () => {
+    const card = stage('Parts selection').getByRole('link').filter({ hasText: tag });
+    await card.dragTo(stage('Handover').getByRole('heading'));
+    await page.getByRole('alert').first().waitFor();
+    await stage('Parts selection').getByText(tag).waitFor();
+  }, 60_000);
+
+  it('is cancelled on its page, with the reason to be read there', async () => {
+    await stage('Parts selection').getByText(tag).click();
+    await press('Cancel');
+    await because('the owner took it home', 'Cancel the ticket');
+    await page.getByText(/^Cancelled .+: the owner took it home$/).waitFor();
+  }, 60_000);
+});
+
+describe('the sketch', () => {
+  it('leads from a dot to its place in the list', async () => {
+    await page.goto('/');
+    await page
+      .getByRole('region', { name: /Inspection/ })
+      .getByRole('link')
+      .first()
+      .click();
+    const sketch = page.getByRole('img', { name: /^Sketch with positions/ });
+    const [, number, name] = /.*; (\d+) (.+?): /.exec((await sketch.getAttribute('aria-label'))!)!;
+    await sketch
+      .locator('g', { has: page.locator('text', { hasText: new RegExp(`^${number}$`) }) })
+      .first()
+      .click();
+    const focused = () => document.activeElement?.closest('[id^="position-"]')?.textContent ?? '';
+    await page.waitForFunction(focused);
+    expect(await page.evaluate(focused)).toContain(name);
+  }, 60_000);
+});
+
+describe('the counter look-up', () => {
+  it('tells the part by the papers of today, and by those of another day', async () => {
+    await page.goto('/which-part');
+    await page.getByLabel('Product line').selectOption('DRIFTBREAK');
+    await page.getByLabel('Serial number').fill('17K00147');
+    await press('Which part?');
+    const pin = page.getByRole('main').getByRole('listitem').filter({ hasText: 'Auger shear pin' });
+    await pin.filter({ hasText: '30-1127' }).first().waitFor();
+    await page.getByLabel('By the papers of').fill('2017-12-01');
+    await press('Which part?');
+    await pin.filter({ hasText: '30-1120' }).filter({ hasNotText: '30-1127' }).first().waitFor();
+  }, 60_000);
+});
+
 describe("the manager's desk", () => {
   const rows = () => page.locator('li[data-flag]');
   const gone = async (id: string | null) => page.locator(`li[data-flag="${id}"]`).waitFor({ state: 'detached' });
