@@ -122,7 +122,7 @@ export async function readHeld(db: Db, choice: InstallChoice, zone: string): Pro
   return new HeldRows(rows[0]!).installs();
 }
 
-/** Puts the columns together. Rows of one unit share its facts, and rows of one judgement share that. */
+/** Puts the columns together. Rows of one unit share its facts on a line, and rows of one judgement share that. */
 class HeldRows {
   private readonly units: ReadonlyMap<number, UnitTuple>;
   private readonly positions: ReadonlyMap<number, PositionTuple>;
@@ -151,7 +151,7 @@ class HeldRows {
     return (numbersOf(answer.unitIds) as number[]).map((unitId, n) => {
       const positionId = positionIds[n]!;
       const [, position, line] = this.positions.get(positionId)!;
-      if (unit === null || unit.id !== unitId) unit = unitOf(this.units.get(unitId)!, line);
+      if (unit === null || unit.id !== unitId || unit.facts.line !== line) unit = unitOf(this.units.get(unitId)!, line);
       const [place, partId] = [places![n]!, partIds![n]!];
       const unusual = this.unusual.size === 0 ? undefined : this.unusual.get(`${unitId} ${positionId} ${place}`);
       const ticketId = ticketIds![n]!;
