@@ -19,8 +19,9 @@ export const OPEN_END = 2_147_483_647;
 /** In a column of fitting days: it came with the unit, so it is taken as fitted on the build day. */
 export const CAME_WITH_UNIT = -2_147_483_648;
 
-/** Days below this are not compared by counting: a difference of two days must not leave 32 bits. */
-export const LEAST_COUNTED = -1_000_000_000;
+/** Days are compared by counting only between these two: a difference of two of them must not leave 32 bits. */
+export const BEFORE_ALL = -1_000_000_000;
+export const AFTER_ALL = 1_000_000_000;
 
 /** A day, or an open side, as a column holds it. */
 export function columnDay(day: number): number {

@@ -1,5 +1,5 @@
 import type { PartKey } from '../part-number';
-import { columnDay, IntColumn } from './bulk-columns';
+import { AFTER_ALL, BEFORE_ALL, columnDay, IntColumn } from './bulk-columns';
 import type { SlotSegment } from './slot-segments';
 
 /** What a segment says takes two numbers; see {@link SlotColumns}. */
@@ -15,9 +15,6 @@ const FEW_SEGMENTS = 8;
 const MOST_CUTS = FEW_SEGMENTS - 1;
 /** The cuts of a slot, and after them where its segments begin, counted from {@link AFTER_ALL}. */
 const CUTS_STRIDE = MOST_CUTS + 1;
-/** Every day that is counted lies between these two: a difference of two of them must not leave 32 bits. */
-const BEFORE_ALL = -1_000_000_000;
-const AFTER_ALL = 1_000_000_000;
 
 /** What is asked of many slots at once, one row per index; see {@link SlotColumns.bits}. */
 export interface SlotRows {

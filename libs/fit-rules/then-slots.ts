@@ -1,5 +1,5 @@
 import type { Day } from '../day';
-import { columnDay, IntColumn, LEAST_COUNTED } from './bulk-columns';
+import { BEFORE_ALL, columnDay, IntColumn } from './bulk-columns';
 
 /** What stands about one slot takes four numbers, so that one look at memory brings them all. */
 const STRIDE = 4;
@@ -91,7 +91,7 @@ export class ThenSlots {
 
 /** Counted without a branch, like the segments of a slot; the first cut is the open start. */
 function countedTo(cuts: Int32Array, first: number, count: number, day: number): number {
-  if (day < LEAST_COUNTED) return 0;
+  if (day < BEFORE_ALL) return 0;
   let stretch = 0;
   for (let next = first + 1; next < first + count; next++) stretch += (cuts[next]! - day - 1) >>> 31;
   return stretch;
