@@ -12,7 +12,7 @@ interface BoardFilterBarProps {
 }
 
 const DAYS = [
-  { value: '', label: 'Any promised day' },
+  { value: '', label: 'Any day' },
   { value: 'today', label: 'Promised for today' },
   { value: 'late', label: 'Late' },
   { value: 'week', label: 'In the next 7 days' },
@@ -55,7 +55,7 @@ export function BoardFilterBar({ benches, owners, filter, onFilter }: BoardFilte
       <TextInput
         type="search"
         aria-label="Owner, unit or tag"
-        placeholder="Owner, unit or tag"
+        placeholder="Owner, unit, tag"
         value={filter.q ?? ''}
         onChange={(event) => onFilter({ ...filter, q: event.currentTarget.value || undefined })}
       />
