@@ -1,1 +1,1 @@
-export { clip, readShape, sayAt, sayShape, valueAt, type ReadShape, type ShapeProblem } from './read-shape';
+export { clip, demandOf, readShape, sayAt, sayShape, valueAt, type ReadShape, type ShapeProblem } from './read-shape';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { readShape, sayAt } from './index';
+import { demandOf, readShape, sayAt } from './index';
 
 const bin = z.strictObject({ shelf: z.string().min(1).max(4), number: z.int().min(1).max(90) });
 const bolt = z.object({ kind: z.literal('bolt'), mm: z.number().positive() });
@@ -100,5 +100,15 @@ describe('what keeps an input from being of a shape', () => {
     expect(read.ok ? [] : read.problems.map(sayAt)).toEqual([
       '"A1" will not do: must be an object with fields, not a text.',
     ]);
+  });
+});
+
+describe('what a named field must be', () => {
+  it.each([
+    ['must be a list', 'must be a list'],
+    ['must not be empty', 'must not be empty'],
+    ['a length above 0', 'must be a length above 0'],
+  ])('%s is said as %s', (words, said) => {
+    expect(demandOf({ path: ['planes'], value: 1, words })).toBe(said);
   });
 });

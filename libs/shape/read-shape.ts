@@ -40,6 +40,11 @@ export function sayAt(problem: ShapeProblem): string {
   return problem.path.length === 0 ? sayShape(problem) : `${problem.path.join('.')}: ${sayShape(problem)}`;
 }
 
+/** What a named field must be, as the end of a sentence: a schema's own words may say no more than what is accepted. */
+export function demandOf({ words }: ShapeProblem): string {
+  return words.startsWith('must ') ? words : `must be ${words}`;
+}
+
 /** A value cut to what a sentence can hold. */
 export function clip(text: string): string {
   return text.length > 80 ? `${text.slice(0, 77)}...` : text;

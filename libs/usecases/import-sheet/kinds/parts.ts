@@ -20,7 +20,7 @@ import { RowTable } from '../row-table';
 import { SaidBefore } from '../said-before';
 import { newRevision } from '../new-revision';
 import { withZeros } from './eaten-zeros';
-import { readShape } from '../../../shape';
+import { demandOf, readShape } from '../../../shape';
 
 /** A part number as its maker's rules read it, or why they cannot. */
 export type ReadNumber =
@@ -230,9 +230,9 @@ function fastenerFor(row: PartSheetRow, kept: FastenerSpec | null) {
   if (cells === null) return { ok: true, value: null } as const;
   const read = readShape(fastenerSpecSchema, cells);
   if (read.ok) return { ok: true, value: read.value } as const;
-  const [{ path, words }] = read.problems;
-  const field = FIELD_OF[String(path[0])] ?? 'diameter';
-  const says = `As a fastener it is not whole: ${path.join('.')} must be ${words.replace(/^must be /, '')}.`;
+  const [lacking] = read.problems;
+  const field = FIELD_OF[String(lacking.path[0])] ?? 'diameter';
+  const says = `As a fastener it is not whole: ${lacking.path.join('.')} ${demandOf(lacking)}.`;
   return { ok: false, problem: problem(field, 'not-accepted', says) } as const;
 }
 

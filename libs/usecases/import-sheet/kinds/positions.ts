@@ -4,7 +4,7 @@ import type { BulkPosition, WeighedRow } from '../../ports/index';
 import { added, alike, changed, problem, rejected, same, settled, type KindRun, type OpenKind } from '../kind-work';
 import { SaidBefore } from '../said-before';
 import { newRevision } from '../new-revision';
-import { readShape } from '../../../shape';
+import { demandOf, readShape } from '../../../shape';
 
 const keyOf = ({ line, code }: { line: string; code: string }): string => JSON.stringify([line, code]);
 
@@ -73,9 +73,9 @@ function jointFor(row: PositionSheetRow, kept: ShearJoint | null): JointFor {
   if (cells === null) return { ok: true, value: null };
   const read = readShape(shearJointSchema, cells);
   if (read.ok) return { ok: true, value: read.value };
-  const [{ path, words }] = read.problems;
-  const says = `As a joint it is not whole: ${path.join('.')} must be ${words.replace(/^must be /, '')}.`;
-  return { ok: false, problem: problem(FIELD_OF[String(path[0])] ?? 'shaftRadius', 'not-accepted', says) };
+  const [lacking] = read.problems;
+  const says = `As a joint it is not whole: ${lacking.path.join('.')} ${demandOf(lacking)}.`;
+  return { ok: false, problem: problem(FIELD_OF[String(lacking.path[0])] ?? 'shaftRadius', 'not-accepted', says) };
 }
 
 const FIELD_OF: Readonly<Record<string, string>> = { planes: 'planes', shearPlanesAtMm: 'planesAt' };
