@@ -67,6 +67,15 @@ describe('a workbook', () => {
     expect(await rowsIn(zipSync(files), 'from-1904.xlsx')).toEqual([[{ date: '2028-03-01' }]]);
   });
 
+  it('may do without a list of texts and without styles, as what programs write by the stream often does', async () => {
+    const files = unzipSync(
+      await withSheet('<row><c t="inlineStr"><is><t>Number</t></is></c></row><row><c><v>7</v></c></row>'),
+    );
+    const bare = Object.entries(files).filter(([name]) => !/sharedStrings|styles/.test(name));
+    expect(bare.length).toBeLessThan(Object.keys(files).length - 1);
+    expect(await rowsIn(zipSync(Object.fromEntries(bare)), 'bare.xlsx')).toEqual([[7]]);
+  });
+
   it('says which cells hold a formula, whatever stands there as its answer, and which lie under a merged one', async () => {
     const rows = await rowsIn(
       await withSheet(

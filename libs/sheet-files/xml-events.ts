@@ -13,7 +13,7 @@ export interface XmlHearer {
 
 /**
  * Reads XML piece by piece; after each piece it stops, so that what was heard can be handed on before more is read.
- * XML that is broken is refused.
+ * XML that is broken is refused; no piece at all is a part that the workbook does without.
  */
 export async function* xmlEvents(pieces: AsyncIterable<string>, hearer: XmlHearer): AsyncGenerator<void> {
   // Loaded when the first workbook comes: programs that read text alone need not wait for it.
@@ -32,9 +32,9 @@ export async function* xmlEvents(pieces: AsyncIterable<string>, hearer: XmlHeare
   });
   parser.on('text', (text, decode) => hearer.text?.(decode(text)));
   parser.on('cdata', (text) => hearer.text?.(text));
-  let silent = 0;
+  let [silent, isThere] = [0, false];
   for await (const piece of pieces) {
-    heard = false;
+    [heard, isThere] = [false, true];
     if (piece !== '') parser.write(piece);
     if (fault instanceof SheetRefused) throw fault;
     if (fault) throw broken();
@@ -44,7 +44,7 @@ export async function* xmlEvents(pieces: AsyncIterable<string>, hearer: XmlHeare
       throw new SheetRefused(`The workbook holds one piece of more than ${LONGEST_PIECE} characters.`, true);
     yield;
   }
-  if (parser.end() ?? fault) throw broken();
+  if (isThere && (parser.end() ?? fault)) throw broken();
 }
 
 /** Reads XML to its end. */
