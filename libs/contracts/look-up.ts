@@ -4,7 +4,7 @@ import { dayText } from './common';
 import { rulingView } from './ruling';
 import { buildDates } from './unit';
 
-/** What POST /api/look-up answers: the possible build days, and per position of the line its ruling. */
+/** What POST /api/look-up answers: the possible build days, and per position asked about its ruling. */
 export const lookUpAnswer = z.object({
   line: z.object({ code: z.string(), name: z.string(), maker: z.string() }),
   model: z.string().nullable(),

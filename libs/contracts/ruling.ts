@@ -83,5 +83,7 @@ export const lookUpRequest = z.object({
     .default([]),
   /** the day whose papers are asked for; today when absent */
   inForceOn: dayText.optional(),
+  /** codes of the positions asked about; all of the line when absent */
+  positions: z.array(z.string()).min(1).max(100).optional(),
 });
 export type LookUpRequest = z.infer<typeof lookUpRequest>;

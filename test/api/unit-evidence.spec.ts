@@ -148,4 +148,25 @@ describe('the look-up at the counter', () => {
     expect(offered.buildDates.otherReadings).toMatchObject([{ kind: 'vin', serial: '1M8GDM9AXKP042788' }]);
     expect(await count()).toEqual(before);
   });
+
+  it('answers about the positions asked for and no other, in the order of the line', async () => {
+    const counter = await shop.as('counter');
+    const ask = async (positions?: readonly string[]) =>
+      (await counter.ask<LookUpAnswer>('POST', '/look-up', { lineCode: 'SNOW-2', positions })).body;
+    const whole = await ask();
+    const pin = await ask(['AUG-PIN']);
+    expect(pin.positions.map(({ code }) => code)).toEqual(['AUG-PIN']);
+    expect(pin.rulings).toEqual(whole.rulings.filter(({ position }) => position === 'AUG-PIN'));
+    expect(await ask(['BELT', 'AUG-PIN'])).toEqual(whole);
+  });
+
+  it('refuses a position the line has not, naming those it has', async () => {
+    const counter = await shop.as('counter');
+    const asked = { lineCode: 'SNOW-2', positions: ['AUG-PIN', 'HANDLE'] };
+    const { status, body } = await counter.ask<Problem>('POST', '/look-up', asked);
+    expect([status, body.field]).toEqual([400, 'positions']);
+    expect(body.detail).toMatch(/has no position 'HANDLE'; its positions are .*AUG-PIN, .*BELT/);
+    const none = await counter.ask<Problem>('POST', '/look-up', { lineCode: 'SNOW-2', positions: [] });
+    expect([none.status, none.body.field]).toEqual([400, 'positions']);
+  });
 });

@@ -4,8 +4,9 @@ import { benches as pages } from './pages';
 import { benches as recheck } from './recheck';
 import { benches as rules } from './rules';
 import { millionRows, sheets } from './sheets/sheets';
+import { benches as whichPart } from './which-part';
 
-const ALL = [buildDate, rules, recheck, pages, sheets, millionRows];
+const ALL = [buildDate, rules, whichPart, recheck, pages, sheets, millionRows];
 
 /** Runs the benches named on the command line, or all; one JSON object a line. The exit code is 1 when a goal is missed. */
 async function main(): Promise<void> {

@@ -101,7 +101,6 @@ function* compared(small: Seen, large: Seen): Generator<BenchLine> {
 async function* whichPart({ shop, bench }: Scene): Lines<void> {
   const route = await WhichPart.open(shop);
   try {
-    yield* await route.rates(ROUNDS);
     yield await route.slowest('with nothing else to do', 1);
     let over = false;
     const rechecks = (async () => {

@@ -6,15 +6,15 @@ import { ResidentCatalogue, toPosition } from '../browse-catalogue/index';
 import { impliedEvidence } from '../../build-date';
 import { buildDatesView, datedUnit, inferUnit } from '../build-days/index';
 import { done, refused, type Outcome } from '../outcome';
-import type { LineRow } from '../ports/index';
+import type { LineRow, PositionRow } from '../ports/index';
 import { partKeysOf, rulingView } from '../rule-on-unit/index';
 import { rulebookAt, thresholdOf } from '../rulebook';
 import type { Ports } from '../run';
 import { readShape } from '../../shape';
 
 /**
- * A walk-in without a ticket: from line, model, serial and evidence the possible build days, and per position what
- * goes there. Nothing is kept in the store. One short question to it tells whether what answers are made of is still what
+ * A walk-in without a ticket: from line, model, serial and evidence the possible build days, and per position asked
+ * about what goes there. Nothing is kept in the store. One short question to it tells whether what answers are made of is still what
  * was read before; then a question that was asked before on the same day has the same answer.
  */
 export async function lookUp({ store, clock }: Ports, request: LookUpRequest): Promise<Outcome<LookUpAnswer>> {
@@ -33,11 +33,14 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
   const about = { serial: request.serial || null, line, maker: line.maker };
   const evidence = readEvidenceOf(request, line);
   if (!evidence.ok) return evidence;
-  const [positions, shop, rulebook] = await Promise.all([
+  const [ofLine, shop, rulebook] = await Promise.all([
     catalogue.positionsOf(line),
     catalogue.shop(),
     rulebookAt(store, mark.rulebook, today, thresholdOf(mark.threshold)),
   ]);
+  const asked = askedPositions(request, line, ofLine);
+  if (!asked.ok) return asked;
+  const positions = asked.value;
   const all = [...impliedEvidence(datedUnit(about)), ...evidence.value];
   const inferred = inferUnit(about, all, shop, today);
   const facts = factsOf(request, inferred.columns);
@@ -69,6 +72,19 @@ export async function lookUp({ store, clock }: Ports, request: LookUpRequest): P
     rulings: rulings.map((ruling) => rulingView(ruling, names)),
   };
   return done(catalogue.keep(question, answer));
+}
+
+/** In the order of the line, however they were asked for. */
+function askedPositions(
+  { positions: asked }: LookUpRequest,
+  { name }: LineRow,
+  ofLine: readonly PositionRow[],
+): Outcome<readonly PositionRow[]> {
+  if (asked === undefined) return done(ofLine);
+  const unknown = asked.find((code) => !ofLine.some((position) => position.code === code));
+  if (unknown === undefined) return done(ofLine.filter(({ code }) => asked.includes(code)));
+  const known = ofLine.map(({ code }) => code).join(', ') || 'none yet';
+  return bad('positions', `${name} has no position '${unknown}'; its positions are ${known}.`);
 }
 
 function readEvidenceOf({ evidence }: LookUpRequest, line: LineRow): Outcome<Evidence[]> {

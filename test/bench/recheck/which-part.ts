@@ -3,15 +3,22 @@ import { startApi, type RunningApi } from '../../../apps/api/src/start-api';
 import { readConfig } from '../../../libs/config';
 import { hashPassword } from '../../../libs/store';
 import { figure, type BenchLine } from '../bench-line';
-import { lineCode, LINES, type BigShop } from './big-shop';
+import { lineCode, LINES, positionCode, POSITIONS, type BigShop } from './big-shop';
 import { load, type LoadAnswer, type LoadRequest } from './http-load';
 
 const PASSWORD = 'a password for the bench';
 const SECONDS = 2;
-type Route = 'which part' | 'which part, by serial' | 'trivial' | 'one query by pg' | 'one query by Prisma';
+type Route =
+  | 'which part'
+  | 'which part, by serial'
+  | 'which parts of a whole line'
+  | 'trivial'
+  | 'one query by pg'
+  | 'one query by Prisma';
 const ROUTES: readonly Route[] = [
   'which part',
   'which part, by serial',
+  'which parts of a whole line',
   'trivial',
   'one query by pg',
   'one query by Prisma',
@@ -56,9 +63,11 @@ export class WhichPart {
       seconds: SECONDS,
     });
     return new WhichPart(api, bare, {
-      // Every model there is, over and over; and units by serial number, of which none is asked about twice for long.
-      'which part': { ...lookUp, bodies: questions(LINES * 2, () => null) },
-      'which part, by serial': { ...lookUp, bodies: questions(10_000, (n) => String(n).padStart(9, '0')) },
+      // One position of every model there is, over and over; one of units by serial number, of which none is asked about
+      // twice for long; and all positions of every model.
+      'which part': { ...lookUp, bodies: questions(LINES * 2, onePosition) },
+      'which part, by serial': { ...lookUp, bodies: questions(10_000, (n) => ({ ...onePosition(n), ...serial(n) })) },
+      'which parts of a whole line': { ...lookUp, bodies: questions(LINES * 2, () => ({})) },
       trivial: get('/trivial'),
       'one query by pg': get('/pg'),
       'one query by Prisma': get('/prisma'),
@@ -112,11 +121,14 @@ export class WhichPart {
   }
 }
 
+const onePosition = (n: number) => ({ positions: [positionCode(n % POSITIONS)] });
+const serial = (n: number) => ({ serial: String(n).padStart(9, '0') });
+
 /** Questions of a walk-in about line after line and its models. */
-function questions(count: number, serial: (n: number) => string | null): readonly string[] {
+function questions(count: number, more: (n: number) => object): readonly string[] {
   return Array.from({ length: count }, (_, n) => {
     const model = { lineCode: lineCode(n % LINES), modelNumber: `model-${Math.floor(n / LINES) % 2}` };
-    return JSON.stringify({ ...model, serial: serial(n), evidence: [] });
+    return JSON.stringify({ ...model, ...more(n) });
   });
 }
 

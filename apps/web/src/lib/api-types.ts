@@ -3695,6 +3695,7 @@ export interface components {
                 [key: string]: unknown;
             })[];
             inForceOn?: components["schemas"]["DayText"];
+            positions?: string[];
         };
         MailServerView: {
             server: {
