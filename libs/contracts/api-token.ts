@@ -4,18 +4,22 @@ import { may, type Permission } from './policy';
 
 /**
  * What a token may be made for: sets of the policy's permissions by name. What a person must answer for stands in none of
- * them: safety points, authorisation, exceptions, decisions about flags, publishing, people, settings, erasing.
+ * them: safety points, authorisation, exceptions, decisions about flags, publishing, people, settings, erasing. A set's
+ * name is for programs; a person reads what it is `called` and what it `says`.
  */
 export const TOKEN_SCOPES = {
   'look-up': {
+    called: 'Look up parts',
     says: 'which part fits, as the catalogue and papers say',
     may: ['see-catalogue', 'look-up', 'see-shop-data', 'see-bulletins'],
   },
   'read-tickets': {
+    called: 'Read tickets',
     says: 'tickets, flags and rechecks, with owners',
     may: ['see-tickets', 'see-flags', 'see-rechecks', 'see-owners'],
   },
   'write-tickets': {
+    called: 'Write tickets',
     says: 'open tickets and bring them forward',
     may: [
       ...(['see-tickets', 'see-owners', 'open-ticket', 'change-tag', 'plan-benches', 'identify-unit'] as const),
@@ -23,23 +27,36 @@ export const TOKEN_SCOPES = {
       ...(['move-ticket', 'hold-ticket'] as const),
     ],
   },
-  'read-callbacks': { says: 'callbacks, with owners', may: ['see-callbacks', 'see-owners'] },
+  'read-callbacks': { called: 'Read callbacks', says: 'callbacks, with owners', may: ['see-callbacks', 'see-owners'] },
   'write-callbacks': {
+    called: 'Work callbacks',
     says: 'write down calls, and close callbacks',
     may: ['see-callbacks', 'see-owners', 'work-callbacks', 'settle-callbacks'],
   },
-  shelf: { says: 'the shelf: receive, count, order', may: ['see-shelf', 'move-stock', 'order-stock'] },
+  shelf: {
+    called: 'Keep the shelf',
+    says: 'the shelf: receive, count, order',
+    may: ['see-shelf', 'move-stock', 'order-stock'],
+  },
   bulletins: {
+    called: 'Write bulletins',
     says: 'bulletins as drafts; a person publishes them',
     may: ['see-bulletins', 'see-catalogue', 'edit-bulletins'],
   },
-  'bring-in': { says: 'spreadsheets and the rulebook file in', may: ['bring-in'] },
-  'take-out': { says: 'everything out, as spreadsheets and files', may: ['take-out', 'export-bookkeeping'] },
-  figures: { says: 'how benches, parts and callbacks did', may: ['see-figures'] },
-  trail: { says: 'everything that was done about a unit', may: ['see-trail'] },
-  monitoring: { says: 'how the queue of rechecks stands', may: ['see-metrics'] },
-  description: { says: 'the description of the API', may: ['see-api'] },
-} as const satisfies Record<string, { readonly says: string; readonly may: readonly Permission[] }>;
+  'bring-in': { called: 'Bring in', says: 'spreadsheets and the rulebook file in', may: ['bring-in'] },
+  'take-out': {
+    called: 'Take out',
+    says: 'everything out, as spreadsheets and files',
+    may: ['take-out', 'export-bookkeeping'],
+  },
+  figures: { called: 'Read figures', says: 'how benches, parts and callbacks did', may: ['see-figures'] },
+  trail: { called: 'Read the trail', says: 'everything that was done about a unit', may: ['see-trail'] },
+  monitoring: { called: 'Watch the queue', says: 'how the queue of rechecks stands', may: ['see-metrics'] },
+  description: { called: 'Read how the API is asked', says: 'the description of the API', may: ['see-api'] },
+} as const satisfies Record<
+  string,
+  { readonly called: string; readonly says: string; readonly may: readonly Permission[] }
+>;
 
 export type TokenScope = keyof typeof TOKEN_SCOPES;
 export const TOKEN_SCOPE_NAMES = Object.keys(TOKEN_SCOPES) as TokenScope[];

@@ -15,6 +15,11 @@ export const POLICY = {
   'see-tickets': ALL,
   'look-up': ALL,
   'see-owners': DESK,
+  /**
+   * Owners, units, tickets and calls of all locations, where the others see those of their own: a bulletin knows no
+   * location, and who answers for the shop answers for all of it. No route asks for it; what every route shows follows it.
+   */
+  'see-every-location': ['manager', 'administrator'],
   'open-ticket': DESK,
   'change-tag': DESK,
   /** Which ticket lies on which bench, and in which order. */
@@ -74,8 +79,10 @@ export const POLICY = {
   /** Everything that was ever done about a unit, and by whom. */
   'see-trail': ['manager', 'administrator'],
   'manage-people': ['administrator'],
-  /** Tokens of other programs: a manager's own, an administrator's all. */
+  /** Tokens of other programs: one's own, */
   'manage-tokens': ['manager', 'administrator'],
+  /** and those of all others. No route asks for it; what the routes of tokens show follows it. */
+  'manage-all-tokens': ['administrator'],
   /** Addresses of other programs that are told of flags, callbacks and rechecks. */
   'manage-webhooks': ['administrator'],
   /** Through which server, under which name, the shop's e-mails go. */

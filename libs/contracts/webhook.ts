@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { instantText, rowId } from './common';
 
-/** What another program can be told of, and when that is. */
+/** What another program can be told of, by the event's name, and when that is. */
 export const WEBHOOK_EVENTS = {
   'flag.raised': 'a flag is raised on a ticket',
   'flag.closed': 'a flag is accepted, sent back or cleared',

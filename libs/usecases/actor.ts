@@ -1,4 +1,4 @@
-import type { Role } from '../contracts';
+import { may, type Role } from '../contracts';
 
 /** The person a use case acts for, as the edge has established it. */
 export interface Actor {
@@ -8,10 +8,7 @@ export interface Actor {
   readonly locationId: number;
 }
 
-/**
- * The location whose owners and calls the person may see; null is every location of the shop. Technicians and the
- * counter see their own; managers and administrators answer for the whole shop, since a bulletin knows no location.
- */
+/** The location whose owners and calls the person may see, by the policy; null is every location of the shop. */
 export function sightOf({ role, locationId }: Pick<Actor, 'role' | 'locationId'>): number | null {
-  return role === 'manager' || role === 'administrator' ? null : locationId;
+  return may(role, 'see-every-location') ? null : locationId;
 }

@@ -143,6 +143,24 @@ describe("an auditor's view of one unit", () => {
     expect((await manager.get('/units/2000000000/trail')).status).toBe(404);
     expect((await manager.get(`${path}?after=x`)).status).toBe(400);
   });
+
+  it('holds why a ticket went back a stage, and nothing else of its history twice', async () => {
+    const ticket = await shop.newTicket('16050019');
+    const technician = await shop.as('technician');
+    const path = `/tickets/${ticket.id}/stage`;
+    const { body: on } = await technician.change<TicketView>('POST', path, ticket.version, { to: 'inspection' });
+    const back = { to: 'intake', reason: 'The plate was of another unit' };
+    expect((await technician.change('POST', path, on.version, back)).status).toBe(200);
+    const { body } = await (await shop.as('manager')).get<UnitTrail>(`/units/${ticket.unit.id}/trail`);
+    expect(body.items.filter(({ noun }) => noun === 'ticket_event')).toMatchObject([
+      {
+        by: 'The technician',
+        act: 'insert',
+        change: { kind: 'moved-back', data: { from: 'inspection', to: 'intake', reason: back.reason } },
+      },
+    ]);
+    expect(await verifyTrail(db.pool)).toMatchObject({ fault: null });
+  });
 });
 
 describe("an auditor's view of a verdict", () => {

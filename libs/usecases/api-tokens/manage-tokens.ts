@@ -1,4 +1,11 @@
-import { scopesOf, type ApiTokenList, type ApiTokenMade, type ApiTokenView, type NewApiToken } from '../../contracts';
+import {
+  may,
+  scopesOf,
+  type ApiTokenList,
+  type ApiTokenMade,
+  type ApiTokenView,
+  type NewApiToken,
+} from '../../contracts';
 import type { Actor } from '../actor';
 import { done, refused, type Outcome } from '../outcome';
 import type { ApiTokenRow } from '../ports/index';
@@ -14,7 +21,7 @@ const VISIBLE = MARK.length + 8;
 
 /** A manager's own tokens, an administrator's all, with the scopes the asker may give. */
 export async function listTokens({ store, clock }: Ports, actor: Actor): Promise<ApiTokenList> {
-  const tokens = await store.apiTokens.list(actor.role === 'administrator' ? null : actor.id);
+  const tokens = await store.apiTokens.list(may(actor.role, 'manage-all-tokens') ? null : actor.id);
   return { tokens: tokens.map((token) => viewOf(token, clock.now())), scopes: [...scopesOf(actor.role)] };
 }
 
@@ -43,7 +50,7 @@ export async function makeToken(
 export async function revokeToken({ store, clock }: Ports, actor: Actor, id: number): Promise<Outcome<ApiTokenView>> {
   return store.transaction(async (tx) => {
     const token = await tx.apiTokens.byId(id);
-    if (!token || (actor.role !== 'administrator' && token.person.id !== actor.id))
+    if (!token || (!may(actor.role, 'manage-all-tokens') && token.person.id !== actor.id))
       return refused('not-found', `There is no token ${id} of yours.`);
     const at = clock.now();
     if (!(await tx.apiTokens.revoke(id, at)))

@@ -74,6 +74,9 @@ export const sayLength = (mm: number): string => reader.length(mm);
 /** A sentence of the program, with the days, torques and lengths in it as the person reads them. */
 export const saySentence = (text: string): string => reader.sentence(text);
 
+/** Words with a capital at their beginning. */
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** `1 place`, `3 places`. */
 export function count(many: number, one: string, more = `${one}s`): string {
   return `${sayNumber(many)} ${many === 1 ? one : more}`;

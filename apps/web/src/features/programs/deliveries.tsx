@@ -1,11 +1,15 @@
 import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import type { WebhookDelivery, WebhookView } from '../../../../../libs/contracts';
+import { WEBHOOK_EVENTS, type WebhookDelivery, type WebhookView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { QueryView } from '../../components/query-view';
-import { count, sayInstant } from '../../lib/say';
+import { capital, count, sayInstant } from '../../lib/say';
 import { deliveriesQuery, useDeliverAgain } from './programs-query';
 import classes from './programs.module.css';
+
+/** What happened, in words; a try that a person sent off happened to nobody and goes by its name. */
+const sayType = (type: string): string =>
+  type in WEBHOOK_EVENTS ? capital(WEBHOOK_EVENTS[type as keyof typeof WEBHOOK_EVENTS]) : type;
 
 /** The last events for one address; those set aside stand first. */
 export function Deliveries({ webhook }: { webhook: WebhookView }) {
@@ -19,7 +23,7 @@ export function Deliveries({ webhook }: { webhook: WebhookView }) {
             {events.map((event) => (
               <li key={event.id} className={classes.event}>
                 <div>
-                  <strong>{event.type}</strong> <span className="num soft">{event.eventId}</span>{' '}
+                  <strong>{sayType(event.type)}</strong> <span className="num soft">{event.eventId}</span>{' '}
                   <span className="soft">{sayInstant(event.at)}</span>
                   <br />
                   {standingOf(event)}

@@ -4,7 +4,7 @@ import { TOKEN_SCOPES, type ApiTokenList, type ApiTokenView, type TokenScope } f
 import { ActProblem } from '../../components/act-problem';
 import { EmptyView } from '../../components/empty-view';
 import { ShownOnce } from '../../components/shown-once';
-import { sayInstant, sayInstantDay } from '../../lib/say';
+import { capital, sayInstant, sayInstantDay } from '../../lib/say';
 import { useMakeToken, useRevokeToken } from './programs-query';
 import classes from './programs.module.css';
 import { TickChoices } from './tick-choices';
@@ -58,7 +58,8 @@ function MakeToken({ scopes }: { scopes: readonly TokenScope[] }) {
       <TickChoices
         legend="What it may do in your name"
         choices={scopes}
-        says={(scope) => TOKEN_SCOPES[scope].says}
+        called={(scope) => TOKEN_SCOPES[scope].called}
+        says={(scope) => capital(TOKEN_SCOPES[scope].says)}
         chosen={chosen}
         onChange={setChosen}
       />
@@ -86,7 +87,7 @@ function Token({ token }: { token: ApiTokenView }) {
       <div>
         <strong>{token.name}</strong> <span className="num soft">{token.prefix}…</span>
         <br />
-        {token.scopes.join(', ')}
+        {token.scopes.map((scope) => TOKEN_SCOPES[scope].called).join(', ')}
         <br />
         <span className="soft">
           {standingOf(token)} Made by {token.madeBy.name},{' '}

@@ -11,7 +11,7 @@ import {
 import { ActProblem } from '../../components/act-problem';
 import { EmptyView } from '../../components/empty-view';
 import { ShownOnce } from '../../components/shown-once';
-import { count } from '../../lib/say';
+import { capital, count } from '../../lib/say';
 import { Deliveries } from './deliveries';
 import { useAddWebhook, useChangeWebhook, useRemoveWebhook, useRenewSecret, useTryWebhook } from './programs-query';
 import classes from './programs.module.css';
@@ -60,7 +60,7 @@ function AddWebhook() {
       <TickChoices
         legend="What it is told of"
         choices={WEBHOOK_EVENT_TYPES}
-        says={(type) => WEBHOOK_EVENTS[type]}
+        called={(type) => capital(WEBHOOK_EVENTS[type])}
         chosen={events}
         onChange={setEvents}
       />
@@ -88,7 +88,7 @@ function Webhook({ webhook }: { webhook: WebhookView }) {
       <div>
         <strong>{url}</strong>
         <br />
-        {events.join(', ')}
+        {capital(events.map((type) => WEBHOOK_EVENTS[type]).join(', '))}
         <br />
         <span className="soft">
           {count(waiting, 'event')} on the way{setAside > 0 ? `, ${setAside} set aside` : ''}.
