@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { configTable, repoRoot } from '../../libs/config';
 import { columnsGuide } from '../../libs/sheets';
@@ -11,6 +11,25 @@ const cells = (table: string): string[] =>
     .split('\n')
     .filter((row) => row.startsWith('|') && !/^\|[\s|:-]+$/.test(row))
     .map((row) => row.replace(/\s+/g, ' ').trim());
+
+const GUIDES = ['README.md', 'DEVELOPERS.md', ...readdirSync(join(repoRoot(), 'docs')).flatMap(guideOf)];
+
+function guideOf(name: string): string[] {
+  return name.endsWith('.md') ? [`docs/${name}`] : [];
+}
+
+/** Every address of the API as its controllers say it, such as `/api/owners/:id`. */
+function addresses(): ReadonlySet<string> {
+  const all = new Set<string>();
+  for (const file of readdirSync(join(repoRoot(), 'apps/api/src'), { recursive: true }) as string[]) {
+    if (!file.endsWith('.controller.ts')) continue;
+    const source = text(join('apps/api/src', file));
+    const under = /@Controller\((?:'([^']*)')?\)/.exec(source)?.[1] ?? '';
+    for (const [, path = ''] of source.matchAll(/@(?:Get|Post|Put|Patch|Delete|Sse)\((?:'([^']*)')?/g))
+      all.add(['/api', under, path].filter(Boolean).join('/'));
+  }
+  return all;
+}
 
 describe('the guides', () => {
   it('the README tells every variable of the environment as the program reads it', () => {
@@ -36,9 +55,18 @@ describe('the guides', () => {
     }
   });
 
-  it.each(['README.md', 'DEVELOPERS.md'])('%s links only to what exists', (guide) => {
+  it.each(GUIDES)('%s links only to what exists', (guide) => {
     const links = [...text(guide).matchAll(/\]\((?!https?:)([^)#]+)[^)]*\)/g)].map((match) => match[1]!);
     const missing = links.filter((link) => !existsSync(join(repoRoot(), dirname(guide), link)));
     expect(missing).toEqual([]);
+  });
+
+  it('name no address of the API that it does not have', () => {
+    const known = addresses();
+    const told = GUIDES.flatMap((guide) =>
+      [...text(guide).matchAll(/`(?:[A-Z]+ )?(\/api\/[\w/:.-]+)`/g)].map(([, path]) => path!),
+    );
+    expect(told.length).toBeGreaterThan(5);
+    expect(told.filter((path) => !known.has(path))).toEqual([]);
   });
 });

@@ -6,18 +6,32 @@ import { FAULTS, lineOf, runFault, withoutUniqueKey } from './run-faults';
 const USAGE = `npm run faults [-- --short] [--only F1,F5] [--dose 0.1] [--seed 42] [--without unique-key|sweeper]`;
 const WITHOUT = ['unique-key', 'sweeper'];
 
-const { values } = parseArgs({
-  options: {
-    short: { type: 'boolean', default: false },
-    only: { type: 'string' },
-    dose: { type: 'string', default: '1' },
-    seed: { type: 'string' },
-    without: { type: 'string' },
-  },
-});
+/** What was asked for; null where it is no use. */
+function asked() {
+  try {
+    return parseArgs({
+      options: {
+        help: { type: 'boolean', short: 'h', default: false },
+        short: { type: 'boolean', default: false },
+        only: { type: 'string' },
+        dose: { type: 'string', default: '1' },
+        seed: { type: 'string' },
+        without: { type: 'string' },
+      },
+    }).values;
+  } catch {
+    return null;
+  }
+}
 
-/** Runs the asked-for faults; the exit code is 1 when one did not hold. */
+/** Runs the asked-for faults; the exit code is 1 when one did not hold, and 2 for bad use. */
 async function main(): Promise<void> {
+  const values = asked();
+  if (values === null || values.help) {
+    (values ? process.stdout : process.stderr).write(`${USAGE}\n`);
+    process.exitCode = values ? 0 : 2;
+    return;
+  }
   const wanted = values.only?.split(',').map((id) => id.trim().toUpperCase());
   const faults = FAULTS.filter(({ id }) => !wanted || wanted.includes(id));
   const [dose, seed] = [Number(values.dose), Number(values.seed ?? Date.now() % 1_000_000)];

@@ -62,7 +62,6 @@ export class SmallShop {
     await pool.query(`
       INSERT INTO location (id, code, name) VALUES (1, 'MAIN', 'Main shop');
       INSERT INTO person (id, login, name, role, location_id) VALUES (1, 'mara', 'Mara Venn', 'manager', 1);
-      SELECT setval('person_id_seq', 1);
       INSERT INTO maker (id, code, name, number_rules) VALUES (1, 'HOLM', 'Holmgard', '{"makerCode":"HOLM","noise":"-","packMarks":[],"trailingLetterIsRevision":false}');
       INSERT INTO product_line (id, code, maker_id, name, kind, produced_from) VALUES (1, 'TL-40', 1, 'Tiller 40', 'tiller', '2008-01-01');
       INSERT INTO model (id, line_id, number, name) VALUES (1, 1, '40A', 'Forty');
@@ -71,7 +70,8 @@ export class SmallShop {
       INSERT INTO part (id, key, maker_id, number, canonical, name) VALUES
         (1, 'HOLM/A', 1, 'A', 'A', 'Pin A'), (2, 'HOLM/B', 1, 'B', 'B', 'Pin B'), (3, 'HOLM/C', 1, 'C', 'C', 'Bolt C');
       INSERT INTO owner (id, location_id, name, phone, consent) VALUES (1, 1, 'Ole Brand', '555 0101', true);
-      SELECT setval('owner_id_seq', 1);
+      SELECT setval(name::regclass, last) FROM (VALUES ('location_id_seq', 1), ('person_id_seq', 1), ('maker_id_seq', 1), ('product_line_id_seq', 1), ('model_id_seq', 1),
+        ('position_id_seq', 2), ('part_id_seq', 3), ('owner_id_seq', 1)) AS s(name, last);
       INSERT INTO source (key, kind, publisher, number, title, issued, received, state, published_at)
         VALUES ('PL-1', 'parts-list', 'Holmgard', 'PL-1', 'Parts list', '2010-01-01', '2010-01-01', 'published', '2010-01-01');
     `);
