@@ -21,12 +21,11 @@ export async function knownChanges(db: Db, unitId: number): Promise<readonly Kno
       SELECT e.id AS place, 0 AS part, e.change
       FROM audit_entry e WHERE e.unit_id = ${unitId}::int AND e.noun = 'unit' AND e.act = 'update'
       UNION ALL
-      SELECT e.id, r.part::int, r.one->'change'
+      SELECT e.id, (r.change->>'id')::int, r.change
       FROM audit_batch b
       JOIN audit_entry e ON e.noun = b.noun AND e.row_key = 'batch ' || b.id AND e.change ? 'digest',
-           LATERAL jsonb_array_elements(b.rows) WITH ORDINALITY AS r(one, part)
+           LATERAL audit_batch_rows(b.rows, ${unitId}::int) r
       WHERE b.units @> ARRAY[${unitId}::int] AND b.noun = 'unit' AND b.act = 'update'
-        AND (r.one->>'unit')::int = ${unitId}::int
     )
     SELECT c.place || '.' || c.part AS cursor, ARRAY(SELECT jsonb_object_keys(c.change)) AS columns,
            CASE WHEN l.id IS NOT NULL THEN jsonb_build_object('id', l.id, 'code', l.code) END AS line,

@@ -24,12 +24,12 @@ export function trailStore(db: Db, zone = 'UTC'): TrailStore {
           JOIN audit_entry e ON e.noun = 'recheck_chunk' AND e.row_key = c.id::text AND e.change ? 'digest'
           WHERE v.unit_id = ${unitId}::int AND v.recheck_id IS NOT NULL
         ), batched AS (
-          SELECT e.id AS place, r.part::int, e.at, e.person_id, e.token_id, e.act, e.noun, r.one->'change'->>'id' AS row_key,
-                 e.revision, r.one->'change' AS change
+          SELECT e.id AS place, (r.change->>'id')::int AS part, e.at, e.person_id, e.token_id, e.act, e.noun,
+                 r.change->>'id' AS row_key, e.revision, r.change
           FROM audit_batch b
           JOIN audit_entry e ON e.noun = b.noun AND e.row_key = 'batch ' || b.id AND e.change ? 'digest',
-               LATERAL jsonb_array_elements(b.rows) WITH ORDINALITY AS r(one, part)
-          WHERE b.units @> ARRAY[${unitId}::int] AND (r.one->>'unit')::int = ${unitId}::int
+               LATERAL audit_batch_rows(b.rows, ${unitId}::int) r
+          WHERE b.units @> ARRAY[${unitId}::int]
         )
         SELECT t.place::text AS place, to_char(t.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at, p.name || coalesce(' by the token ''' || a.name || '''', '') AS by,
                t.act, t.noun, t.row_key AS key, t.revision, t.change, t.place || '.' || t.part AS cursor,

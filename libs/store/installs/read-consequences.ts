@@ -12,8 +12,9 @@ export async function readConsequences(db: Db, unitIds: readonly number[]): Prom
     FROM flag WHERE unit_id = ANY(${ids}::text::int[]) AND state <> 'cleared' ORDER BY id`;
   const reasonRows = await db.$queryRaw<{ all: string | null }[]>`
     SELECT json_agg(json_build_array(r.id, r.callback_id, c.state IN ('open', 'booked'), r.withdrawn_at IS NOT NULL, c.unit_id,
-                                     r.position_id, r.place, r.part_id, s.key) ORDER BY r.id)::text AS all
-    FROM callback c JOIN callback_reason r ON r.callback_id = c.id JOIN source s ON s.id = r.source_id
+                                     r.position_id, r.place, r.part_id, r.source) ORDER BY r.id)::text AS all
+    FROM callback c, LATERAL (SELECT r.*, (SELECT s.key FROM source s WHERE s.id = r.source_id) AS source
+                              FROM callback_reason r WHERE r.callback_id = c.id OFFSET 0) r
     WHERE c.unit_id = ANY(${ids}::text::int[])`;
   const reasons = (JSON.parse(reasonRows[0]!.all ?? '[]') as ReasonTuple[]).map(reasonOf);
   const noteRows = await db.$queryRaw<(StandingNote & { settled: boolean; settledPart: number | null })[]>`

@@ -2,7 +2,7 @@ import type { PlaceOfUnit } from '../judge-installs';
 import { SCANNED, SCANNED_COLUMNS, type InstallScan } from '../ports/install-scan';
 
 /** Installs that one transaction judges with reasons: enough to be quick, few enough to be short and to fit in memory. */
-export const MOST_SUSPECTS = 1_500;
+export const MOST_SUSPECTS = 3_000;
 
 /**
  * The last unit of each piece but the last, so that no piece holds more suspects than that, unless one unit does. Empty
