@@ -45,19 +45,31 @@ export class StepStore {
       this.struck = true;
       (client as unknown as { connection: { stream: { destroy(): void } } }).connection.stream.destroy();
     };
+    const hits = (when: Stop['when'], at: number) =>
+      this.stop?.when === when && (at === this.stop.k || (this.stop.lasting && at > this.stop.k));
+    const ended = () => new Error('Connection terminated unexpectedly');
     const counted = async (...args: unknown[]) => {
-      if (!this.stop || typeof args.at(-1) === 'function') return query(...args);
-      const { k, when, lasting } = this.stop;
+      if (!this.stop) return query(...args);
       const at = ++this.count;
-      const hit = at === k || (lasting && at > k);
-      if (hit && when === 'before') cut();
+      if (hits('before', at)) cut();
       const answer = await query(...args);
-      if (hit && when === 'after') {
-        cut();
-        throw new Error('Connection terminated unexpectedly');
-      }
-      return answer;
+      if (!hits('after', at)) return answer;
+      cut();
+      throw ended();
     };
-    client.query = counted as unknown as typeof client.query;
+    // As the pool asks for a statement outside of a transaction.
+    const countedCalled = (...args: unknown[]) => {
+      if (!this.stop) return query(...args);
+      const at = ++this.count;
+      const told = args.pop() as (error: Error | null, answer?: unknown) => void;
+      if (hits('before', at)) cut();
+      return query(...args, (error: Error | null, answer: unknown) => {
+        if (error || !hits('after', at)) return told(error, answer);
+        cut();
+        told(ended());
+      });
+    };
+    const either = (...args: unknown[]) => (typeof args.at(-1) === 'function' ? countedCalled : counted)(...args);
+    client.query = either as unknown as typeof client.query;
   }
 }
