@@ -13,6 +13,9 @@ export interface NumberedPlace {
 
 const NOT_ASKED = -2;
 
+/** Taken hold of once: they are looked up for every row. */
+const [POSITION, PART, WIDTH, NO_PART] = [SCANNED.position, SCANNED.part, SCANNED_COLUMNS, NOT_THERE];
+
 /** What the ids of a scan mean to one rulebook. Learnt when first met, kept for as long as the rulebook is. */
 export class ScanNumbers {
   private readonly places: NumberedPlace[] = [];
@@ -41,11 +44,12 @@ export class ScanNumbers {
   /** Learns every id of the scan, so that afterwards each can be looked up. */
   async learn({ rows, count }: InstallScan, scans: InstallScans): Promise<void> {
     const [parts, positions] = [new Set<number>(), new Set<number>()];
-    for (let at = 0; at < count * SCANNED_COLUMNS; at += SCANNED_COLUMNS) {
-      const part = rows[at + SCANNED.part]!;
-      if (part !== NOT_THERE && !(this.parts[part]! > NOT_ASKED)) parts.add(part);
-      const position = rows[at + SCANNED.position]!;
-      if (this.places[position] === undefined) positions.add(position);
+    const { places, parts: known } = this;
+    for (let at = 0; at < count * WIDTH; at += WIDTH) {
+      const part = rows[at + PART]!;
+      if (part !== NO_PART && !(known[part]! > NOT_ASKED)) parts.add(part);
+      const position = rows[at + POSITION]!;
+      if (places[position] === undefined) positions.add(position);
     }
     if (positions.size > 0) await this.learnPlaces(positions, scans);
     if (parts.size > 0) await this.learnParts([...parts], scans);

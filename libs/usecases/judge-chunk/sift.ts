@@ -1,4 +1,4 @@
-import { columnDay, verdicts, type BulkJudge, type InstallColumns, type SlotFacts } from '../../fit-rules';
+import { verdicts, type BulkJudge, type InstallColumns } from '../../fit-rules';
 import { groupBy } from '../group-by';
 import type { PlaceOfUnit } from '../judge-installs';
 import {
@@ -7,12 +7,16 @@ import {
   SCANNED_COLUMNS,
   type InstallScan,
   type InstallScans,
-  type ScannedUnit,
+  type ScannedUnits,
 } from '../ports/install-scan';
 import type { LoadedRulebook } from '../rulebook';
 import { ScanNumbers, type NumberedPlace } from './scan-numbers';
 
 const [RIGHT, ALLOWED] = [verdicts.indexOf('right'), verdicts.indexOf('allowed')];
+
+/** Taken hold of once: they are looked up for every row. */
+const { unit: UNIT, position: POSITION, place: PLACE, part: PART, fittedOn: FITTED_ON, verdict: VERDICT } = SCANNED;
+const [WIDTH, NO_PART] = [SCANNED_COLUMNS, NOT_THERE];
 
 /**
  * Judges a scan by numbers alone and answers what is left: what is good and stays as it is, with nothing standing about
@@ -32,26 +36,23 @@ export async function sift(scan: InstallScan, rulebook: LoadedRulebook, scans: I
  * dates in several stretches) keeps the empty span of build dates it begins with: it is judged undecided, so it is left.
  */
 function columnsOf({ rows, count, units }: InstallScan, numbers: ScanNumbers, bulk: BulkJudge): InstallColumns {
-  const [slot, part, builtFrom, builtTo, fittedOn] = Array.from({ length: 5 }, () => new Int32Array(count)) as [
-    Int32Array,
-    Int32Array,
-    Int32Array,
-    Int32Array,
-    Int32Array,
-  ];
-  let unit = new UnitAtHand(NOT_THERE, undefined);
-  for (let i = 0, at = 0; i < count; i++, at += SCANNED_COLUMNS) {
-    const unitId = rows[at + SCANNED.unit]!;
-    if (unit.id !== unitId) unit = new UnitAtHand(unitId, units.get(unitId));
-    const place = numbers.place(rows[at + SCANNED.position]!);
-    const partId = rows[at + SCANNED.part]!;
-    const built = unit.unit?.built;
-    if (partId === NOT_THERE || place === undefined || built?.length !== 1) continue;
-    slot[i] = bulk.slotOfUnit(unit.slotsAt(place, bulk), place.order);
+  const slot = new Int32Array(count);
+  const part = new Int32Array(count);
+  const builtFrom = new Int32Array(count);
+  const builtTo = new Int32Array(count);
+  const fittedOn = new Int32Array(count);
+  const unit = new UnitAtHand(units, bulk);
+  for (let i = 0, at = 0; i < count; i++, at += WIDTH) {
+    unit.goTo(rows[at + UNIT]!);
+    const partId = rows[at + PART]!;
+    if (partId === NO_PART || !unit.isBuiltInOneSpan) continue;
+    const place = numbers.place(rows[at + POSITION]!);
+    if (place === undefined) continue;
+    slot[i] = bulk.slotOfUnit(unit.slotsAt(place), place.order);
     part[i] = numbers.part(partId);
-    builtFrom[i] = columnDay(built[0]!.from);
-    builtTo[i] = columnDay(built[0]!.to);
-    fittedOn[i] = rows[at + SCANNED.fittedOn]!;
+    builtFrom[i] = unit.builtFrom;
+    builtTo[i] = unit.builtTo;
+    fittedOn[i] = rows[at + FITTED_ON]!;
   }
   return { slot, part, builtFrom, builtTo, fittedOn };
 }
@@ -60,13 +61,15 @@ function columnsOf({ rows, count, units }: InstallScan, numbers: ScanNumbers, bu
 function left({ rows, count, standing }: InstallScan, codes: Uint8Array): PlaceOfUnit[] {
   const standingOf = groupBy(standing, ({ unitId }) => unitId);
   const suspects: PlaceOfUnit[] = [];
-  for (let i = 0, at = 0; i < count; i++, at += SCANNED_COLUMNS) {
+  let lastUnit = NO_PART;
+  let about: readonly PlaceOfUnit[] | undefined;
+  for (let i = 0, at = 0; i < count; i++, at += WIDTH) {
+    const unitId = rows[at + UNIT]!;
+    if (unitId !== lastUnit) about = standingOf.get((lastUnit = unitId));
     const code = codes[i]!;
-    const settled = (code === RIGHT || code === ALLOWED) && code === rows[at + SCANNED.verdict];
-    const unitId = rows[at + SCANNED.unit]!;
-    const about = standingOf.get(unitId);
+    const settled = (code === RIGHT || code === ALLOWED) && code === rows[at + VERDICT];
     if (settled && about === undefined) continue;
-    const here = { unitId, positionId: rows[at + SCANNED.position]!, place: rows[at + SCANNED.place]! };
+    const here = { unitId, positionId: rows[at + POSITION]!, place: rows[at + PLACE]! };
     if (!settled || about!.some(isAt(here))) suspects.push(here);
   }
   return suspects;
@@ -75,24 +78,59 @@ function left({ rows, count, standing }: InstallScan, codes: Uint8Array): PlaceO
 const isAt = (here: PlaceOfUnit) => (one: PlaceOfUnit) =>
   one.positionId === here.positionId && one.place === here.place;
 
-/** The unit of the rows being read: they stand together, so it is looked up once for all of them. */
+/** The unit of the rows being read: they stand together and in order of unit, so it is seldom looked for. */
 class UnitAtHand {
+  isBuiltInOneSpan = false;
+  builtFrom = 0;
+  builtTo = 0;
+  private id = NO_PART;
+  /** Where it stands among the units. */
+  private at = -1;
   private line = -1;
   private start = -1;
 
   constructor(
-    readonly id: number,
-    readonly unit: ScannedUnit | undefined,
+    private readonly units: ScannedUnits,
+    private readonly bulk: BulkJudge,
   ) {}
 
+  goTo(id: number): void {
+    if (id === this.id) return;
+    const { units } = this;
+    this.id = id;
+    this.line = -1;
+    this.at = units.id[this.at + 1] === id ? this.at + 1 : indexOf(units, id);
+    const [from, to] = this.at < 0 ? [0, 0] : [units.builtFrom[this.at]!, units.builtTo[this.at]!];
+    this.isBuiltInOneSpan = from < to;
+    this.builtFrom = from;
+    this.builtTo = to;
+  }
+
   /** Where the slots of the unit begin on the line of the place: looked for once, as a unit is of one line. */
-  slotsAt({ line, lineNumber }: NumberedPlace, bulk: BulkJudge): number {
+  slotsAt({ line, lineNumber }: NumberedPlace): number {
     if (this.line !== lineNumber) {
-      const { model, options, serial } = this.unit!;
-      const facts: SlotFacts = { line, model, options, serial };
+      const { units, at } = this;
+      const [scheme, key] = [units.serialScheme[at]!, units.serialKey[at]!];
+      const serial = scheme === null ? null : { scheme, key };
       this.line = lineNumber;
-      this.start = bulk.slotsOfUnit(lineNumber, facts);
+      this.start = this.bulk.slotsOfUnit(lineNumber, {
+        line,
+        model: units.model[at]!,
+        options: units.options[at]!,
+        serial,
+      });
     }
     return this.start;
   }
+}
+
+/** -1 for a unit that is not there any more. */
+function indexOf({ id: ids, count }: ScannedUnits, id: number): number {
+  let [low, high] = [0, count];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (ids[middle]! < id) low = middle + 1;
+    else high = middle;
+  }
+  return low < count && ids[low] === id ? low : -1;
 }

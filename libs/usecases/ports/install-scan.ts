@@ -2,9 +2,21 @@ import { CAME_WITH_UNIT, type UnitFacts } from '../../fit-rules';
 import type { PlaceOfUnit } from '../judge-installs/consequence-plan';
 import type { ScopeChoice } from './install-store';
 
-/** A unit as a scan reads it: by numbers, its line as an id. */
-export interface ScannedUnit extends Omit<UnitFacts, 'line'> {
-  readonly id: number;
+/**
+ * Facts of the units of a scan, column by column: an object for each would live as long as the scan, and clearing them
+ * away costs more than judging by them.
+ */
+export interface ScannedUnits {
+  readonly count: number;
+  /** In ascending order. */
+  readonly id: Int32Array;
+  /** The one span of its possible build dates; empty where there is none, or more than one. */
+  readonly builtFrom: Int32Array;
+  readonly builtTo: Int32Array;
+  readonly model: readonly (string | null)[];
+  readonly options: readonly UnitFacts['options'][];
+  readonly serialScheme: readonly (string | null)[];
+  readonly serialKey: readonly (string | null)[];
 }
 
 /** Where each number of an install stands in its row of a scan. */
@@ -19,7 +31,7 @@ export interface InstallScan {
   readonly count: number;
   /** Row after row; see SCANNED. A verdict is an index into `verdicts`. */
   readonly rows: Int32Array;
-  readonly units: ReadonlyMap<number, ScannedUnit>;
+  readonly units: ScannedUnits;
   /** Places of these units about which something stands: a flag, a reason to call, a note. */
   readonly standing: readonly PlaceOfUnit[];
 }

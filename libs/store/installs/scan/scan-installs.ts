@@ -9,6 +9,7 @@ import { NumberRows } from './number-rows';
 import { readUnits } from './read-units';
 import { STANDING } from './standing-sql';
 
+const UNIT = SCANNED.unit;
 const CODE = verdicts.map((word, code) => `WHEN '${word}' THEN ${code}`).join(' ');
 
 /** The rows of a chunk in the order of SCANNED: what a scan costs the database. */
@@ -23,30 +24,36 @@ export async function scanInstalls(client: PoolClient, choice: ScopeChoice, zone
   const installs = new NumberRows(SCANNED_COLUMNS);
   await copyRows(client, scanQuery(choice, zone), installs.take);
   const { count, values: rows } = installs;
-  const range = idRange(choice, unitsOf(rows, count));
-  if (count === 0) return { count, rows, units: new Map(), standing: [] };
+  const { most, within } = idRange(choice, unitsOf(rows, count));
   return {
     count,
     rows,
-    units: await readUnits(client, range('u.id')),
-    standing: (await client.query<InstallScan['standing'][number]>(STANDING(range))).rows,
+    units: await readUnits(client, within('u.id'), most),
+    standing: count === 0 ? [] : (await client.query<InstallScan['standing'][number]>(STANDING(within))).rows,
   };
 }
 
-/** Rows of one unit mostly stand together. */
-function unitsOf(rows: Int32Array, count: number): ReadonlySet<number> {
-  const ids = new Set<number>();
+/** Rows of one unit mostly stand together; where they do not, it is named again. */
+function unitsOf(rows: Int32Array, count: number): readonly number[] {
+  const ids: number[] = [];
   let last = -1;
-  for (let i = 0; i < count; i++) {
-    const id = rows[i * SCANNED_COLUMNS + SCANNED.unit]!;
-    if (id !== last) ids.add((last = id));
+  for (let at = UNIT; at < count * SCANNED_COLUMNS; at += SCANNED_COLUMNS) {
+    const id = rows[at]!;
+    if (id !== last) ids.push((last = id));
   }
   return ids;
 }
 
+/** Units of a scan: how many there are at most, and the condition that a column holds the id of one. */
+interface IdRange {
+  readonly most: number;
+  within(column: string): string;
+}
+
 /** A run of ids where most of it is asked for, else the ids themselves. */
-function idRange({ fromUnit, toUnit }: ScopeChoice, ids: ReadonlySet<number>): (column: string) => string {
-  const dense = toUnit - fromUnit < 3 * ids.size;
-  return (column) =>
-    dense ? `${column} BETWEEN ${fromUnit} AND ${toUnit}` : `${column} = ANY('{${[...ids].join(',')}}'::int[])`;
+function idRange({ fromUnit, toUnit }: ScopeChoice, ids: readonly number[]): IdRange {
+  const width = toUnit - fromUnit + 1;
+  return width < 3 * ids.length
+    ? { most: width, within: (column) => `${column} BETWEEN ${fromUnit} AND ${toUnit}` }
+    : { most: ids.length, within: (column) => `${column} = ANY('{${ids.join(',')}}'::int[])` };
 }
