@@ -23,7 +23,8 @@ export function endsOfPieces(suspects: readonly PlaceOfUnit[], most: number): re
 
 /** How many installs of the scan belong to units up to and with this one. */
 export function countUpTo({ rows, count }: InstallScan, lastUnit: number): number {
+  const [unit, width] = [SCANNED.unit, SCANNED_COLUMNS];
   let found = 0;
-  for (let i = 0; i < count; i++) if (rows[i * SCANNED_COLUMNS + SCANNED.unit]! <= lastUnit) found++;
+  for (let at = unit; at < count * width; at += width) if (rows[at]! <= lastUnit) found++;
   return found;
 }

@@ -95,14 +95,15 @@ async function choose(
     return { judged: null, unitIds, choice: { unitIds } };
   }
   const lookBackFrom = scope.ignoresLookBack ? null : windowFrom;
-  const scan = await scans.scan({ ...chunk, scope, lookBackFrom });
-  const suspects = await sift(scan, rulebook, scans);
-  const ends = endsOfPieces(suspects, mostSuspects);
+  const { judged, places, ends } = await scans.scan({ ...chunk, scope, lookBackFrom }, async (scan) => {
+    const suspects = await sift(scan, rulebook, scans);
+    const ends = endsOfPieces(suspects, mostSuspects);
+    const last = ends[0] ?? chunk.toUnit;
+    return { judged: countUpTo(scan, last), places: suspects.filter(({ unitId }) => unitId <= last), ends };
+  });
   if (ends.length > 0) await tx.rechecks.cutChunk(chunk, ends);
-  const last = ends[0] ?? chunk.toUnit;
-  const places = suspects.filter(({ unitId }) => unitId <= last);
   const unitIds = places.length === 0 ? [] : await tx.installs.lockUnits({ places });
-  return { judged: countUpTo(scan, last), unitIds, choice: { places } };
+  return { judged, unitIds, choice: { places } };
 }
 
 async function judgeChosen(

@@ -18,6 +18,27 @@ const [RIGHT, ALLOWED] = [verdicts.indexOf('right'), verdicts.indexOf('allowed')
 const { unit: UNIT, position: POSITION, place: PLACE, part: PART, fittedOn: FITTED_ON, verdict: VERDICT } = SCANNED;
 const [WIDTH, NO_PART] = [SCANNED_COLUMNS, NOT_THERE];
 
+/** Columns for the rows of one scan after the other: made anew for each, they would have the whole memory looked through. */
+class Room implements InstallColumns {
+  readonly slot: Int32Array;
+  readonly part: Int32Array;
+  readonly builtFrom: Int32Array;
+  readonly builtTo: Int32Array;
+  readonly fittedOn: Int32Array;
+  readonly codes: Uint8Array;
+
+  constructor(readonly size: number) {
+    this.slot = new Int32Array(size);
+    this.part = new Int32Array(size);
+    this.builtFrom = new Int32Array(size);
+    this.builtTo = new Int32Array(size);
+    this.fittedOn = new Int32Array(size);
+    this.codes = new Uint8Array(size);
+  }
+}
+
+let room = new Room(0);
+
 /**
  * Judges a scan by numbers alone and answers what is left: what is good and stays as it is, with nothing standing about
  * it, needs no more; everything else is to be judged with its reasons, under lock. In order of unit.
@@ -26,35 +47,34 @@ export async function sift(scan: InstallScan, rulebook: LoadedRulebook, scans: I
   const numbers = ScanNumbers.of(rulebook);
   await numbers.learn(scan, scans);
   const { bulk } = rulebook.judge;
-  const codes = new Uint8Array(scan.count);
-  bulk.judgeColumns(columnsOf(scan, numbers, bulk), scan.count, codes);
-  return left(scan, codes).sort((a, b) => a.unitId - b.unitId);
+  // From here to the end nobody else has a turn: one room serves all scans.
+  if (room.size < scan.count) room = new Room(scan.count);
+  fill(room, scan, numbers, bulk);
+  bulk.judgeColumns(room, scan.count, room.codes);
+  return left(scan, room.codes).sort((a, b) => a.unitId - b.unitId);
 }
 
 /**
- * The scan as the bulk judge takes it. A row that only judging with reasons can settle (a part told by its marks, build
- * dates in several stretches) keeps the empty span of build dates it begins with: it is judged undecided, so it is left.
+ * Lays the scan out as the bulk judge takes it. A row that only judging with reasons can settle (a part told by its marks,
+ * build dates in several stretches) has an empty span of build dates: it is judged undecided, so it is left.
  */
-function columnsOf({ rows, count, units }: InstallScan, numbers: ScanNumbers, bulk: BulkJudge): InstallColumns {
-  const slot = new Int32Array(count);
-  const part = new Int32Array(count);
-  const builtFrom = new Int32Array(count);
-  const builtTo = new Int32Array(count);
-  const fittedOn = new Int32Array(count);
+function fill(room: Room, { rows, count, units }: InstallScan, numbers: ScanNumbers, bulk: BulkJudge): void {
+  const { slot, part, builtFrom, builtTo, fittedOn } = room;
   const unit = new UnitAtHand(units, bulk);
   for (let i = 0, at = 0; i < count; i++, at += WIDTH) {
     unit.goTo(rows[at + UNIT]!);
     const partId = rows[at + PART]!;
-    if (partId === NO_PART || !unit.isBuiltInOneSpan) continue;
-    const place = numbers.place(rows[at + POSITION]!);
-    if (place === undefined) continue;
+    const place = unit.isBuiltInOneSpan && partId !== NO_PART ? numbers.place(rows[at + POSITION]!) : undefined;
+    if (place === undefined) {
+      slot[i] = builtFrom[i] = builtTo[i] = 0;
+      continue;
+    }
     slot[i] = bulk.slotOfUnit(unit.slotsAt(place), place.order);
     part[i] = numbers.part(partId);
     builtFrom[i] = unit.builtFrom;
     builtTo[i] = unit.builtTo;
     fittedOn[i] = rows[at + FITTED_ON]!;
   }
-  return { slot, part, builtFrom, builtTo, fittedOn };
 }
 
 /** The rows that are not good, not as they were, or have something standing about them. */

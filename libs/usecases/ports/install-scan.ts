@@ -47,7 +47,8 @@ export interface PlacedPosition {
  * began.
  */
 export interface InstallScans {
-  scan(choice: ScopeChoice): Promise<InstallScan>;
+  /** Answers what `look` does. The rows are there until it has answered; then they make room for those of another scan. */
+  scan<T>(choice: ScopeChoice, look: (scan: InstallScan) => Promise<T>): Promise<T>;
   positions(): Promise<ReadonlyMap<number, PlacedPosition>>;
   /** Keys of the parts with these ids. */
   partKeys(ids: readonly number[]): Promise<ReadonlyMap<number, string>>;

@@ -1,15 +1,24 @@
 import type { Pool, PoolClient } from 'pg';
-import { StoreOutage, type InstallScans } from '../../../usecases';
+import { SCANNED_COLUMNS, StoreOutage, type InstallScans } from '../../../usecases';
 import { isOutage } from '../../retryable';
+import { NumberRows } from './number-rows';
 import { scanInstalls } from './scan-installs';
 
 /**
  * Scans go through a pool of their own: a transaction that waits for a scan holds a connection, and must not wait for
- * one that another such transaction holds.
+ * one that another such transaction holds. Nor does looking at a scan hold one. The room for rows is kept, since that
+ * much made anew for each chunk would have all memory of the process looked through several times a recheck.
  */
 export function installScans(pool: Pool, zone: string): InstallScans {
+  const rooms: NumberRows[] = [];
   return {
-    scan: (choice) => borrowed(pool, (client) => scanInstalls(client, choice, zone)),
+    async scan(choice, look) {
+      const rows = rooms.pop()?.cleared() ?? new NumberRows(SCANNED_COLUMNS);
+      // Where it fails, what is still on its way may be written into the rows: they are not used again.
+      const answer = await look(await borrowed(pool, (client) => scanInstalls(client, choice, zone, rows)));
+      rooms.push(rows);
+      return answer;
+    },
     positions: () =>
       borrowed(pool, async (client) => {
         const { rows } = await client.query<{ id: number; line: string; position: string }>(

@@ -12,6 +12,12 @@ export class NumberRows {
     this.values = new Int32Array(4_096 * columns);
   }
 
+  /** Without rows, with the room it had. */
+  cleared(): this {
+    this.count = 0;
+    return this;
+  }
+
   /** A row in the text form of COPY. A column that is null reads as MISSING. */
   readonly take = (bytes: Buffer, from: number, to: number): void => {
     let next = this.count * this.columns;

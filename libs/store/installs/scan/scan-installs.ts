@@ -5,7 +5,7 @@ import { Prisma } from '../../generated/client';
 import { chosen } from '../choice-sql';
 import { copyRows } from './copy-rows';
 import { literalSql } from './literal-sql';
-import { NumberRows } from './number-rows';
+import type { NumberRows } from './number-rows';
 import { readUnits } from './read-units';
 import { STANDING } from './standing-sql';
 
@@ -19,9 +19,13 @@ export function scanQuery(choice: ScopeChoice, zone: string): string {
     SELECT unit_id, position_id, place, part_id, fitted_on, CASE verdict ${Prisma.raw(CODE)} END FROM row_of`);
 }
 
-/** Reads a chunk in three streams: its installs, the facts of their units, and what stands about them. */
-export async function scanInstalls(client: PoolClient, choice: ScopeChoice, zone: string): Promise<InstallScan> {
-  const installs = new NumberRows(SCANNED_COLUMNS);
+/** Reads a chunk in three streams: its installs, into the room given, the facts of their units, and what stands about them. */
+export async function scanInstalls(
+  client: PoolClient,
+  choice: ScopeChoice,
+  zone: string,
+  installs: NumberRows,
+): Promise<InstallScan> {
   await copyRows(client, scanQuery(choice, zone), installs.take);
   const { count, values: rows } = installs;
   const { most, within } = idRange(choice, unitsOf(rows, count));
@@ -47,7 +51,7 @@ function unitsOf(rows: Int32Array, count: number): readonly number[] {
 /** Units of a scan: how many there are at most, and the condition that a column holds the id of one. */
 interface IdRange {
   readonly most: number;
-  within(column: string): string;
+  readonly within: (column: string) => string;
 }
 
 /** A run of ids where most of it is asked for, else the ids themselves. */
