@@ -1,6 +1,8 @@
 import type { Day } from '../../day';
 import type { Verdict } from '../../fit-rules';
+import type { HeldInstall } from '../ports/install-store';
 import type { PlaceOfUnit } from './consequence-plan';
+import type { JudgedInstall } from './judge-install';
 
 /** What the consequences of a verdict depend on besides the install. */
 export interface Circumstances {
@@ -28,6 +30,21 @@ export function byPlace<T extends PlaceOfUnit>(rows: readonly T[]): ReadonlyMap<
     else grouped.set(placeKey(row), [row]);
   }
   return grouped;
+}
+
+/** What stands about the place; its key is made only where anything stands at all. */
+export function standingAt<T>(
+  standing: ReadonlyMap<string, readonly T[]>,
+  { unit, positionId, place }: HeldInstall,
+): readonly T[] {
+  return (standing.size === 0 ? undefined : standing.get(placeKey({ unitId: unit.id, positionId, place }))) ?? [];
+}
+
+/** The places of the installs that were judged. */
+export function placesOf(judged: readonly JudgedInstall[]): ReadonlySet<string> {
+  return new Set(
+    judged.map(({ install: { unit, positionId, place } }) => placeKey({ unitId: unit.id, positionId, place })),
+  );
 }
 
 /** At the bench everything that is not plainly good is looked at. */

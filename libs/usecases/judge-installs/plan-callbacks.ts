@@ -1,5 +1,5 @@
 import type { HeldInstall, StandingConsequences, StandingFlag, StandingReason } from '../ports/install-store';
-import { byPlace, isLate, placeKey, type Circumstances } from './circumstances';
+import { byPlace, isLate, placeKey, placesOf, standingAt, type Circumstances } from './circumstances';
 import type { ReasonAdd, ReasonClosing } from './consequence-plan';
 import type { JudgedInstall } from './judge-install';
 import type { JudgementRecord } from './judgement-record';
@@ -20,15 +20,12 @@ export function planCallbacks(
   const flagsOf = byPlace(standing.flags);
   const reasons: ReasonAdd[] = [];
   const reasonsWithdrawn: ReasonClosing[] = [];
-  const seen = new Set<string>();
   for (const one of judged) {
     const { install } = one;
-    const key = placeKey({ unitId: install.unit.id, positionId: install.positionId, place: install.place });
-    seen.add(key);
-    const here = reasonsOf.get(key) ?? [];
+    const here = standingAt(reasonsOf, install);
     const wanted = callsFor(one);
     const out = install.unit.openTicketId === null;
-    if (out && mayBeCalled(one, flagsOf.get(key) ?? [], about)) {
+    if (out && mayBeCalled(one, standingAt(flagsOf, install), about)) {
       reasons.push(...wanted.filter((add) => !here.some((reason) => isSameCall(reason, add))));
     }
     if (out || !about.wholeUnits) {
@@ -36,7 +33,7 @@ export function planCallbacks(
       reasonsWithdrawn.push(...ended.map((reason) => closingOf(reason, install, about)));
     }
   }
-  if (about.wholeUnits) reasonsWithdrawn.push(...ofEmptyPlaces(standing.reasons, judged, seen));
+  if (about.wholeUnits) reasonsWithdrawn.push(...ofEmptyPlaces(standing.reasons, judged));
   return { reasons, reasonsWithdrawn };
 }
 
@@ -116,11 +113,8 @@ function closingOf({ id, partId }: StandingReason, install: HeldInstall, { becau
     : { id, why: 'The part was replaced.', mended: true };
 }
 
-function ofEmptyPlaces(
-  reasons: readonly StandingReason[],
-  judged: readonly JudgedInstall[],
-  seen: ReadonlySet<string>,
-): readonly ReasonClosing[] {
+function ofEmptyPlaces(reasons: readonly StandingReason[], judged: readonly JudgedInstall[]): readonly ReasonClosing[] {
+  const seen = placesOf(judged);
   const inShop = new Set(
     judged.filter((one) => one.install.unit.openTicketId !== null).map((one) => one.install.unit.id),
   );

@@ -5,7 +5,7 @@ import type { JudgementRecord } from './judgement-record';
 import { planCallbacks } from './plan-callbacks';
 import { planFlags } from './plan-flags';
 import { planNotes } from './plan-notes';
-import { byPlace, placeKey, type Circumstances } from './circumstances';
+import { byPlace, type Circumstances } from './circumstances';
 
 /**
  * What follows from judging: compared with what stands already, only the difference. Judging the same twice therefore
@@ -19,24 +19,34 @@ export function planConsequences(
   const flags = planFlags(judged, byPlace(standing.flags), about);
   const callbacks = planCallbacks(judged, standing, about);
   const notes = planNotes(judged, byPlace(standing.notes), about);
-  const verdicts = judged.flatMap(verdictWrite);
-  const written = new Set(verdicts.map(placeKey));
+  const verdicts = judged.filter(isToWrite).map(verdictWrite);
   return {
     judged: judged.length,
     verdicts,
-    confirmed: about.wholeUnits
-      ? judged.map(({ install }) => placeOf(install)).filter((place) => !written.has(placeKey(place)))
-      : [],
+    confirmed: about.wholeUnits ? judged.filter((one) => !isToWrite(one)).map(({ install }) => placeOf(install)) : [],
     ...flags,
     ...callbacks,
     ...notes,
   };
 }
 
-function verdictWrite({ install, verdict, record }: JudgedInstall): readonly VerdictWrite[] {
-  if (record === null || (verdict === install.verdict && sameGrounds(install, record))) return [];
-  const { ticketId, partId } = install;
-  return [{ ...placeOf(install), ticketId, partId, from: install.verdict, to: verdict, judgement: record }];
+function isToWrite({ install, verdict, record }: JudgedInstall): boolean {
+  return record !== null && (verdict !== install.verdict || !sameGrounds(install, record));
+}
+
+/** Written out field by field, as there may be a hundred thousand. */
+function verdictWrite({ install, verdict, record }: JudgedInstall): VerdictWrite {
+  const { unit, positionId, place, ticketId, partId } = install;
+  return {
+    unitId: unit.id,
+    positionId,
+    place,
+    ticketId,
+    partId,
+    from: install.verdict,
+    to: verdict,
+    judgement: record!,
+  };
 }
 
 /** The answer rests on the same rules, asks for the same and is as bad; the wording follows from those. */

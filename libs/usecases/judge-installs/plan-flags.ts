@@ -1,6 +1,6 @@
 import type { Severity } from '../../fit-rules';
 import type { StandingFlag } from '../ports/install-store';
-import { isDoubtful, placeKey, type Circumstances } from './circumstances';
+import { isDoubtful, placesOf, standingAt, type Circumstances } from './circumstances';
 import type { Closing, FlagRaise } from './consequence-plan';
 import type { JudgedInstall } from './judge-install';
 
@@ -15,12 +15,9 @@ export function planFlags(
 ): { flags: readonly FlagRaise[]; flagsCleared: readonly Closing[] } {
   const flags: FlagRaise[] = [];
   const flagsCleared: Closing[] = [];
-  const seen = new Set<string>();
   for (const one of judged) {
     const { install } = one;
-    const key = placeKey({ unitId: install.unit.id, positionId: install.positionId, place: install.place });
-    seen.add(key);
-    const here = (standing.get(key) ?? []).filter((flag) => flag.ticketId === install.unit.openTicketId);
+    const here = standingAt(standing, install).filter((flag) => flag.ticketId === install.unit.openTicketId);
     const wanted = wantedFlag(one);
     const kept = wanted !== null && here.some((flag) => answers(flag, wanted, about));
     if (!kept) {
@@ -29,6 +26,7 @@ export function planFlags(
     }
   }
   if (about.wholeUnits) {
+    const seen = placesOf(judged);
     for (const [key, rows] of standing) {
       if (seen.has(key)) continue;
       const gone = rows.filter(isOurs);

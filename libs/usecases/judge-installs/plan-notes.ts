@@ -1,5 +1,5 @@
 import type { StandingNote } from '../ports/install-store';
-import { isLate, placeKey, type Circumstances } from './circumstances';
+import { isLate, placesOf, standingAt, type Circumstances } from './circumstances';
 import type { Closing, NoteAdd } from './consequence-plan';
 import type { JudgedInstall } from './judge-install';
 
@@ -14,22 +14,20 @@ export function planNotes(
 ): { notes: readonly NoteAdd[]; notesClosed: readonly Closing[] } {
   const notes: NoteAdd[] = [];
   const notesClosed: Closing[] = [];
-  const seen = new Set<string>();
   for (const one of judged) {
-    const { unit, positionId, place } = one.install;
-    const key = placeKey({ unitId: unit.id, positionId, place });
-    seen.add(key);
-    const all = standing.get(key) ?? [];
+    const all = standingAt(standing, one.install);
+    const wanted = notesFor(one);
+    if (all.length === 0 && wanted.length === 0) continue;
     const open = all.filter((note) => note.open);
     const settled = all.filter(({ settledAbout }) => settledAbout === one.install.partId);
-    const wanted = notesFor(one);
-    if (unit.openTicketId === null) {
+    if (one.install.unit.openTicketId === null) {
       notes.push(...wanted.filter((add) => ![...open, ...settled].some((note) => note.source === add.source)));
     }
     const ended = open.filter((note) => !wanted.some((add) => add.source === note.source));
     notesClosed.push(...ended.map(({ id }) => ({ id, why: about.because })));
   }
   if (about.wholeUnits) {
+    const seen = placesOf(judged);
     const gone = [...standing]
       .filter(([key]) => !seen.has(key))
       .flatMap(([, rows]) => rows.filter((note) => note.open));
