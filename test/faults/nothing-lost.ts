@@ -21,6 +21,8 @@ export async function midWork(house: House, recheckId: number, since = 0): Promi
   return row?.state === 'running' && row.judged < row.planned;
 }
 
+/** It is what the others are held against, so it may take its time. */
+const UNDISTURBED_MS = 300_000;
 const undisturbed = new Map<string, readonly string[]>();
 
 /** What came of the same scene when nothing disturbed it; run once for each seed and size. */
@@ -31,8 +33,9 @@ async function undisturbedPicture(house: House, seed: number, count: number): Pr
   const scene = await setScene(house, count, seed);
   const worker = await house.work('alone');
   const recheckId = await publish(house, scene);
-  await within(60_000, async () => (await look(house, recheckId))?.state === 'done');
+  const done = await within(UNDISTURBED_MS, async () => (await look(house, recheckId))?.state === 'done');
   await worker.close();
+  if (!done) throw new Error(`the recheck that nothing disturbed did not end within ${UNDISTURBED_MS} ms`);
   const picture = await pictureOf(house, scene);
   undisturbed.set(name, picture);
   return picture;
