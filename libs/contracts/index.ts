@@ -8,6 +8,7 @@ export * from './ruling';
 export * from './estimate';
 export * from './photo';
 export * from './ticket';
+export * from './intake-draft';
 export * from './bench-list';
 export * from './bulletin';
 export * from './callback';

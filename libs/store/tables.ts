@@ -32,6 +32,7 @@ import { shelfStore } from './shelf/shelf-store';
 import { waitStore } from './shelf/wait-store';
 import { sheetStore } from './sheets/sheet-store';
 import { shopDataStore } from './shop-data/shop-data-store';
+import { intakeDraftStore } from './tickets/intake-draft-store';
 import { ticketStore } from './tickets/ticket-store';
 import { unitStore } from './units/unit-store';
 import { mailServerStore } from './mails/mail-server-store';
@@ -55,6 +56,7 @@ export function tablesOn(db: Db, zone = 'UTC'): Tables {
     personal: personalDataStore(db),
     units: unitStore(db, zone),
     tickets: ticketStore(db),
+    intakeDrafts: intakeDraftStore(db),
     benches: benchStore(db),
     photos: photoStore(db),
     estimates: estimateStore(db, zone),

@@ -43,6 +43,7 @@ export * from './settle-note/settle-note';
 export * from './note-warranty/index';
 export * from './number-bags/number-bags';
 export * from './open-ticket/index';
+export * from './keep-draft/index';
 export * from './work-on-ticket/index';
 export * from './estimate-work/index';
 export * from './take-photo/index';

@@ -143,9 +143,17 @@ describe('an owner who is forgotten', () => {
       [NAME],
     );
     const sheet = await sheetWith(theirRow(''));
+    const counter = await shop.as('counter');
+    const begun = {
+      ...{ ownerId: null, ownerName: '', unitId: null, unitName: '', complaint: '', benchId: null, promisedOn: null },
+      owner: { name: NAME },
+      unit: { lineCode: null, modelNumber: null, serial: null, serialAbsent: null },
+    };
+    expect((await counter.ask('PUT', '/session/draft', { draft: begun })).status).toBe(204);
     const held = await rowsThatHold('Quillfeather');
     expect(held.length).toBeGreaterThan(3);
     expect(held.join()).toContain('sheet_row');
+    expect(held.join()).toContain('intake_draft');
     const counted = async () =>
       (
         await db.pool.query<{ t: string; u: string; o: string }>(

@@ -280,6 +280,14 @@ async function managePeople(shop: ApiShop, walk: Walk): Promise<void> {
   await walk.call('session-who-am-i', administrator);
   const reading = { manner: 'en-US' as const, torque: 'lbf·ft' as const, length: 'in' as const };
   await walk.call('session-read', { ...administrator, body: { reading } });
+  const draft = {
+    ...{ ownerId: null, ownerName: '', unitId: null, unitName: '', benchId: null, promisedOn: null },
+    owner: { name: 'Ole Brand', phone: '555 0101', email: '', address: '', consent: true },
+    unit: { lineCode: 'SNOW-2', modelNumber: null, serial: '1605', serialAbsent: null, options: {}, plate: '' },
+    complaint: 'Auger does not',
+  };
+  await walk.call('session-keep-draft', { ...administrator, body: { draft } });
+  await walk.call('session-draft', administrator);
   await walk.call('session-demo-people', { as: shop.anonymous() });
   await signInElsewhere(shop, walk, path);
   await walk.call('session-sign-out', { as: await signedIn(shop, 'technician', PASSWORD) });

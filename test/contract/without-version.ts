@@ -45,6 +45,7 @@ export const WITHOUT_VERSION: Readonly<Record<string, string>> = {
     'catalogue-remove-trade-number',
   ]),
   ...all('ends it for good, whatever it has become', ['api-tokens-revoke', 'webhooks-remove']),
+  'session-keep-draft': 'is what whoever asks has begun to type; nobody else sees or changes it',
   'session-read': 'is how whoever asks reads the page; nobody else changes it',
   'benches-choose': 'is the own bench of whoever asks; nobody else changes it',
   'shelf-pulled': 'is a mark that is set once; who comes second is told so with 409 and the marks as they stand',

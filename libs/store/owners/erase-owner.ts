@@ -9,8 +9,8 @@ const KINDS_WITH_PEOPLE: readonly SheetKind[] = ['owners', 'tickets'];
 
 /**
  * Takes out of the database what names or reaches the owner: the row's own fields, who authorised work, what was noted
- * about calls, e-mails, captions of photos (in the ticket's history too), answers that are kept for repeats, and the
- * spreadsheets of owners and tickets that are kept for a day, whoever brought them. The trail never held these. Machines, tickets, parts, verdicts and the pictures themselves stay.
+ * about calls, e-mails, captions of photos (in the ticket's history too), answers that are kept for repeats, what
+ * is being typed at the intake, and the spreadsheets of owners and tickets that are kept for a day, whoever brought them. The trail never held these. Machines, tickets, parts, verdicts and the pictures themselves stay.
  */
 export async function eraseOwner(db: Db, ownerId: number): Promise<void> {
   await forgetAnswers(db, ownerId);
@@ -33,6 +33,7 @@ export async function eraseOwner(db: Db, ownerId: number): Promise<void> {
   await db.$executeRaw`
     UPDATE ticket_event e SET data = e.data || jsonb_build_object('caption', ${ERASED}::text)
     FROM ticket t WHERE t.id = e.ticket_id AND t.owner_id = ${ownerId}::int AND e.kind = 'photo' AND e.data ? 'caption'`;
+  await db.$executeRaw`DELETE FROM intake_draft`;
   await db.$executeRaw`DELETE FROM sheet WHERE kind = ANY(${[...KINDS_WITH_PEOPLE]}::text[])`;
   await db.$executeRaw`
     UPDATE callback SET state = 'withdrawn', closed_at = now(), closed_why = 'The owner''s data were erased.',

@@ -23,8 +23,9 @@ export async function changeOwnPassword(
   return done(null);
 }
 
-/** Ends every sign-in of a person, the present one too; no browser is known to the person any more. */
+/** Ends every sign-in of a person, the present one too; no browser is known to the person, nothing begun is kept any more. */
 export async function signOutEverywhere({ store }: Pick<Ports, 'store'>, personId: number): Promise<void> {
   await store.people.endSessions(personId, null);
   await store.devices.forgetAll(personId);
+  await store.intakeDrafts.forget(personId);
 }

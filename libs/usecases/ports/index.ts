@@ -29,6 +29,7 @@ export * from './courier';
 export * from './personal-data-store';
 export * from './trail-store';
 export * from './kept-answer-store';
+export * from './intake-draft-store';
 export * from './figure-store';
 export * from './press';
 export * from './shelf-store';

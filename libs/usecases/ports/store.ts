@@ -10,6 +10,7 @@ import type { EstimateStore } from './estimate-store';
 import type { Hints } from './hints';
 import type { InstallScans } from './install-scan';
 import type { InstallStore } from './install-store';
+import type { IntakeDraftStore } from './intake-draft-store';
 import type { KeptAnswerStore } from './kept-answer-store';
 import type { LiveStore } from './live-store';
 import type { MailStore } from './mail';
@@ -68,6 +69,7 @@ export interface Tables {
   readonly live: LiveStore;
   readonly trail: TrailStore;
   readonly keptAnswers: KeptAnswerStore;
+  readonly intakeDrafts: IntakeDraftStore;
   readonly figures: FigureStore;
   readonly sheets: SheetStore;
   readonly bulk: BulkStore;

@@ -23,7 +23,10 @@ export async function findSession(
   return session.person;
 }
 
-/** Ends a sign-in; a token that stands for nobody is no mistake. */
+/** Ends a sign-in, and forgets what its person has begun to type; a token that stands for nobody is no mistake. */
 export async function signOut({ store }: Pick<Ports, 'store'>, token: string): Promise<void> {
-  await store.sessions.remove(hashOfToken(token));
+  const hash = hashOfToken(token);
+  const session = await store.sessions.find(hash);
+  if (session) await store.intakeDrafts.forget(session.person.id);
+  await store.sessions.remove(hash);
 }

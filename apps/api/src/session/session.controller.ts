@@ -6,16 +6,20 @@ import {
   changePassword,
   demoPeople,
   me,
+  ownIntakeDraft,
   ownReading,
   signIn,
   useLink as useLinkSchema,
   type Me,
+  type OwnIntakeDraft,
 } from '../../../../libs/contracts';
 import {
   changeOwnPassword,
   chooseReading,
+  keepDraft,
   listDemoPeople,
   meOf,
+  ownDraft,
   signIn as signInPerson,
   signOut,
   signOutEverywhere,
@@ -27,7 +31,7 @@ import {
 } from '../../../../libs/usecases';
 import { CurrentPerson } from '../auth/current-actor';
 import { answer } from '../http/answer';
-import { ForOwnSignIn, OpenToAll } from '../auth/permit';
+import { ForOwnSignIn, ForSignedIn, OpenToAll } from '../auth/permit';
 import { clearCookie, readSessionCookie } from '../auth/session-cookie';
 import { Says } from '../open-api/says';
 import { CONFIG, PASSWORDS, PORTS, SESSION_RULES } from '../tokens';
@@ -37,6 +41,7 @@ class SignInDto extends createZodDto(signIn) {}
 class UseLinkDto extends createZodDto(useLinkSchema) {}
 class ChangePasswordDto extends createZodDto(changePassword) {}
 class OwnReadingDto extends createZodDto(ownReading) {}
+class OwnDraftDto extends createZodDto(ownIntakeDraft) {}
 class MeDto extends createZodDto(me) {}
 class DemoPeopleDto extends createZodDto(demoPeople) {}
 
@@ -82,6 +87,24 @@ export class SessionController {
   @ZodResponse({ status: 200, type: MeDto })
   read(@Body() input: OwnReadingDto, @CurrentPerson() person: PersonRow): Promise<Me> {
     return chooseReading(this.ports, person, input.reading);
+  }
+
+  @Get('draft')
+  @ForSignedIn()
+  @Says('What the person has begun to type at the intake; null where nothing, or nothing for half a day.')
+  @ZodResponse({ status: 200, type: OwnDraftDto })
+  draft(@CurrentPerson() person: PersonRow): Promise<OwnIntakeDraft> {
+    return ownDraft(this.ports, person.id);
+  }
+
+  @Put('draft')
+  @HttpCode(204)
+  @ForSignedIn()
+  @Says(
+    'Keeps what the person has begun to type at the intake until the ticket is open or the person signs out; null forgets it.',
+  )
+  keepDraft(@Body() { draft }: OwnDraftDto, @CurrentPerson() person: PersonRow): Promise<void> {
+    return keepDraft(this.ports, person.id, draft);
   }
 
   @Delete()

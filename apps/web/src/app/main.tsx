@@ -12,11 +12,13 @@ import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { queryClient } from '../lib/query-client';
+import { dropIntakeDraft } from '../lib/draft';
 import { dropOldKeys } from '../lib/unanswered';
 import { router } from './router';
 import { theme } from './theme';
 
 dropOldKeys();
+dropIntakeDraft();
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no element #root to draw in');

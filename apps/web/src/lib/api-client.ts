@@ -32,6 +32,22 @@ export function send<M extends Method, const P extends Address<M>>(
   return exchange(method, path, sent);
 }
 
+/** As {@link send}, for what must still go out while the page is left; nobody is there to hear whether it arrived. */
+export function sendLeaving<M extends Method, const P extends Address<M>>(
+  method: M,
+  path: P,
+  ...[sent]: SentArguments<M, P>
+): void {
+  const { body, ...rest }: Loose = sent ?? {};
+  fetch(address(path), {
+    method,
+    keepalive: true,
+    credentials: 'same-origin',
+    headers: headersOf({ body, ...rest }),
+    body: JSON.stringify(body),
+  }).catch(() => undefined);
+}
+
 /** As {@link send}, for a change whose address was put together from an act that is already checked. */
 export function sendAct(base: string, act: { method: Method; path: string; body?: unknown }, version?: number) {
   return exchange(act.method, base + act.path, { body: act.body, version });

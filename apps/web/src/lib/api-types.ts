@@ -1408,6 +1408,24 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/session/draft": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the person has begun to type at the intake; null where nothing, or nothing for half a day. */
+        get: operations["session-draft"];
+        /** Keeps what the person has begun to type at the intake until the ticket is open or the person signs out; null forgets it. */
+        put: operations["session-keep-draft"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/session/elsewhere": {
         parameters: {
             query?: never;
@@ -3600,6 +3618,48 @@ export interface components {
         };
         /** Format: date-time */
         InstantText: string;
+        IntakeDraft: {
+            ownerId: components["schemas"]["RowId"] | null;
+            ownerName: string;
+            owner: {
+                name: string;
+                /** @default  */
+                phone: string;
+                /** @default  */
+                email: string;
+                /** @default  */
+                address: string;
+                /** @default false */
+                consent: boolean;
+            };
+            unitId: components["schemas"]["RowId"] | null;
+            unitName: string;
+            unit: components["schemas"]["UnitIdentity"];
+            complaint: string;
+            benchId: components["schemas"]["RowId"] | null;
+            promisedOn: components["schemas"]["DayText"] | null;
+        };
+        IntakeDraftInput: {
+            ownerId: components["schemas"]["RowId"] | null;
+            ownerName: string;
+            owner: {
+                name: string;
+                /** @default  */
+                phone: string;
+                /** @default  */
+                email: string;
+                /** @default  */
+                address: string;
+                /** @default false */
+                consent: boolean;
+            };
+            unitId: components["schemas"]["RowId"] | null;
+            unitName: string;
+            unit: components["schemas"]["UnitIdentityInput"];
+            complaint: string;
+            benchId: components["schemas"]["RowId"] | null;
+            promisedOn: components["schemas"]["DayText"] | null;
+        };
         Invited: {
             person: components["schemas"]["PersonView"];
             link: string;
@@ -3882,6 +3942,12 @@ export interface components {
         OrderList: {
             lines: components["schemas"]["OrderLine"][];
             open: components["schemas"]["ShelfOrder"][];
+        };
+        OwnIntakeDraft: {
+            draft: components["schemas"]["IntakeDraft"] | null;
+        };
+        OwnIntakeDraftInput: {
+            draft: components["schemas"]["IntakeDraftInput"] | null;
         };
         OwnReadingInput: {
             reading: components["schemas"]["ReadingInput"] | null;
@@ -5134,6 +5200,18 @@ export interface components {
                 [key: string]: unknown;
             };
             serial: string;
+        };
+        UnitIdentity: {
+            lineCode: string | null;
+            modelNumber: string | null;
+            serial: string | null;
+            serialAbsent: string | null;
+            /** @default {} */
+            options: {
+                [key: string]: boolean;
+            };
+            /** @default  */
+            plate: string;
         };
         UnitIdentityInput: {
             lineCode: string | null;
@@ -7862,6 +7940,59 @@ export interface operations {
                     "application/json": components["schemas"]["DemoPeople"];
                 };
             };
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-draft": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What the person has begun to type at the intake; null where nothing, or nothing for half a day. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnIntakeDraft"];
+                };
+            };
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            429: components["responses"]["Refused429"];
+            503: components["responses"]["Refused503"];
+        };
+    };
+    "session-keep-draft": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OwnIntakeDraftInput"];
+            };
+        };
+        responses: {
+            /** @description Keeps what the person has begun to type at the intake until the ticket is open or the person signs out; null forgets it. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Refused400"];
+            401: components["responses"]["Refused401"];
+            403: components["responses"]["Refused403"];
+            409: components["responses"]["Refused409"];
+            413: components["responses"]["Refused413"];
             429: components["responses"]["Refused429"];
             503: components["responses"]["Refused503"];
         };

@@ -16,12 +16,17 @@ export function forgetDraft(key: string): void {
   localStorage.removeItem(PREFIX + key);
 }
 
+/** What is begun at the intake was once kept here, with the owner's name; the server keeps it now. */
+export function dropIntakeDraft(): void {
+  forgetDraft('intake');
+}
+
 /** Whose drafts lie on the device. */
 const OWNER = 'revright.drafts-of';
 
 /**
- * Who is at the page from now on; null when somebody has signed out. Drafts are of the one who typed them and can name an
- * owner, so they go with that person. A sign-in that has merely run out leaves them for the same person's next.
+ * Who is at the page from now on; null when somebody has signed out. Drafts are of the one who typed them, so they go with
+ * that person. None is about an owner: what is kept in a browser may lie open to whoever sits down at it. A sign-in that has merely run out leaves them for the same person's next.
  */
 export function draftsAreOf(personId: number | null): void {
   if (String(personId) !== localStorage.getItem(OWNER))

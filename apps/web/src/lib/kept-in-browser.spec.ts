@@ -1,4 +1,4 @@
-import { draftsAreOf } from './draft';
+import { draftsAreOf, dropIntakeDraft } from './draft';
 import { fingerprint } from './fingerprint';
 import { answered, keyFor } from './unanswered';
 
@@ -42,10 +42,10 @@ describe('a change whose answer never came', () => {
 });
 
 describe('drafts', () => {
-  const draft = () => localStorage.getItem('revright.draft.intake');
+  const draft = () => localStorage.getItem('revright.draft.bulletin');
   beforeEach(() => {
     draftsAreOf(3);
-    localStorage.setItem('revright.draft.intake', '{"name":"Ole Brand"}');
+    localStorage.setItem('revright.draft.bulletin', '{"title":"Pins of the new kind"}');
     localStorage.setItem('revright.hotkeys', 'off');
   });
 
@@ -61,7 +61,14 @@ describe('drafts', () => {
     draftsAreOf(person);
     expect(draft()).toBeNull();
     expect(localStorage.getItem('revright.hotkeys')).toBe('off');
+    expect(kept().join()).not.toContain('Pins');
+  });
+
+  it('of the intake, which name an owner, are cleared away: the server keeps them now', () => {
+    localStorage.setItem('revright.draft.intake', '{"name":"Ole Brand"}');
+    dropIntakeDraft();
     expect(kept().join()).not.toContain('Ole');
+    expect(draft()).not.toBeNull();
   });
 
   it('of a person are not found by the one before, who comes back', () => {

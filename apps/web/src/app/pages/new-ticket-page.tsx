@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { NewTicketForm } from '../../features/new-ticket/new-ticket-form';
+import { intakeDraftQuery } from '../../features/new-ticket/use-intake-draft';
 import { unitQuery } from '../../features/unit/unit-query';
 
 const route = getRouteApi('/new-ticket');
@@ -10,6 +11,8 @@ const route = getRouteApi('/new-ticket');
 export function NewTicketPage() {
   const { unit: unitId } = route.useSearch();
   const { data } = useQuery({ ...unitQuery(unitId ?? 0), enabled: unitId !== undefined });
+  // Whoever cannot be told what was begun begins anew.
+  const begun = useQuery(intakeDraftQuery);
   const known = useMemo(() => {
     if (!data) return null;
     const { unit } = data;
@@ -19,7 +22,7 @@ export function NewTicketPage() {
   return (
     <>
       <h1>Take a unit in</h1>
-      <NewTicketForm known={known} />
+      {begun.isPending ? null : <NewTicketForm known={known} begun={begun.data?.draft ?? null} />}
     </>
   );
 }

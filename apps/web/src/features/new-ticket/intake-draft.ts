@@ -1,17 +1,4 @@
-import type { NewOwner, OpenTicket, UnitIdentity } from '../../../../../libs/contracts';
-
-/** What is being taken in, as far as it is written down. */
-export interface IntakeDraft {
-  ownerId: number | null;
-  ownerName: string;
-  owner: NewOwner;
-  unitId: number | null;
-  unitName: string;
-  unit: UnitIdentity;
-  complaint: string;
-  benchId: number | null;
-  promisedOn: string | null;
-}
+import type { IntakeDraft, OpenTicket, UnitIdentity } from '../../../../../libs/contracts';
 
 export const EMPTY_UNIT: UnitIdentity = {
   lineCode: null,

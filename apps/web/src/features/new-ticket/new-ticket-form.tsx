@@ -3,26 +3,32 @@ import { useMutation, useQuery } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { useEffect, useRef, type FormEvent } from 'react';
 import { DayField } from '../../components/day-field';
-import { ticketView, type TicketView } from '../../../../../libs/contracts';
+import { ticketView, type IntakeDraft, type TicketView } from '../../../../../libs/contracts';
 import { ActProblem } from '../../components/act-problem';
 import { request } from '../../lib/api-client';
 import { benchesQuery, linesQuery } from '../../lib/catalogue-queries';
-import { useDraft } from '../../lib/draft';
 import { enterMovesOn } from '../../lib/enter-moves-on';
-import { EMPTY_INTAKE, stillNeeded, ticketFrom, type IntakeDraft } from './intake-draft';
+import { EMPTY_INTAKE, stillNeeded, ticketFrom } from './intake-draft';
 import { OwnerStep } from './owner-step';
 import { UnitStep } from './unit-step';
+import { useIntakeDraft } from './use-intake-draft';
 import classes from './new-ticket.module.css';
 
 /** Where one goes once the ticket is open. */
 type Next = '/tickets/$id' | '/tickets/$id/tag';
 
+interface NewTicketFormProps {
+  known: Partial<IntakeDraft> | null;
+  /** what was begun before a reload */
+  begun: IntakeDraft | null;
+}
+
 /**
  * Takes a unit in: owner, unit, complaint, bench and promised day. What is written survives a reload; a unit that is
  * known already begins anew with its owner.
  */
-export function NewTicketForm({ known }: { known: Partial<IntakeDraft> | null }) {
-  const [draft, setDraft, forget] = useDraft<IntakeDraft>('intake', EMPTY_INTAKE);
+export function NewTicketForm({ known, begun }: NewTicketFormProps) {
+  const [draft, setDraft, forget] = useIntakeDraft(begun);
   const lines = useQuery(linesQuery);
   // Once: the unit is read again while the form is open, and what is typed by then must stay.
   const begunWith = useRef<number | null | undefined>(undefined);

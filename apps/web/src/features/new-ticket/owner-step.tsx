@@ -1,7 +1,6 @@
 import { Button, Checkbox, TextInput } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import type { NewOwner } from '../../../../../libs/contracts';
-import type { IntakeDraft } from './intake-draft';
+import type { IntakeDraft, NewOwner } from '../../../../../libs/contracts';
 import { EMPTY_UNIT } from './intake-draft';
 import { ownersQuery } from '../../lib/owners-query';
 import classes from './new-ticket.module.css';

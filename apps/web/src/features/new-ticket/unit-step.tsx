@@ -1,8 +1,7 @@
 import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import type { LineSummary, UnitRow } from '../../../../../libs/contracts';
+import type { IntakeDraft, LineSummary, UnitRow } from '../../../../../libs/contracts';
 import { UnitIdentityFields } from '../../components/unit-identity-fields';
-import type { IntakeDraft } from './intake-draft';
 import { ownerUnitsQuery } from './owner-queries';
 import classes from './new-ticket.module.css';
 
