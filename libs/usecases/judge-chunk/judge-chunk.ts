@@ -1,4 +1,10 @@
-import { judgeInstall, lookBackFrom, planConsequences, type JudgedInstall } from '../judge-installs';
+import {
+  judgeInstall,
+  lookBackFrom,
+  planConsequences,
+  type ConsequencePlan,
+  type JudgedInstall,
+} from '../judge-installs';
 import type { Day } from '../../day';
 import type { InstallScans } from '../ports/install-scan';
 import type { AppliedCounts, HeldInstall, InstallChoice } from '../ports/install-store';
@@ -67,11 +73,13 @@ interface Papers {
   readonly windowFrom: Day;
 }
 
-/** Installs to be judged with reasons, whose units are locked; and how many were looked at in all, where that is known. */
+/** Installs to be judged with reasons; and how many were looked at in all, where that is known. */
 interface Chosen {
   readonly judged: number | null;
-  readonly unitIds: readonly number[];
   readonly choice: InstallChoice;
+  readonly unitIds: readonly number[];
+  /** Their units are locked. */
+  readonly locked: boolean;
 }
 
 const NOTHING = { judged: 0, changed: 0, flagsRaised: 0, flagsCleared: 0, callbacksOpened: 0, callbacksClosed: 0 };
@@ -79,8 +87,9 @@ const NOTHING = { judged: 0, changed: 0, flagsRaised: 0, flagsCleared: 0, callba
 /**
  * Whole units where their build days are worked out again; otherwise what is left of a scan once everything that is good
  * and stays so has been sifted out by numbers. The scan takes no lock: whoever changes a unit meanwhile judges it himself,
- * by the same rulebook, which this transaction holds still. Where more is left than one transaction should write, the
- * chunk is cut: this one keeps its first units, and the rest become chunks of their own.
+ * by the same rulebook, which this transaction holds still. Nor does what is left, as long as every verdict is likely to
+ * stand. Where more is left than one transaction should write, the chunk is cut: this one keeps its first units, and the
+ * rest become chunks of their own.
  */
 async function choose(
   tx: Tables,
@@ -92,7 +101,7 @@ async function choose(
   if (scope.recompute) {
     const { fromUnit, toUnit } = chunk;
     const unitIds = await recomputeUnits(tx, rulebook.today, scope.recompute, { fromUnit, toUnit });
-    return { judged: null, unitIds, choice: { unitIds } };
+    return { judged: null, choice: { unitIds }, unitIds, locked: true };
   }
   const lookBackFrom = scope.ignoresLookBack ? null : windowFrom;
   const { judged, places, ends } = await scans.scan({ ...chunk, scope, lookBackFrom }, async (scan) => {
@@ -102,25 +111,45 @@ async function choose(
     return { judged: countUpTo(scan, last), places: suspects.filter(({ unitId }) => unitId <= last), ends };
   });
   if (ends.length > 0) await tx.rechecks.cutChunk(chunk, ends);
-  const unitIds = places.length === 0 ? [] : await tx.installs.lockUnits({ places });
-  return { judged, unitIds, choice: { places } };
+  const locked = !places.every(({ stands }) => stands);
+  const unitIds = locked ? await tx.installs.lockUnits({ places }) : [...new Set(places.map(({ unitId }) => unitId))];
+  return { judged, choice: { places }, unitIds, locked };
 }
 
 async function judgeChosen(
   tx: Tables,
   recheck: RecheckRow,
-  { unitIds, choice }: Chosen,
-  { rulebook, windowFrom }: Papers,
+  chosen: Chosen,
+  papers: Papers,
 ): Promise<AppliedCounts & { readonly judged: number }> {
-  if (unitIds.length === 0) return NOTHING;
+  if (chosen.unitIds.length === 0) return NOTHING;
+  const plan = await planFor(tx, recheck, chosen, papers);
+  if (!chosen.locked) {
+    if (isNothing(plan)) return { ...NOTHING, judged: plan.judged };
+    const unitIds = await tx.installs.lockUnits(chosen.choice);
+    return judgeChosen(tx, recheck, { ...chosen, unitIds, locked: true }, papers);
+  }
+  const counts = await tx.installs.apply(plan, { revision: papers.rulebook.revision, recheckId: recheck.id });
+  return { ...counts, judged: plan.judged };
+}
+
+async function planFor(
+  tx: Tables,
+  recheck: RecheckRow,
+  { choice, unitIds }: Chosen,
+  { rulebook, windowFrom }: Papers,
+): Promise<ConsequencePlan> {
   const held = await tx.installs.held(choice);
-  const plan = planConsequences(
+  return planConsequences(
     held.map((install) => judgeHeld(install, rulebook)),
     await tx.installs.consequences(unitIds),
     { today: rulebook.today, lookBackFrom: windowFrom, wholeUnits: false, because: becauseOf(recheck) },
   );
-  const counts = await tx.installs.apply(plan, { revision: rulebook.revision, recheckId: recheck.id });
-  return { ...counts, judged: plan.judged };
+}
+
+/** Nothing in the plan would be written. */
+function isNothing({ judged: _, ...lists }: ConsequencePlan): boolean {
+  return Object.values(lists).every((list: readonly unknown[]) => list.length === 0);
 }
 
 function judgeHeld(install: HeldInstall, rulebook: LoadedRulebook): JudgedInstall {

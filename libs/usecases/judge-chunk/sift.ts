@@ -18,6 +18,12 @@ const [RIGHT, ALLOWED] = [verdicts.indexOf('right'), verdicts.indexOf('allowed')
 const { unit: UNIT, position: POSITION, place: PLACE, part: PART, fittedOn: FITTED_ON, verdict: VERDICT } = SCANNED;
 const [WIDTH, NO_PART] = [SCANNED_COLUMNS, NOT_THERE];
 
+/** An install that is to be judged with its reasons. */
+export interface Suspect extends PlaceOfUnit {
+  /** By numbers its verdict is what it was, so nothing is likely to follow. */
+  readonly stands: boolean;
+}
+
 /** Columns for the rows of one scan after the other: made anew for each, they would have the whole memory looked through. */
 class Room implements InstallColumns {
   readonly slot: Int32Array;
@@ -43,7 +49,7 @@ let room = new Room(0);
  * Judges a scan by numbers alone and answers what is left: what is good and stays as it is, with nothing standing about
  * it, needs no more; everything else is to be judged with its reasons, under lock. In order of unit.
  */
-export async function sift(scan: InstallScan, rulebook: LoadedRulebook, scans: InstallScans): Promise<PlaceOfUnit[]> {
+export async function sift(scan: InstallScan, rulebook: LoadedRulebook, scans: InstallScans): Promise<Suspect[]> {
   const numbers = ScanNumbers.of(rulebook);
   await numbers.learn(scan, scans);
   const { bulk } = rulebook.judge;
@@ -78,18 +84,19 @@ function fill(room: Room, { rows, count, units }: InstallScan, numbers: ScanNumb
 }
 
 /** The rows that are not good, not as they were, or have something standing about them. */
-function left({ rows, count, standing }: InstallScan, codes: Uint8Array): PlaceOfUnit[] {
+function left({ rows, count, standing }: InstallScan, codes: Uint8Array): Suspect[] {
   const standingOf = groupBy(standing, ({ unitId }) => unitId);
-  const suspects: PlaceOfUnit[] = [];
+  const suspects: Suspect[] = [];
   let lastUnit = NO_PART;
   let about: readonly PlaceOfUnit[] | undefined;
   for (let i = 0, at = 0; i < count; i++, at += WIDTH) {
     const unitId = rows[at + UNIT]!;
     if (unitId !== lastUnit) about = standingOf.get((lastUnit = unitId));
     const code = codes[i]!;
-    const settled = (code === RIGHT || code === ALLOWED) && code === rows[at + VERDICT];
+    const stands = code === rows[at + VERDICT];
+    const settled = stands && (code === RIGHT || code === ALLOWED);
     if (settled && about === undefined) continue;
-    const here = { unitId, positionId: rows[at + POSITION]!, place: rows[at + PLACE]! };
+    const here = { unitId, positionId: rows[at + POSITION]!, place: rows[at + PLACE]!, stands };
     if (!settled || about!.some(isAt(here))) suspects.push(here);
   }
   return suspects;
