@@ -1,7 +1,6 @@
 import type { ReasonAdd, ReasonClosing } from '../../usecases';
 import { arrayText } from '../array-text';
 import type { Db } from '../db';
-import { Prisma } from '../generated/client';
 
 /**
  * Opens a callback for each unit that has none open, and puts the reasons on it; answers how many were opened. What several
@@ -58,29 +57,41 @@ export async function withdrawReasons(
   recheckId: number | null,
 ): Promise<number> {
   if (closings.length === 0) return 0;
-  const whys = [...new Set(closings.map(({ why }) => why))];
-  const numbers = new Map(whys.map((why, n) => [why, n + 1]));
-  const rows = Prisma.sql`
-    (SELECT c.id, c.mended, (${whys}::text[])[c.n] AS why
-     FROM unnest(${arrayText(closings.map(({ id }) => id))}::text::int[],
-                 ${arrayText(closings.map(({ mended }) => (mended ? 't' : 'f')))}::text::boolean[],
-                 ${arrayText(closings.map(({ why }) => numbers.get(why)!))}::text::int[]) AS c(id, mended, n)) AS c`;
+  const { whys, numbers } = numbered(closings);
   await db.$executeRaw`
-    UPDATE callback_reason r SET withdrawn_at = now(), withdrawn_why = c.why,
+    UPDATE callback_reason r SET withdrawn_at = now(), withdrawn_why = (${whys}::text[])[c.n],
            recheck_id = COALESCE(${recheckId}::int, r.recheck_id)
-    FROM ${rows}
+    FROM unnest(${arrayText(closings.map(({ id }) => id))}::text::int[],
+                ${arrayText(closings.map(({ why }) => numbers.get(why)!))}::text::int[]) AS c(id, n)
     WHERE r.id = c.id AND r.withdrawn_at IS NULL`;
+  return closeEmptied(db, closings, recheckId);
+}
+
+/** Each callback is told once of each way in which reasons of it ended: mostly they all end in one. */
+async function closeEmptied(db: Db, closings: readonly ReasonClosing[], recheckId: number | null): Promise<number> {
+  const ends = new Map(closings.map((one) => [`${one.callbackId} ${one.mended} ${one.why}`, one]));
+  const column = (valueOf: (one: ReasonClosing) => number | string) => arrayText([...ends.values()].map(valueOf));
+  const { whys, numbers } = numbered(closings);
   return db.$executeRaw`
     UPDATE callback k
     SET state = e.state, closed_at = now(), closed_why = e.why, version = k.version + 1,
         recheck_id = COALESCE(${recheckId}::int, k.recheck_id)
     FROM (
-      SELECT r.callback_id, CASE WHEN bool_and(c.mended) THEN 'settled' ELSE 'withdrawn' END AS state,
-             string_agg(DISTINCT c.why, ' ') AS why
-      FROM ${rows}
-      JOIN callback_reason r ON r.id = c.id
-      GROUP BY r.callback_id
+      SELECT c.callback_id, CASE WHEN bool_and(c.mended) THEN 'settled' ELSE 'withdrawn' END AS state,
+             string_agg(DISTINCT (${whys}::text[])[c.n], ' ') AS why
+      FROM unnest(${column((one) => one.callbackId)}::text::int[], ${column((one) => (one.mended ? 't' : 'f'))}::text::boolean[],
+                  ${column(({ why }) => numbers.get(why)!)}::text::int[]) AS c(callback_id, mended, n)
+      GROUP BY c.callback_id
     ) e
     WHERE k.id = e.callback_id AND k.state = 'open'
       AND NOT EXISTS (SELECT 1 FROM callback_reason l WHERE l.callback_id = k.id AND l.withdrawn_at IS NULL)`;
+}
+
+/** The sentences the closings have in common, numbered from one. */
+function numbered(closings: readonly ReasonClosing[]): {
+  readonly whys: string[];
+  readonly numbers: ReadonlyMap<string, number>;
+} {
+  const whys = [...new Set(closings.map(({ why }) => why))];
+  return { whys, numbers: new Map(whys.map((why, n) => [why, n + 1])) };
 }

@@ -47,6 +47,7 @@ export interface Closing {
 }
 
 export interface ReasonClosing extends Closing {
+  readonly callbackId: number;
   /** The part is gone: the matter is settled. Otherwise the answer changed: the call was not needed after all. */
   readonly mended: boolean;
 }

@@ -107,10 +107,14 @@ function stillHolds(
   return wanted.some((add) => add.source === reason.source);
 }
 
-function closingOf({ id, partId }: StandingReason, install: HeldInstall, { because }: Circumstances): ReasonClosing {
+function closingOf(
+  { id, callbackId, partId }: StandingReason,
+  install: HeldInstall,
+  { because }: Circumstances,
+): ReasonClosing {
   return partId === install.partId
-    ? { id, why: because, mended: false }
-    : { id, why: 'The part was replaced.', mended: true };
+    ? { id, callbackId, why: because, mended: false }
+    : { id, callbackId, why: 'The part was replaced.', mended: true };
 }
 
 function ofEmptyPlaces(reasons: readonly StandingReason[], judged: readonly JudgedInstall[]): readonly ReasonClosing[] {
@@ -120,8 +124,9 @@ function ofEmptyPlaces(reasons: readonly StandingReason[], judged: readonly Judg
   );
   return reasons
     .filter((one) => one.live && !one.withdrawn && !seen.has(placeKey(one)) && !inShop.has(one.unitId))
-    .map(({ id, place }) => ({
+    .map(({ id, callbackId, place }) => ({
       id,
+      callbackId,
       why: place < 0 ? 'The spares were handed back.' : 'The part was taken out.',
       mended: true,
     }));

@@ -174,7 +174,7 @@ describe('what has lost its ground', () => {
     const fine = judged(held({ verdict: 'outdated' }), 'right');
     const standing = { ...NOTHING, reasons: [reason()] };
     expect(planConsequences([fine], standing, recheck).reasonsWithdrawn).toEqual([
-      { id: 90, why: 'Bulletin SB-1 was published.', mended: false },
+      { id: 90, callbackId: 40, why: 'Bulletin SB-1 was published.', mended: false },
     ]);
     const inShop = judged(held({ verdict: 'outdated', openTicketId: 30 }), 'right');
     expect(planConsequences([inShop], { ...NOTHING, flags: [flag()] }, recheck).flagsCleared).toHaveLength(1);
@@ -184,11 +184,11 @@ describe('what has lost its ground', () => {
     const replaced = judged(held({ partId: 6, verdict: null }), 'right');
     const standing = { ...NOTHING, reasons: [reason()], flags: [flag({ id: 81, positionId: 2 })] };
     expect(planConsequences([replaced], standing, wholeUnit)).toMatchObject({
-      reasonsWithdrawn: [{ id: 90, why: 'The part was replaced.', mended: true }],
+      reasonsWithdrawn: [{ id: 90, callbackId: 40, why: 'The part was replaced.', mended: true }],
       flagsCleared: [{ id: 81, why: 'The part was taken out.' }],
     });
     expect(planConsequences([], { ...NOTHING, reasons: [reason()] }, wholeUnit).reasonsWithdrawn).toMatchObject([
-      { id: 90, mended: true },
+      { id: 90, callbackId: 40, mended: true },
     ]);
   });
 
