@@ -7,10 +7,10 @@ export async function beginLoading(db: Db): Promise<void> {
            set_config('revright.sight', 'all', true)`;
 }
 
-/** Adds the one row that stands for everything loaded. */
+/** Adds the one row that stands for everything loaded, and says how many rows of the trail were loaded with it. */
 export async function endLoading(db: Db, what: string): Promise<void> {
   await db.$executeRaw`
     SELECT audit_append('loaded', 'shop', ${what}, NULL, jsonb_build_object(
       'units', (SELECT count(*) FROM unit), 'tickets', (SELECT count(*) FROM ticket),
-      'people', (SELECT count(*) FROM person), 'rules', (SELECT count(*) FROM fit_rule)))`;
+      'people', (SELECT count(*) FROM person), 'rules', (SELECT count(*) FROM fit_rule), 'trail', (SELECT count(*) FROM audit_entry)))`;
 }

@@ -3,7 +3,7 @@ import { KEPT_BULLETIN, makeDemoShop } from '../../demo';
 import { countKeptUnits } from '../../demo/testing/kept-units';
 import { withDatabase } from '../../testing';
 import { judgeChunk, planChunks, publishBulletin } from '../../usecases';
-import { openStore, passwords, type OpenStore } from '..';
+import { openStore, passwords, verifyTrail, type OpenStore } from '..';
 import { readDaySet } from '../units/day-set-text';
 import { isEmpty, seedShop } from '.';
 
@@ -88,6 +88,48 @@ describe('seedShop', () => {
     const replaced = `EXISTS (SELECT FROM place_record l WHERE l.ticket_id = f.ticket_id AND l.position_id = f.position_id
       AND l.place = f.place AND l.side = 'left' AND l.part_id <> f.part_id)`;
     expect(await count(`${past} WHERE f.state <> 'cleared' OR NOT ${replaced} OR f.opened_at >= t.closed_at`)).toBe(0);
+  });
+
+  it('tells in the trail how every row came to be what it is, in the order of the story, and names no owner', async () => {
+    const trail = await verifyTrail(db.pool);
+    expect(trail.fault).toBeNull();
+    const [last] = await rows<{ act: string; change: { trail: number } }>(
+      'SELECT act, change FROM audit_entry ORDER BY id DESC LIMIT 1',
+    );
+    expect(last).toMatchObject({ act: 'loaded', change: { trail: trail.rows - 1 } });
+    expect(await count(`(SELECT at < lag(at) OVER (ORDER BY id) AS back FROM audit_entry) e WHERE back`)).toBe(0);
+    for (const noun of [
+      'owner',
+      'unit',
+      'evidence',
+      'ticket',
+      'estimate',
+      'place_record',
+      'pick',
+      'flag',
+      'callback',
+    ]) {
+      // What was written down at first, with every change since, is what stands in the table; a change begins where the one before ended.
+      const told = await rows<{ told: number; whole: number; unlike: number; broken: number }>(`
+        WITH e AS (SELECT id, row_key, act, change FROM audit_entry WHERE noun = '${noun}'),
+        sides AS (SELECT e.id, e.row_key, c.key, CASE e.act WHEN 'insert' THEN c.value ELSE c.value->1 END AS after,
+                         CASE WHEN e.act = 'update' AND jsonb_typeof(c.value) = 'array' THEN c.value->0 END AS before
+                  FROM e, jsonb_each(e.change) c WHERE c.value <> '"not kept here"'),
+        steps AS (SELECT *, lag(after) OVER (PARTITION BY row_key, key ORDER BY id) AS was,
+                         row_number() OVER (PARTITION BY row_key, key ORDER BY id DESC) AS n FROM sides)
+        SELECT (SELECT count(*) FROM e WHERE act = 'insert')::int AS told, (SELECT count(*) FROM "${noun}")::int AS whole,
+               (SELECT count(*) FROM steps s JOIN "${noun}" t ON t.id::text = s.row_key
+                WHERE s.n = 1 AND s.after IS DISTINCT FROM to_jsonb(t)->s.key)::int AS unlike,
+               (SELECT count(*) FROM steps WHERE before IS NOT NULL AND before IS DISTINCT FROM was)::int AS broken`);
+      expect([noun, told[0]!.whole > 0, told[0]!.told - told[0]!.whole, told[0]!.unlike, told[0]!.broken]).toEqual([
+        ...[noun, true, 0, 0, 0],
+      ]);
+    }
+    const text = (await rows<{ text: string }>('SELECT change::text AS text FROM audit_entry'))
+      .map((one) => one.text)
+      .join();
+    for (const { name, phone, email } of shop.owners.slice(0, 200))
+      for (const mark of [name, phone, email]) if (mark !== '') expect(text).not.toContain(mark);
   });
 
   it('calls, once the kept bulletin is published, exactly the units that were counted by hand', async () => {

@@ -9,6 +9,7 @@ import { seedPast } from './seed-past';
 import { seedRulebook } from './seed-rulebook';
 import { seedShelf } from './seed-shelf';
 import { seedTickets } from './seed-tickets';
+import { seedTrail } from './seed-trail';
 import { seedUnits } from './seed-units';
 import { seedVerdicts } from './seed-verdicts';
 
@@ -37,6 +38,7 @@ export async function seedShop({ pool }: Pick<OpenStore, 'pool'>, shop: DemoShop
       await seedShelf(db, shop, { house, catalogue });
       await seedVerdicts(db, shop, units.unit);
       await seedPast(db, house.person);
+      await seedTrail(db);
       await endLoading(db, 'the demo shop');
     }, TRANSACTION);
   } finally {
