@@ -44,6 +44,13 @@ export async function beginChunk(db: Db, recheckId: number, n: number): Promise<
   return rows[0]?.begun ?? null;
 }
 
+/** An earlier beginning has not ended well, or has not ended yet. */
+export async function begunBefore(db: Db, recheckId: number, n: number): Promise<boolean> {
+  const rows = await db.$queryRaw<{ before: boolean }[]>`
+    SELECT begun > 0 OR tries > 0 AS before FROM recheck_chunk WHERE recheck_id = ${recheckId}::int AND n = ${n}::int`;
+  return rows[0]?.before ?? false;
+}
+
 /** Takes a beginning back that ended through no fault of the chunk. */
 export async function forgetBeginning(db: Db, recheckId: number, n: number): Promise<void> {
   await db.$executeRaw`

@@ -3,6 +3,7 @@ import type { Db } from '../db';
 import { Prisma } from '../generated/client';
 import {
   beginChunk,
+  begunBefore,
   chunkDone,
   chunkFailed,
   cutChunk,
@@ -35,6 +36,7 @@ export function recheckStore(db: Db, zone: string): RecheckStore {
     },
     plan: (id, scope, cut) => planRecheck(db, id, scope, { ...cut, zone }),
     ring: (id, atOnce) => ringChunks(db, id, atOnce),
+    begunBefore: (id, n) => begunBefore(db, id, n),
     beginChunk: (id, n) => beginChunk(db, id, n),
     forgetBeginning: (id, n) => forgetBeginning(db, id, n),
     takeChunk: (id, n) => takeChunk(db, id, n),

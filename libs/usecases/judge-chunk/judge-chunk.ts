@@ -14,6 +14,7 @@ import { CHUNKS_AT_ONCE } from '../plan-chunks/plan-chunks';
 import { recomputeUnits } from '../recompute-units';
 import { loadRulebook, type LoadedRulebook } from '../rulebook';
 import type { Ports } from '../run';
+import { Company } from './company';
 import { countUpTo, endsOfPieces, MOST_SUSPECTS } from './cut-chunk';
 import { MOST_TRIES, noteFailure, noteNoEnd } from './note-failure';
 import { sift } from './sift';
@@ -24,11 +25,17 @@ import { sift } from './sift';
  * try; a database that is away does not, and is thrown. Judging that never comes to an end, because it takes its worker
  * with it or holds it up until the database gives up on it, is known by its beginnings, which are counted beforehand.
  */
-export async function judgeChunk(
-  { store, clock }: Ports,
-  name: ChunkName,
-  mostSuspects = MOST_SUSPECTS,
-): Promise<void> {
+export async function judgeChunk(ports: Ports, name: ChunkName, mostSuspects = MOST_SUSPECTS): Promise<void> {
+  // Judging that holds up its process has the database give up on those beside it too. A chunk that was begun in vain is
+  // judged alone the next time, so that one without fault loses one try by its neighbour, and not all of them.
+  const alone = await ports.store.rechecks.begunBefore(name.recheckId, name.n);
+  await company.join(() => beginAndJudge(ports, name, mostSuspects), { alone });
+}
+
+/** One for the process, as its chunks share its one thread. */
+const company = new Company();
+
+async function beginAndJudge({ store, clock }: Ports, name: ChunkName, mostSuspects: number): Promise<void> {
   const begun = await store.rechecks.beginChunk(name.recheckId, name.n);
   if (begun === null) return;
   if (begun > MOST_TRIES) return noteNoEnd(store, name);

@@ -87,6 +87,8 @@ export interface RecheckStore {
   plan(id: number, scope: RecheckScope, cut: PlanCut): Promise<void>;
   /** Orders bells for waiting chunks that nobody holds, so that at most `atOnce` of the recheck are under way. */
   ring(id: number, atOnce: number): Promise<number>;
+  /** True when the chunk was begun before, and that failed or has not come to an end. */
+  begunBefore(id: number, n: number): Promise<boolean>;
   /**
    * Counts that the chunk is begun, in a transaction of its own; answers how often it was begun without an end, or null
    * when it is done, set aside, or in another's hands.
