@@ -108,6 +108,8 @@ export class WhichPart {
 
   private async rounds(count: number): Promise<Record<Route, LoadAnswer>[]> {
     const rounds: Record<Route, LoadAnswer>[] = [];
+    // The first to ask about a line wait until it is read; what is measured is a shop at work.
+    for (const route of ROUTES) await load(this.asked[route]);
     for (let n = 0; n < count; n++) {
       const round = {} as Record<Route, LoadAnswer>;
       for (const route of ROUTES) {
