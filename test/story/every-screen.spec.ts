@@ -3,6 +3,7 @@ import { withDatabase } from '../../libs/testing';
 import { LOGIN, SmtpShop } from '../mail/smtp-shop';
 import { readCode128 } from '../prints/read-code';
 import { accessibilityFindings, BrowserShop, SIZES } from './browser-shop';
+import { ByKeys } from './by-keys';
 
 const db = withDatabase();
 let shop: BrowserShop;
@@ -98,6 +99,64 @@ describe('every screen, light and dark, on a desk, a tablet and a phone', () => 
     60_000,
   );
 });
+
+describe('the header on a phone', () => {
+  let page: Page;
+  let keys: ByKeys;
+  const menu = () => page.getByRole('button', { name: 'Menu' });
+  const places = () => page.getByRole('navigation', { name: 'Shop' });
+
+  beforeAll(async () => {
+    page = await shop.page('phone');
+    keys = new ByKeys(page);
+    await shop.signIn(page, 'manager');
+  }, 60_000);
+
+  it('is one row, and the rest stands behind a button', async () => {
+    const rows = [page.getByText('Revright', { exact: true }), menu(), page.getByRole('search')];
+    const middles = await Promise.all(rows.map(async (one) => middleOf(await one.boundingBox())));
+    expect(Math.max(...middles) - Math.min(...middles)).toBeLessThan(4);
+    expect(await page.evaluate<number>("document.querySelector('header').offsetHeight")).toBeLessThan(64);
+    expect(await menu().getAttribute('aria-expanded')).toBe('false');
+    expect(await places().isVisible()).toBe(false);
+    expect(await page.getByRole('button', { name: 'Sign out' }).isVisible()).toBe(false);
+  }, 60_000);
+
+  it('opens by a key, in the order it is read, with nothing for axe-core to object to', async () => {
+    await keys.press(menu());
+    await places().waitFor();
+    expect(await menu().getAttribute('aria-expanded')).toBe('true');
+    const order: string[] = [];
+    for (const step of ['Search', 'Benches', 'Board', 'Which part?']) {
+      await page.keyboard.press('Tab');
+      order.push((await keys.at()).includes(step) ? step : await keys.at());
+    }
+    expect(order).toEqual(['Search', 'Benches', 'Board', 'Which part?']);
+    expect(await accessibilityFindings(page)).toEqual([]);
+    expect(await tooWide(page)).toBe(0);
+  }, 60_000);
+
+  it('closes by Escape, and the keys are at its button', async () => {
+    await page.keyboard.press('Escape');
+    await places().waitFor({ state: 'hidden' });
+    await keys.isAt(/^button Menu$/);
+    expect(await menu().getAttribute('aria-expanded')).toBe('false');
+  }, 60_000);
+
+  it('closes on the way to another page, and to the same one', async () => {
+    await menu().click();
+    await keys.press(places().getByRole('link', { name: 'Callbacks' }));
+    await page.getByRole('heading', { name: 'Callbacks' }).waitFor();
+    await keys.isAt(/^main/);
+    expect(await places().isVisible()).toBe(false);
+    await menu().click();
+    await keys.press(places().getByRole('link', { name: 'Callbacks' }));
+    await keys.isAt(/^button Menu$/);
+    expect(await places().isVisible()).toBe(false);
+  }, 60_000);
+});
+
+const middleOf = (box: { y: number; height: number } | null): number => (box ? box.y + box.height / 2 : NaN);
 
 /** What the scripts may weigh on the line until the first page after the door is there, in bytes: a phone in a yard waits for them. */
 const HEAVIEST = 250_000;

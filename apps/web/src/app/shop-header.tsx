@@ -1,4 +1,5 @@
-import { Link } from '@tanstack/react-router';
+import { Link, useLocation } from '@tanstack/react-router';
+import { useRef, useState, type KeyboardEvent } from 'react';
 import type { Me } from '../../../../libs/contracts';
 import { SearchField } from '../features/search/search-field';
 import { PersonMenu } from '../features/session/person-menu';
@@ -19,22 +20,52 @@ const PLACES = [
   { to: '/people', words: 'People', needs: 'manage-people' },
 ] as const;
 
-/** Where one can go, a technician's own bench first, the search field, and who is at the page. */
+/**
+ * The search field, where one can go, a technician's own bench first, and who is at the page. On a phone places and person
+ * are behind a button, so that the page begins after one row.
+ */
 export function ShopHeader({ person }: { person: Me }) {
+  const { pathname } = useLocation();
+  const [open, setOpen] = useState(false);
+  const [seenAt, setSeenAt] = useState(pathname);
+  const button = useRef<HTMLButtonElement>(null);
+  if (seenAt !== pathname) {
+    setSeenAt(pathname);
+    setOpen(false);
+  }
+  // What closes takes the focus away with it unless the button has it; another page takes it on arrival.
+  const close = () => {
+    if (!open) return;
+    setOpen(false);
+    button.current?.focus();
+  };
+  const closeByKey = ({ key }: KeyboardEvent) => (key === 'Escape' ? close() : undefined);
   return (
-    <header className={classes.header}>
+    <header className={classes.header} data-open={open || undefined} onKeyDown={closeByKey}>
       <span className={classes.name}>Revright</span>
-      <nav aria-label="Shop" className={classes.nav}>
+      <button
+        ref={button}
+        type="button"
+        className={classes.menu}
+        aria-expanded={open}
+        aria-controls="places"
+        onClick={() => setOpen(!open)}
+      >
+        Menu
+      </button>
+      <SearchField />
+      <nav id="places" aria-label="Shop" className={classes.nav}>
         {[person.role === 'technician' ? MY_BENCH : BENCHES, ...PLACES]
           .filter(({ needs }) => person.permissions.includes(needs))
           .map(({ to, words }) => (
-            <Link key={to} to={to} className={classes.place} activeOptions={{ includeSearch: false }}>
+            <Link key={to} to={to} className={classes.place} activeOptions={{ includeSearch: false }} onClick={close}>
               {words}
             </Link>
           ))}
       </nav>
-      <SearchField />
-      <PersonMenu person={person} />
+      <div className={classes.person}>
+        <PersonMenu person={person} />
+      </div>
     </header>
   );
 }
