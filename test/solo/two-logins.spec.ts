@@ -45,7 +45,8 @@ describe('the program on its own database', () => {
     const head = /head ([0-9a-f]{64})/.exec(running.stdout)![1]!;
     expect((await fetch(`${await program.address}/api/health`)).status).toBe(200);
     program.child.kill('SIGTERM');
-    await program.ended;
+    const { errors } = await program.ended;
+    expect(errors).toMatch(/The trail of changes ends at row \d+ with [0-9a-f]{64}\./);
     expect(verify(head)).toMatchObject({ status: 0, stderr: '' });
     expect(verify('0'.repeat(64))).toMatchObject({ status: 1 });
   });

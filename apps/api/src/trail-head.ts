@@ -1,5 +1,5 @@
 import { appendFile } from 'node:fs/promises';
-import { Logger } from '@nestjs/common';
+import { pino } from 'pino';
 import type { Config } from '../../../libs/config';
 import { asProgram } from '../../../libs/store';
 import type { Store } from '../../../libs/usecases';
@@ -10,14 +10,24 @@ const A_DAY = 24 * 3_600_000;
  * At the start and then once a day says in the log, and adds to the configured file, where the trail of changes ends.
  * Who can change the database can change the whole chain, but not what has left it. Closing waits for the one under way.
  */
-export function keepTrailHead({ store, config }: { store: Store; config: Pick<Config, 'auditHeadFile'> }): {
+export function keepTrailHead({
+  store,
+  config,
+}: {
+  store: Store;
+  config: Pick<Config, 'auditHeadFile' | 'logLevel'>;
+}): {
   close(): Promise<void>;
 } {
-  const log = new Logger('trail');
+  // Not by the framework's logger, whose ordinary level is not shown where the configuration says 'info'.
+  const log = pino(
+    { level: config.logLevel, name: 'trail', timestamp: pino.stdTimeFunctions.isoTime },
+    pino.destination({ dest: 2, sync: true }),
+  );
   const say = async (): Promise<void> => {
     const head = await asProgram(() => store.trail.head());
     if (!head) return;
-    log.log(`The trail of changes ends at row ${head.place} with ${head.hash}.`);
+    log.info(`The trail of changes ends at row ${head.place} with ${head.hash}.`);
     const line = `${new Date().toISOString()} ${head.place} ${head.hash}\n`;
     if (config.auditHeadFile !== undefined) await appendFile(config.auditHeadFile, line);
   };
