@@ -87,17 +87,13 @@ export function sayCode(noun: string, column: string, value: string): string {
   return (CODES[`${noun}.${column}`] ?? CODES[column])?.[value] ?? value;
 }
 
-const CHOICES = new Map(
-  Object.values(EVIDENCE_FORMS).flatMap((fields) =>
-    fields.flatMap(({ name, choices }) => (choices ? [[name, new Map(choices)] as const] : [])),
-  ),
-);
-const LABELS = new Map(
-  Object.values(EVIDENCE_FORMS).flatMap((fields) => fields.map(({ name, label }) => [name, label] as const)),
-);
-
-/** A field of a piece of evidence under its label on the form, with a choice in the words it was offered in. */
-export function sayEvidenceField(name: string, value: string): { readonly label?: string; readonly value: string } {
-  const label = LABELS.get(name);
-  return { ...(label ? { label } : {}), value: CHOICES.get(name)?.get(value) ?? value };
+/** A field of a piece of evidence under its label on the form of its kind, with a choice in the words it was offered in. */
+export function sayEvidenceField(
+  kind: unknown,
+  name: string,
+  value: string,
+): { readonly label?: string; readonly value: string } {
+  const field = EVIDENCE_FORMS[String(kind)]?.find((one) => one.name === name);
+  if (!field) return { value };
+  return { label: field.label, value: new Map(field.choices).get(value) ?? value };
 }

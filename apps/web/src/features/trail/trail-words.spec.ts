@@ -57,6 +57,12 @@ describe('an entry of the trail in words', () => {
     ['place_record', { side: 'left' }, 'Looked at', 'as left'],
     ['ticket', { promised_on: '2026-11-20' }, 'Promised on', '20 Nov 2026'],
     ['ticket', { safety_checks: ['at-rest'] }, 'Safety checks', 'All moving parts at rest.'],
+    [
+      'ticket',
+      { labour_lines: [{ kind: 'labour', what: 'Work at the bench', minor: 12800, minutes: 120 }] },
+      'Labour lines',
+      'kind labour, what Work at the bench, amount 128.00, minutes 120',
+    ],
     ['estimate', { tax_basis_points: 1900 }, 'Tax rate', '19 %'],
     ['flag', { reason: { rule: 'R-1', sentence: 'Wrong: 2 fitted.' } }, 'Reason', 'Wrong: 2 fitted.'],
   ])('says what a %s holds in words of the trade: %j', (noun, change, name, value) => {
@@ -103,6 +109,15 @@ describe('an entry of the trail in words', () => {
       { name: 'Engine family code', value: 'NZQVS.2081DA' },
       { name: 'Engine', value: 'Small petrol engine' },
     ]);
+    for (const [kind, name] of [
+      ['printed-date', 'Date as printed'],
+      ['receipt', 'Date on the receipt'],
+      ['part-stamp', 'Date on it'],
+    ])
+      expect(sayChange({ ...said, change: { kind, data: { date: '2020-04' } } })).toContainEqual({
+        name,
+        value: '2020-04',
+      });
   });
 
   it('says days as days, and what became known otherwise', () => {

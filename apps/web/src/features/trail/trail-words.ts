@@ -34,7 +34,7 @@ const SPAN = /\[(-?\d+),(-?\d+)\)/g;
 const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d/;
 const DAY = /^\d{4}-\d\d-\d\d$/;
 /** Sums are kept in the smallest coin, and rates in hundredths of a percent. */
-const MINOR = /(_minor|Minor)$/;
+const MINOR = /(^minor|_minor|Minor)$/;
 const BASIS_POINTS = /_basis_points$/;
 
 /** What was done, in a few words: `Changed the ticket`. */
@@ -81,7 +81,7 @@ function sayEvidence({ data, ...change }: TrailEntry['change']): readonly { name
       .filter(([column, value]) => !UNSAID.test(column) && !isEmpty(value))
       .map(([column, value]) => ({ name: sayName(column), value: sayValue('evidence', column, value) })),
     ...fields.map(([name, value]) => {
-      const said = sayEvidenceField(name, sayValue('evidence', name, value));
+      const said = sayEvidenceField(change['kind'], name, sayValue('evidence', name, value));
       return { name: said.label ?? sayName(name), value: said.value };
     }),
   ];
@@ -191,6 +191,7 @@ const NAMES: Readonly<Record<string, string>> = {
   labour_minutes: 'Minutes of labour',
   detail: 'What the owner is told',
   reserved: 'Pieces reserved',
+  minor: 'Amount',
 };
 
 /** `fitted_on` and `fittedOn` as `Fitted on`; sums without the word for the smallest coin. */
