@@ -46,6 +46,19 @@ describe('the job board', () => {
     return texts();
   }
 
+  it('loses no letter and no tick on a machine that is slow to follow', async () => {
+    await page.goto('/board');
+    await tags().first().waitFor();
+    const slow = await page.context().newCDPSession(page);
+    await slow.send('Emulation.setCPUThrottlingRate', { rate: 20 });
+    const text = page.getByLabel('Owner, unit or tag');
+    await text.pressSequentially('tiller');
+    expect(await text.inputValue()).toBe('tiller');
+    await page.getByLabel('Flagged only').check();
+    await slow.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    await page.waitForURL((url) => url.searchParams.get('q') === 'tiller' && url.searchParams.get('flagged') === 'yes');
+  });
+
   it('shows what is on one bench, of one owner, late, or flagged, and all again', async () => {
     await page.goto('/');
     await tags().first().waitFor();

@@ -5,6 +5,7 @@ import { QueryView } from '../../components/query-view';
 import { BoardFilterBar } from '../../features/board/board-filter-bar';
 import { boardQuery } from '../../features/board/get-board';
 import { StageColumns } from '../../features/board/stage-columns';
+import { useAddressFilter } from '../../lib/use-address-filter';
 
 const route = getRouteApi('/board');
 
@@ -13,19 +14,15 @@ export function BoardPage() {
   const filter = route.useSearch();
   const navigate = route.useNavigate();
   const board = useQuery(boardQuery(filter));
+  const [shown, choose] = useAddressFilter(filter, (search) => navigate({ search, replace: true }));
   return (
     <>
       <h1 className="sr-only">Job board</h1>
       <BoardFilterBar
         benches={board.data?.benches ?? []}
         owners={board.data?.owners ?? []}
-        filter={filter}
-        onFilter={(wanted) =>
-          void navigate({
-            search: wanted,
-            replace: true,
-          })
-        }
+        filter={shown}
+        onFilter={choose}
       />
       <QueryView query={board} what="the board">
         {({ stages }) =>

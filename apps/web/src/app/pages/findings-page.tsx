@@ -4,6 +4,7 @@ import { QueryView } from '../../components/query-view';
 import { FindingsFilter } from '../../features/rulebook/findings-filter';
 import { FindingsList } from '../../features/rulebook/findings-list';
 import { findingsQueryOf } from '../../lib/rulebook-queries';
+import { useAddressFilter } from '../../lib/use-address-filter';
 
 const route = getRouteApi('/rulebook/findings');
 
@@ -12,13 +13,14 @@ export function FindingsPage() {
   const filter = route.useSearch();
   const navigate = route.useNavigate();
   const findings = useQuery(findingsQueryOf(filter));
+  const [shown, choose] = useAddressFilter(filter, (search) => navigate({ search, replace: true }));
   return (
     <>
       <p>
         <Link to="/rulebook">Rulebook</Link>
       </p>
       <h1>What is wrong with the rulebook</h1>
-      <FindingsFilter filter={filter} onFilter={(search) => void navigate({ search, replace: true })} />
+      <FindingsFilter filter={shown} onFilter={choose} />
       <QueryView query={findings} what="the findings">
         {(list) => (
           <>

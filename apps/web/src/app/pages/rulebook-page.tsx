@@ -6,6 +6,7 @@ import { RulebookWays } from '../../features/rulebook/rulebook-ways';
 import { RulesFilter } from '../../features/rulebook/rules-filter';
 import { RulesList } from '../../features/rulebook/rules-list';
 import { rulebookQuery, rulesQueryOf } from '../../lib/rulebook-queries';
+import { useAddressFilter } from '../../lib/use-address-filter';
 
 const route = getRouteApi('/rulebook');
 
@@ -15,6 +16,7 @@ export function RulebookPage() {
   const navigate = route.useNavigate();
   const overview = useQuery(rulebookQuery);
   const rules = useQuery(rulesQueryOf(filter));
+  const [shown, choose] = useAddressFilter(filter, (search) => navigate({ search, replace: true }));
   return (
     <QueryView query={overview} what="the rulebook">
       {({ lines, sources, revision }) => (
@@ -22,7 +24,7 @@ export function RulebookPage() {
           <h1>Rulebook</h1>
           <RulebookWays lines={lines} />
           <h2>Rules</h2>
-          <RulesFilter filter={filter} onFilter={(search) => void navigate({ search, replace: true })} />
+          <RulesFilter filter={shown} onFilter={choose} />
           <QueryView query={rules} what="the rules">
             {(list) => <RulesList list={list} />}
           </QueryView>
