@@ -1,8 +1,8 @@
 import { appendFile } from 'node:fs/promises';
-import { pino } from 'pino';
 import type { Config } from '../../../libs/config';
 import { asProgram } from '../../../libs/store';
 import type { Store } from '../../../libs/usecases';
+import { jsonLog } from './json-log';
 
 const A_DAY = 24 * 3_600_000;
 
@@ -20,10 +20,7 @@ export function keepTrailHead({
   close(): Promise<void>;
 } {
   // Not by the framework's logger, whose ordinary level is not shown where the configuration says 'info'.
-  const log = pino(
-    { level: config.logLevel, name: 'trail', timestamp: pino.stdTimeFunctions.isoTime },
-    pino.destination({ dest: 2, sync: true }),
-  );
+  const log = jsonLog(config, { name: 'trail' });
   const say = async (): Promise<void> => {
     const head = await asProgram(() => store.trail.head());
     if (!head) return;

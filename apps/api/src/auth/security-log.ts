@@ -1,6 +1,7 @@
-import { pino, type DestinationStream } from 'pino';
+import type { DestinationStream } from 'pino';
 import type { Config } from '../../../../libs/config';
 import { currentRequestId } from '../http/request-id';
+import { jsonLog } from '../json-log';
 
 /** Something that matters to who watches over the shop. Nothing a person typed stands in it but an address. */
 export interface SecurityEvent {
@@ -28,21 +29,11 @@ export interface SecurityLog {
 }
 
 /** One JSON object a line, whatever it holds, on standard error. */
-export function securityLog({ logLevel }: Pick<Config, 'logLevel'>, to?: DestinationStream): SecurityLog {
-  const log = pino(
-    {
-      level: logLevel,
-      name: 'security',
-      timestamp: pino.stdTimeFunctions.isoTime,
-      mixin: () => ({ requestId: currentRequestId() }),
-    },
-    to ?? toError(),
-  );
+export function securityLog(config: Pick<Config, 'logLevel'>, to?: DestinationStream): SecurityLog {
+  const log = jsonLog(config, { name: 'security', mixin: () => ({ requestId: currentRequestId() }), to });
   return {
     note: (event) => (USUAL.has(event.act) ? log.info(event) : log.warn(event)),
   };
 }
 
 const USUAL: ReadonlySet<SecurityEvent['act']> = new Set(['signed-in', 'signed-out', 'token-used']);
-
-const toError = (): DestinationStream => pino.destination({ dest: 2, sync: true });

@@ -8,6 +8,7 @@ import { SpanChoice } from '../../features/figures/span-choice';
 import { ByBench, ByPart, TimeInStage } from '../../features/figures/ticket-figures';
 import { saySpanText } from '../../lib/say';
 import { useMay } from '../../lib/session';
+import { useAddressFilter } from '../../lib/use-address-filter';
 
 const route = getRouteApi('/figures');
 
@@ -15,6 +16,7 @@ const route = getRouteApi('/figures');
 export function FiguresPage() {
   const span = route.useSearch();
   const navigate = route.useNavigate();
+  const [chosen, choose] = useAddressFilter(span, (search) => navigate({ search, replace: true }));
   const mayLook = useMay('see-figures');
   const figures = useQuery({ ...figuresQuery(span), enabled: mayLook });
   if (!mayLook) return <p>The figures are for the counter, a manager or an administrator.</p>;
@@ -24,10 +26,7 @@ export function FiguresPage() {
       <QueryView query={figures} what="the figures">
         {(data) => (
           <>
-            <SpanChoice
-              shown={{ from: span.from ?? data.from, to: span.to ?? data.to }}
-              onSpan={(search) => void navigate({ search, replace: true })}
-            />
+            <SpanChoice shown={{ from: chosen.from ?? data.from, to: chosen.to ?? data.to }} onSpan={choose} />
             {figures.isError ? (
               <FailedView what="the figures of these days" error={figures.error} retry={() => void figures.refetch()} />
             ) : null}

@@ -9,6 +9,7 @@ import { WallTable } from '../../components/wall-table';
 import { DaysChosen } from '../../features/rulebook/days-chosen';
 import { sayDayText } from '../../lib/say';
 import { wallChartQuery } from '../../lib/rulebook-queries';
+import { useAddressFilter } from '../../lib/use-address-filter';
 import classes from './wall-chart-page.module.css';
 
 const route = getRouteApi('/wall-chart/$line');
@@ -18,6 +19,7 @@ export function WallChartPage() {
   const { line } = route.useParams();
   const days = route.useSearch();
   const navigate = route.useNavigate();
+  const [chosen, choose] = useAddressFilter(days, (search) => navigate({ search, replace: true }));
   const chart = useQuery(wallChartQuery(line, days));
   return (
     <QueryView query={chart} what="the wall chart">
@@ -30,7 +32,7 @@ export function WallChartPage() {
           </p>
           <h1>{`${found.line.maker} ${found.line.name}`}</h1>
           <div className={`${classes.days} no-print`}>
-            <DaysChosen days={days} onDays={(search) => void navigate({ search, replace: true })} />
+            <DaysChosen days={chosen} onDays={choose} />
             <Button variant="filled" onClick={() => window.print()}>
               Print the chart
             </Button>

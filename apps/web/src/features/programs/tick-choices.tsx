@@ -32,7 +32,7 @@ export function TickChoices<T extends string>({
             description={
               <>
                 {says ? `${says(choice)}. ` : null}
-                <span className="num">{choice}</span>
+                <span className={`num ${classes.code}`}>{choice}</span>
               </>
             }
           />
