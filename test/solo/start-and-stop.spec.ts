@@ -30,6 +30,16 @@ const stop = (program: Program, signal: NodeJS.Signals): Program['ended'] => {
   return program.ended;
 };
 
+/** How a program ended, and what it wrote to standard error beside the end of the trail, which each start says there. */
+async function quietly(ended: Program['ended']): Promise<{ code: number | null; complaints: string[] }> {
+  const { code, errors } = await ended;
+  const lines = errors.split('\n').filter(Boolean);
+  return {
+    code,
+    complaints: lines.filter((line) => !/"name":"trail","msg":"The trail of changes ends at row /.test(line)),
+  };
+}
+
 describe('starting and stopping', () => {
   it('keeps the data between two starts, and Ctrl-C or SIGTERM ends everything with code 0', async () => {
     const folder = join(folderInRun('data'), 'made', 'at', 'start');
@@ -38,13 +48,13 @@ describe('starting and stopping', () => {
     await askDatabase(folder, 'CREATE TABLE kept AS SELECT 42 AS answer');
     const { pid } = serverOf(folder);
 
-    expect(await stop(first, 'SIGINT')).toMatchObject({ code: 0, errors: '' });
+    expect(await quietly(stop(first, 'SIGINT'))).toEqual({ code: 0, complaints: [] });
     expect(isRunning(pid)).toBe(false);
 
     const second = start(folder);
     await second.address;
     expect(await askDatabase(folder, 'SELECT answer FROM kept')).toEqual([{ answer: 42 }]);
-    expect(await stop(second, 'SIGTERM')).toMatchObject({ code: 0, errors: '' });
+    expect(await quietly(stop(second, 'SIGTERM'))).toEqual({ code: 0, complaints: [] });
   });
 
   it('finds the data again after it was killed, and the server it left behind is gone', async () => {
