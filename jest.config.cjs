@@ -5,8 +5,6 @@ const swc = (parser, extra = {}) => [
 
 module.exports = {
   testEnvironment: 'node',
-  // Jest leaves one core free by itself, but specs wait for databases, browsers and clocks more than they compute.
-  maxWorkers: '100%',
   // Databases and Redis start on first demand, so a spec of a pure lib starts none; teardown stops what was started.
   globalSetup: '<rootDir>/libs/testing/global-setup.ts',
   globalTeardown: '<rootDir>/libs/testing/global-teardown.ts',
