@@ -12,6 +12,7 @@ interface Service {
   readonly healthcheck?: { readonly test: readonly string[] };
   readonly secrets?: readonly string[];
   readonly volumes?: readonly string[];
+  readonly ports?: readonly string[];
   readonly profiles?: readonly string[];
   readonly restart?: string;
 }
@@ -62,6 +63,18 @@ describe('docker-compose.yml, by its schema: no machine here has Docker to start
     const lasting = Object.entries(file.services).filter(([, { restart }]) => restart === 'unless-stopped');
     expect(lasting.map(([name]) => name)).toEqual(['postgres', 'redis', 'api', 'worker']);
     for (const [, { healthcheck }] of lasting) expect(healthcheck).toBeDefined();
+  });
+
+  it('opens no port but the page’s, and lets nobody into database or queue without a password', () => {
+    const open = Object.entries(file.services).filter(([, { ports = [] }]) => ports.length > 0);
+    expect(open.map(([name]) => name)).toEqual(['api']);
+    const { postgres, redis } = file.services;
+    expect(redis!.command!.join(' ')).toContain('--requirepass "$$(cat /run/secrets/redis-password)"');
+    expect(redis!.secrets).toEqual(['redis-password']);
+    expect(postgres!.environment).toMatchObject({ POSTGRES_PASSWORD_FILE: '/run/secrets/postgres-password' });
+    expect(postgres!.environment).not.toHaveProperty('POSTGRES_HOST_AUTH_METHOD');
+    for (const { environment = {} } of Object.values(file.services))
+      for (const value of Object.values(environment)) expect(value).not.toMatch(/:\/\/[^@/]*:[^@/]+@/);
   });
 
   it('sets only what the programs read, and starts only what the build makes', () => {
