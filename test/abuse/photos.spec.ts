@@ -230,15 +230,23 @@ describe('34: many slow senders', () => {
       `POST /api/tickets/1/photos HTTP/1.1\r\nhost: ${hostname}\r\ncookie: ${technician.cookie}\r\n` +
       `content-type: multipart/form-data; boundary=x\r\ncontent-length: 1000000\r\n\r\n` +
       `--x\r\ncontent-disposition: form-data; name="photo"; filename="a"\r\n\r\n`;
+    const open = await shop.newTicket('18020034');
     const slow: Socket[] = [];
-    for (let n = 0; n < 1_000; n++) {
+    let ended = 0;
+    const sending = Array.from({ length: 1_000 }, () => {
       const socket = connect(Number(port), hostname);
-      socket.on('error', () => undefined);
-      socket.write(`${head}\xff\xd8`);
+      socket.on('error', () => undefined).on('close', () => ended++);
       slow.push(socket);
-    }
-    await new Promise((resolve) => setTimeout(resolve, 500));
-    expect((await technician.get(`/tickets/${ticket.id}`)).status).toBe(200);
+      return new Promise<void>((resolve) => socket.write(`${head}\xff\xd8`, () => resolve()));
+    });
+    await Promise.all(sending);
+    expect((await technician.get(`/tickets/${open.id}`)).status).toBe(200);
+    expect((await technician.ask('POST', '/look-up', { lineCode: 'SNOW-2' })).status).toBe(200);
+    expect((await (await shop.as('manager')).ask('GET', '/board')).status).toBe(200);
+    ticket = open;
+    expect((await send(await jpeg())).status).toBe(200);
+    // All that while they were there and sent nothing.
+    expect([slow.filter(({ bytesWritten }) => bytesWritten > 0).length, ended]).toEqual([1_000, 0]);
     for (const socket of slow) socket.destroy();
   }, 60_000);
 });

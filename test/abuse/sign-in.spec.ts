@@ -121,6 +121,41 @@ describe('guessing at the sign-in', () => {
     expect(unknown).toEqual(known);
   });
 
+  it('16: nobody’s password takes as long a turn at the hashing as somebody’s', async () => {
+    const known = await passwords.hash(PASSWORD);
+    // What nobody’s is compared with is made once.
+    await passwords.verify(null, 'x');
+    const turnedAway = async (hash: string | null) => {
+      const all = await Promise.allSettled(Array.from({ length: 40 }, () => passwords.verify(hash, 'x')));
+      return all.filter(({ status }) => status === 'rejected').length;
+    };
+    // Two at work and twenty in the queue: as many are turned away as if the name were known.
+    expect([await turnedAway(known), await turnedAway(null)]).toEqual([18, 18]);
+  });
+
+  it('17: a password of a megabyte is refused wherever one is typed, before it is compared or hashed', async () => {
+    const hashed: string[] = [];
+    const its = counting();
+    const api = await anotherApi({ ...its, hash: (password) => (hashed.push(password), passwords.hash(password)) });
+    shop.clock.nowMs += 120_000;
+    const signedIn = await signIn(api, 'technician', PASSWORD, { 'x-forwarded-for': '10.79.0.1' });
+    const cookie = signedIn.headers.get('set-cookie')!.split(';')[0]!;
+    its.compared = 0;
+    const long = 'x'.repeat(1_000_000);
+    for (const [path, body] of [
+      ['/session', { login: 'technician', password: long }],
+      ['/session/link', { token: 'a'.repeat(43), password: long }],
+      ['/session/password', { current: long, next: 'nine blue kettles in a row' }],
+      ['/session/password', { current: PASSWORD, next: long }],
+      ['/session/second-factor', { password: long }],
+    ] as const) {
+      const headers = { 'content-type': 'application/json', cookie };
+      const sent = { method: 'POST', headers, body: JSON.stringify(body) };
+      expect([path, (await fetch(`${api.url}/api${path}`, sent)).status]).toEqual([path, 400]);
+    }
+    expect([its.compared, hashed]).toEqual([0, []]);
+  });
+
   it('19: two hundred sign-ins at once leave the other routes answering, and overload none', async () => {
     shop.clock.nowMs += 120_000;
     let [atOnce, most] = [0, 0];

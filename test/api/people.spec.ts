@@ -127,8 +127,11 @@ describe('a password', () => {
       role: 'counter',
       locationId: 1,
     });
+    // What no database keeps is refused, and neither cut off nor left out.
+    expect((await useLink(tokenOf(body), `${long}\0more`)).status).toBe(400);
     expect((await useLink(tokenOf(body), long)).status).toBe(200);
     expect((await shop.signIn('long', `${long.slice(0, -1)}D`)).status).toBe(401);
+    for (const longer of [`${long}\0`, `${long}\0more`]) expect((await shop.signIn('long', longer)).status).toBe(400);
     expect((await shop.signIn('long', long)).status).toBe(200);
   });
 
@@ -164,12 +167,15 @@ describe('a changed person', () => {
     const promoted = await change(person, { role: 'administrator' });
     expect(promoted.body).toMatchObject({ role: 'administrator', version: person.version + 1 });
     expect((await caller.get('/people')).status).toBe(200);
+    const elsewhere = callerOf(await shop.signIn('mover', GOOD));
+    expect((await elsewhere.get('/people')).status).toBe(200);
     const left = await change(promoted.body, { active: false });
     expect(left.body.active).toBe(false);
-    expect((await caller.get('/session')).status).toBe(401);
-    expect((await shop.signIn('mover', GOOD)).status).toBe(401);
+    // All of them at once, and not one by one as they are used.
     const { rows } = await db.pool.query('SELECT FROM session WHERE person_id = $1', [person.id]);
     expect(rows).toHaveLength(0);
+    for (const one of [caller, elsewhere]) expect((await one.get('/session')).status).toBe(401);
+    expect((await shop.signIn('mover', GOOD)).status).toBe(401);
   });
 
   it('is changed on the version one has seen', async () => {

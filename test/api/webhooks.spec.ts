@@ -141,6 +141,21 @@ describe('the secret of an address', () => {
     expect(JSON.stringify((await administrator.get('/webhooks')).body)).not.toContain('whsec_');
     expect((await administrator.change('POST', '/webhooks/2000000000/secret', 1)).status).toBe(404);
   });
+
+  it('is renewed once by several at the same moment: the one that is answered is the one that signs', async () => {
+    const hook = await added(['flag.raised']);
+    const path = `/webhooks/${hook.webhook.id}`;
+    const answers = await Promise.all(
+      Array.from({ length: 6 }, () => administrator.change<WebhookAdded>('POST', `${path}/secret`, 1)),
+    );
+    const [renewed, ...late] = answers.sort((a, b) => a.status - b.status);
+    expect([renewed!.status, ...late.map(({ status }) => status)]).toEqual([200, 412, 412, 412, 412, 412]);
+    await administrator.ask('POST', `${path}/trial`);
+    await deliver();
+    const { body, headers } = receiver.received[0]!;
+    const signed = new Webhook(renewed!.body.secret).verify(body, headers as Record<string, string>);
+    expect(signed).toMatchObject({ type: 'trial' });
+  });
 });
 
 describe('a trial', () => {

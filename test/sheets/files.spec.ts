@@ -2,6 +2,7 @@ import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { strToU8, unzipSync, zipSync } from 'fflate';
 import iconv from 'iconv-lite';
+import { LARGEST_FILE } from '../../apps/api/src/sheets/take-file';
 import type { Problem, SheetView } from '../../libs/contracts';
 import { writeWorkbook } from '../../libs/sheet-files';
 import { withDatabase } from '../../libs/testing';
@@ -146,10 +147,53 @@ describe('what is no spreadsheet, or means harm, is refused in one sentence and 
     expect(said(await desk.look('parts', `${HEAD}\nHOLM,90-1,${'x'.repeat(40_000)}\n`))).toEqual(['2 Name too-long']);
   }, 60_000);
 
+  /** A form as no browser writes it: its part says what the file is called. */
+  const named = (disposition: string) =>
+    fetch(`${shop.api.url}/api/sheets?kind=parts`, {
+      method: 'POST',
+      headers: { cookie: desk.caller.cookie, 'content-type': 'multipart/form-data; boundary=x' },
+      body: `--x\r\ncontent-disposition: form-data; name="file"; ${disposition}\r\n\r\n${plain('x')}\r\n--x--\r\n`,
+    });
+
   it('31, 33: a file name is a name and never a path or a header', async () => {
     const { body } = await desk.bring('parts', plain('x'), '../../etc/pass\u202ewd.csv');
     expect(body.fileName).toBe('passwd.csv');
+    for (const disposition of [
+      `filename*=UTF-8''parts%0d%0aSet-Cookie:%20revright=x.csv`,
+      `filename="parts\rSet-Cookie: revright=x.csv"`,
+      `filename="..%2f..%2fparts%0d%0aSet-Cookie: revright=x.csv"`,
+    ]) {
+      const answer = await named(disposition);
+      const told = (await answer.json()) as Partial<SheetView>;
+      expect([disposition, answer.headers.get('set-cookie')]).toEqual([disposition, null]);
+      // Broken in two it is no form; else it is one line, whatever it says.
+      if (answer.status !== 400)
+        expect([answer.status, told.fileName]).toEqual([201, expect.stringMatching(/^[^\p{Cc}/\\]+\.csv$/u)]);
+    }
+    const { rows } = await db.pool.query<{ n: number }>(
+      `SELECT count(*)::int AS n FROM sheet WHERE file_name ~ '[[:cntrl:]/]'`,
+    );
+    expect(rows[0]!.n).toBe(0);
   });
+
+  it('33: a file may be as large as is said, and not a byte larger', async () => {
+    const before = await sheetsKept();
+    const head = `--x\r\ncontent-disposition: form-data; name="file"; filename="a.csv"\r\n\r\n`;
+    const end = '\r\n--x--\r\n';
+    const send = (bytes: number) =>
+      fetch(`${shop.api.url}/api/sheets?kind=parts`, {
+        method: 'POST',
+        headers: { cookie: desk.caller.cookie, 'content-type': 'multipart/form-data; boundary=x' },
+        body: Buffer.concat([Buffer.from(head), Buffer.alloc(bytes), Buffer.from(end)]),
+      });
+    // What is let in is looked at, and holds zeros among its letters.
+    for (const [bytes, status] of [
+      [LARGEST_FILE, 400],
+      [LARGEST_FILE + 1, 413],
+    ] as const)
+      expect([bytes, (await send(bytes)).status]).toEqual([bytes, status]);
+    expect(await sheetsKept()).toBe(before);
+  }, 120_000);
 
   it('without a file, with a strange kind, or for who may not', async () => {
     expect((await desk.caller.ask('POST', '/sheets?kind=parts', {})).status).toBe(400);
