@@ -1,10 +1,22 @@
 import { execFileSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
 import { request as ask } from 'node:http';
 import { connect } from 'node:net';
+import { join } from 'node:path';
+import type { OpenApiDocument } from '../../apps/api/src/open-api/document';
 import { repoRoot } from '../../libs/config';
-import type { Problem, TicketView } from '../../libs/contracts';
+import {
+  may,
+  POLICY,
+  ROLES,
+  type CallbackPage,
+  type Permission,
+  type Problem,
+  type TicketView,
+} from '../../libs/contracts';
 import { withDatabase } from '../../libs/testing';
-import { ApiShop } from '../api/api-shop';
+import { ApiShop, Caller, PASSWORD } from '../api/api-shop';
+import { sums as sumsOf } from './sums';
 
 const db = withDatabase();
 let shop: ApiShop;
@@ -40,24 +52,36 @@ function raw({ method = 'POST', path, headers = {}, body = '' }: Raw): Promise<{
   });
 }
 
-/** What asking alone may write: that a sign-in is in use. */
-const OF_ASKING = ['session', 'known_device', 'sign_in_try', '_prisma_migrations'];
+/** A sum of every table, save of what asking alone may write: that a sign-in is in use. */
+const sums = () => sumsOf(db.pool, ['session', 'known_device', 'sign_in_try']);
 
-/** A sum over every row of every table, by table. */
-async function sums(): Promise<Record<string, string>> {
-  const { rows: tables } = await db.pool.query<{ name: string }>(
-    `SELECT relname AS name FROM pg_class
-     WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND NOT relname = ANY ($1) ORDER BY relname`,
-    [OF_ASKING],
-  );
-  const sum = async (name: string) => {
-    const { rows } = await db.pool.query<{ sum: string }>(
-      `SELECT md5(coalesce(string_agg(one, ',' ORDER BY one), '')) AS sum FROM (SELECT to_jsonb(t)::text AS one FROM "${name}" t) r`,
-    );
-    return [name, rows[0]!.sum] as const;
-  };
-  return Object.fromEntries(await Promise.all(tables.map(({ name }) => sum(name))));
+interface Parameter {
+  readonly name: string;
+  readonly in: 'path' | 'query';
+  readonly schema: { readonly enum?: readonly string[] };
 }
+
+/** Every route that is asked by GET, with what it takes in its address, and the cookie of somebody who may ask it. */
+async function readings() {
+  const { body } = await (await shop.as('administrator')).get<OpenApiDocument>('/openapi.json');
+  const found = shop.api.routes.filter(({ method, path }) => method === 'GET' && path !== '/live');
+  return Promise.all(
+    found.map(async ({ path, permission }) => {
+      // What is open to all who are signed in is asked by the manager.
+      const role = ROLES.find((one) => permission! in POLICY && may(one, permission as Permission)) ?? 'manager';
+      const described = body.paths[path.replace(/:(\w+)/g, '{$1}')]!['get'] as { parameters?: readonly Parameter[] };
+      return { path, parameters: described.parameters ?? [], cookie: (await shop.as(role)).cookie };
+    }),
+  );
+}
+
+/** The path with an id that is there in place of each name, or what is given for it. */
+const filled = (path: string, by: Readonly<Record<string, string>> = {}): string =>
+  path.replace(/:(\w+)/g, (_, name: string) => by[name] ?? String(ticket.id));
+
+/** A bulletin as JSON, whole but for the title. */
+const paper = (title: string): string =>
+  `{"publisher":"Holmgard","number":"SB-36","title":${title},"issued":"2026-10-01","received":"2026-10-20","draft":{}}`;
 
 describe('a request that means harm', () => {
   it.each([
@@ -80,7 +104,7 @@ describe('a request that means harm', () => {
     const shut = shop.api.routes.filter(({ permission }) => permission !== 'open');
     expect(shut.length).toBeGreaterThan(100);
     for (const { path } of shut)
-      for (const method of ['HEAD', 'OPTIONS', 'PUT', 'PATCH', 'DELETE']) {
+      for (const method of ['GET', 'HEAD', 'OPTIONS', 'POST', 'PUT', 'PATCH', 'DELETE']) {
         // A few addresses are open by one method and shut by another.
         const open = shop.api.routes.some(
           (one) => one.path === path && one.method === method && one.permission === 'open',
@@ -90,6 +114,40 @@ describe('a request that means harm', () => {
         expect(`${method} ${path}: ${Math.floor(status / 100) === 4}`).toBe(`${method} ${path}: true`);
       }
     expect(await sums()).toEqual(before);
+  }, 120_000);
+
+  it('10: is let no further by HEAD than by GET, whoever asks', async () => {
+    const before = await sums();
+    for (const role of ROLES) {
+      const headers = { cookie: (await shop.as(role)).cookie };
+      for (const { method, path } of shop.api.routes) {
+        if (method !== 'GET' || path === '/live') continue;
+        const [read, headOnly] = [
+          await raw({ method: 'GET', path: filled(path), headers }),
+          await raw({ method: 'HEAD', path: filled(path), headers }),
+        ];
+        expect([role, path, headOnly.status, headOnly.text]).toEqual([role, path, read.status, '']);
+      }
+    }
+    expect(await sums()).toEqual(before);
+  }, 120_000);
+
+  it('10: answers a GET that says it is another method as a GET, on any route, and changes nothing', async () => {
+    const before = await sums();
+    const paths = new Set(shop.api.routes.map((one) => filled(one.path)));
+    paths.delete('/live');
+    for (const asks of [cookie, (await shop.as('administrator')).cookie])
+      for (const path of paths) {
+        const plain = await raw({ method: 'GET', path, headers: { cookie: asks } });
+        for (const method of ['POST', 'PUT', 'PATCH', 'DELETE']) {
+          const said = { 'x-http-method-override': method, 'x-http-method': method, 'x-method-override': method };
+          const headers = { ...said, cookie: asks, 'if-match': `"${ticket.version}"` };
+          const { status } = await raw({ method: 'GET', path: `${path}?_method=${method}`, headers });
+          expect([method, path, status]).toEqual([method, path, plain.status]);
+        }
+      }
+    expect(await sums()).toEqual(before);
+    expect((await raw({ method: 'GET', path: '/session' })).status).toBe(200);
   }, 120_000);
 
   it('10: is not sent back what it sent, cookie and all, by TRACE', async () => {
@@ -129,16 +187,27 @@ describe('a request that means harm', () => {
     expect(saved.body.id).not.toBe(1);
   });
 
+  it('5: changes what its path names, whatever else its body names', async () => {
+    const other = await shop.newTicket('18020005');
+    const counter = await shop.as('counter');
+    const body = { complaint: 'Belt slips', id: other.id, ticketId: other.id, number: other.number };
+    const changed = await counter.change<TicketView>('PATCH', `/tickets/${ticket.id}`, ticket.version, body);
+    expect([changed.status, changed.body.id, changed.body.complaint]).toEqual([200, ticket.id, 'Belt slips']);
+    ticket = changed.body;
+    expect((await counter.get(`/tickets/${other.id}`)).body).toEqual(other);
+  });
+
   it('21: changes nothing by any GET, whatever it names', async () => {
     const before = await sums();
     let answered = 0;
-    for (const { method, path } of shop.api.routes) {
-      if (method !== 'GET' || path === '/live') continue;
-      const { status } = await raw({ method: 'GET', path: path.replace(/:\w+/g, String(ticket.id)) });
+    for (const { path, parameters, cookie: asks } of await readings()) {
+      const kinds = parameters.map(({ name, schema }): [string, string] => [name, schema.enum?.[0] ?? '']);
+      const named = Object.fromEntries(kinds.filter(([, kind]) => kind !== ''));
+      const { status } = await raw({ method: 'GET', path: filled(path, named), headers: { cookie: asks } });
       expect(`${path} ${status < 500}`).toBe(`${path} true`);
       if (status === 200) answered++;
     }
-    expect(answered).toBeGreaterThan(30);
+    expect(answered).toBeGreaterThan(40);
     expect(await sums()).toEqual(before);
   }, 60_000);
 
@@ -167,14 +236,43 @@ describe('a request that means harm', () => {
     ['36: the same inside', '/look-up', '{"lineCode":"SNOW-2","options":{"__proto__":{"struck":true}}}'],
     ['36: a list where text belongs', '/look-up', '{"lineCode":["SNOW-2"]}'],
     ['36: a number too large to be one', '/look-up', '{"lineCode":1e309}'],
-    ['36: a lone half of a character', '/look-up', '{"lineCode":"\\ud800"}'],
-    ['36: a character that cannot be kept', '/look-up', '{"lineCode":"a\\u0000"}'],
+    ['36: a lone half of a character', '/bulletins', paper('"\\ud800"')],
+    ['36: a character that cannot be kept', '/bulletins', paper('"a\\u0000"')],
+    ['36: a list where any text does', '/bulletins', paper('["a"]')],
+    ['36: a number where any text does', '/bulletins', paper('1e309')],
     ['37: ten thousand levels', '/look-up', '['.repeat(10_000) + ']'.repeat(10_000)],
     ['23: quotes of SQL', '/look-up', `{"lineCode":"x'; DROP TABLE ticket; --"}`],
   ])('%s is refused with a 4xx and breaks nothing', async (_, path, body) => {
     const { status } = await raw({ path, body });
     expect(Math.floor(status / 100)).toBe(4);
     expect('struck' in {}).toBe(false);
+    expect((await raw({ method: 'GET', path: '/session' })).status).toBe(200);
+  });
+
+  it('36: is refused when a word of its address cannot be kept, on any route', async () => {
+    for (const { path, parameters, cookie: asks } of await readings())
+      for (const { name, in: where } of parameters)
+        for (const word of ['%00', 'a%00b']) {
+          const at = where === 'path' ? filled(path, { [name]: word }) : `${filled(path)}?${name}=${word}`;
+          const { status } = await raw({ method: 'GET', path: at, headers: { cookie: asks } });
+          expect([at, status === 400 || status === 404]).toEqual([at, true]);
+        }
+  });
+
+  it('23: keeps quotes of SQL as the words they are', async () => {
+    const words = `x'; DROP TABLE ticket; -- "$1" \\' %s`;
+    const saved = await raw({ path: '/bulletins', body: paper(JSON.stringify(words)) });
+    expect([saved.status, (JSON.parse(saved.text) as { title: string }).title]).toEqual([201, words]);
+    expect((await raw({ method: 'GET', path: `/tickets/${ticket.id}` })).status).toBe(200);
+  });
+
+  it('37: is refused ten thousand levels deep where it may hold lists and objects, with a key or without', async () => {
+    const deep = `${'{"a":['.repeat(5_000)}1${']}'.repeat(5_000)}`;
+    const paper =
+      '"publisher":"Holmgard","number":"SB-37","title":"Deep","issued":"2026-10-01","received":"2026-10-20"';
+    const body = `{${paper},"draft":{"opens":[{"key":"DEEP","more":${deep}}],"ends":[]}}`;
+    for (const headers of [{}, { 'idempotency-key': 'deep' }] as Record<string, string>[])
+      expect((await raw({ path: '/bulletins', headers, body })).status).toBe(400);
     expect((await raw({ method: 'GET', path: '/session' })).status).toBe(200);
   });
 
@@ -213,17 +311,34 @@ describe('a request that means harm', () => {
   });
 
   it('24: is answered in good time when its search is full of wildcards', async () => {
-    for (const q of ['%'.repeat(100), '_'.repeat(100), '\\%_'.repeat(30)]) {
-      const { status, text } = await raw({ method: 'GET', path: `/search?q=${encodeURIComponent(q)}` });
-      expect([status, text]).toEqual([200, '[]']);
+    const searched = (await readings()).flatMap(({ path, parameters, cookie: asks }) =>
+      parameters
+        .filter(({ name, in: where }) => where === 'query' && ['q', 'text'].includes(name))
+        .map(({ name }) => (q: string) => {
+          const query = `?${name}=${encodeURIComponent(q)}`;
+          return raw({ method: 'GET', path: `${filled(path)}${query}`, headers: { cookie: asks } });
+        }),
+    );
+    expect(searched.length).toBeGreaterThan(5);
+    for (const search of searched) {
+      // What nothing is called finds nothing; and so do signs that stand for everything.
+      const nothing = await search('zqzqzqzq');
+      expect(nothing.status).toBe(200);
+      for (const q of ['%', '_', '%'.repeat(100), '_'.repeat(100), '\\%_'.repeat(30)])
+        expect(await search(q)).toEqual(nothing);
+      expect((await search('x'.repeat(10_000))).status).toBe(400);
     }
-    expect((await raw({ method: 'GET', path: `/search?q=${'x'.repeat(10_000)}` })).status).toBe(400);
   });
 
   it('42: has no page that is not one', async () => {
     const ofTrail = `/units/${ticket.unit.id}/trail`;
+    const paged = (await readings()).filter(({ parameters }) => parameters.some(({ name }) => name === 'after'));
+    expect(paged.map(({ path }) => path).sort()).toEqual(['/callbacks', '/shelf', '/units/:id/trail']);
     for (const [path, pages] of [
-      ['/callbacks', ['-1', '9.9', '1.99999999999', "1.1' OR 1=1", '9'.repeat(400)]],
+      [
+        '/callbacks',
+        ['-1', '9.9', '1.99999999999', "1.1' OR 1=1", '9'.repeat(400), '0.2026-02-30.1', '0.2026-01-01.9999999999'],
+      ],
       ['/shelf', ['-1', '1e99', '1.5', 'x', '9'.repeat(400)]],
       [ofTrail, ['-1', 'x', '1.-1', "1.1' OR 1=1", '9'.repeat(400)]],
     ] as const)
@@ -231,6 +346,27 @@ describe('a request that means harm', () => {
         const { status } = await raw({ method: 'GET', path: `${path}?after=${encodeURIComponent(after)}` });
         expect([path, after, status]).toEqual([path, after, 400]);
       }
+  });
+
+  it('42: is shown nothing of another location by a page that begins where somebody else’s does', async () => {
+    await db.pool.query(
+      `INSERT INTO person (login, name, role, location_id, password_hash)
+       SELECT 'far', 'Far', 'counter', 2, password_hash FROM person WHERE login = 'manager'`,
+    );
+    const signedIn = await shop.signIn('far', PASSWORD);
+    const far = new Caller(shop.api.url, signedIn.headers.get('set-cookie')!.split(';')[0]!);
+    const others = [ticket, await shop.newTicket('18020042')];
+    const calls: number[] = [];
+    for (const { unit } of others) {
+      const made = await db.pool.query<{ id: number }>(
+        'INSERT INTO callback (unit_id, owner_id) VALUES ($1, $2) RETURNING id',
+        [unit.id, unit.owner.id],
+      );
+      calls.push(made.rows[0]!.id);
+    }
+    const shown = async (caller: Caller) =>
+      (await caller.get<CallbackPage>(`/callbacks?after=0.0001-01-01.${calls[0]}`)).body.items.map(({ id }) => id);
+    expect([await shown(await shop.as('counter')), await shown(far)]).toEqual([[calls[1]], []]);
   });
 
   it('44: is told no stack, no query and no version of anything when it fails', async () => {
@@ -253,6 +389,8 @@ describe('a request that means harm', () => {
       expect([path, answer.status]).toEqual([path, status]);
       expect(told).not.toMatch(/fastify|nest|node_modules|x-powered-by|"server"|prisma|SELECT|\.ts:|\.js:|at \w+ \(/i);
     }
+    for (const path of ['/metrics', '/openapi.json', '/reader'])
+      expect([path, (await raw({ method: 'GET', path })).status]).toEqual([path, 403]);
     for (const path of ['/docs', '/queues', '/.git/config', '/..%2f.git%2fconfig'])
       expect((await raw({ method: 'GET', path })).status).toBe(404);
     for (const path of [
@@ -265,6 +403,50 @@ describe('a request that means harm', () => {
       expect(file).not.toContain('[core]');
       expect(file).not.toContain('"dependencies"');
     }
+  });
+
+  it('44: is told no more when it breaks something here than that it is in the log', async () => {
+    await db.pool.query(`ALTER TABLE ticket ADD CONSTRAINT breaks CHECK (complaint <> 'Breaks')`);
+    const streams = [process.stdout, process.stderr].map((one) => jest.spyOn(one, 'write').mockReturnValue(true));
+    const answer = await (
+      await shop.as('counter')
+    ).change<Problem>('PATCH', `/tickets/${ticket.id}`, ticket.version, {
+      complaint: 'Breaks',
+    });
+    for (const stream of streams) stream.mockRestore();
+    await db.pool.query('ALTER TABLE ticket DROP CONSTRAINT breaks');
+    expect([answer.status, answer.body]).toEqual([
+      500,
+      {
+        ...{ type: 'broken', title: 'Broken', status: 500, detail: 'Something broke here; it is in the log.' },
+        requestId: expect.any(String) as string,
+      },
+    ]);
+    expect(JSON.stringify([...answer.headers])).not.toMatch(/fastify|nest|x-powered-by|"server"/i);
+  });
+
+  it('44: is given no source of the page: no map is built, and none is served', async () => {
+    const folder = join(repoRoot(), 'dist', 'apps', 'web');
+    const files = readdirSync(folder, { recursive: true }) as string[];
+    expect(files.filter((file) => file.endsWith('.map'))).toEqual([]);
+    const script = files.find((file) => file.endsWith('.js'))!;
+    const text = await (await fetch(`${shop.api.url}/${script}`)).text();
+    expect(text).not.toContain('sourceMappingURL');
+    expect(await (await fetch(`${shop.api.url}/${script}.map`)).text()).not.toContain('"mappings"');
+  });
+
+  it('23: sorts and filters by nothing that is not in the list', async () => {
+    let lists = 0;
+    for (const { path, parameters, cookie: asks } of await readings())
+      for (const { name, in: where, schema } of parameters) {
+        if (schema.enum) lists++;
+        const strange = 'name; DROP TABLE ticket';
+        const query = where === 'query' ? `?${name}=${encodeURIComponent(strange)}` : '';
+        const at = filled(path, where === 'path' ? { [name]: encodeURIComponent(strange) } : {});
+        const { status } = await raw({ method: 'GET', path: `${at}${query}`, headers: { cookie: asks } });
+        expect([path, name, schema.enum ? status === 400 : status < 500]).toEqual([path, name, true]);
+      }
+    expect(lists).toBeGreaterThan(5);
   });
 
   it('23: finds no query that is put together from text without being marked', () => {

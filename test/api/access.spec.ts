@@ -1,6 +1,9 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { repoRoot } from '../../libs/config';
+import { PERMISSION_KEY } from '../../apps/api/src/auth/permit';
+import { startApi } from '../../apps/api/src/start-api';
+import { TicketsController } from '../../apps/api/src/tickets/tickets.controller';
+import { readConfig, repoRoot } from '../../libs/config';
 import {
   may,
   POLICY,
@@ -16,9 +19,12 @@ import { ApiShop, Caller, PASSWORD } from './api-shop';
 
 const db = withDatabase();
 let shop: ApiShop;
+/** What the security log was told, one line each. */
+const lines: string[] = [];
+const lastLine = () => JSON.parse(lines.at(-1)!) as Record<string, unknown>;
 
 beforeAll(async () => {
-  shop = await ApiShop.open(db);
+  shop = await ApiShop.open(db, {}, { write: (line) => void lines.push(line) });
   for (const role of ROLES) await shop.as(role);
 }, 300_000);
 
@@ -45,16 +51,30 @@ describe('every route', () => {
       if (permission === 'open') continue;
       const { status } = await anonymous.ask(method, pathOf(path));
       expect(`${method} ${path} ${status}`).toBe(`${method} ${path} 401`);
+      expect(lastLine()).toMatchObject({ act: 'refused', how: `${method} /api${pathOf(path)}: not-signed-in` });
     }
+  });
+
+  it('keeps the API from starting while it names no permission', async () => {
+    const { view } = TicketsController.prototype;
+    const named: unknown = Reflect.getMetadata(PERMISSION_KEY, view);
+    const read = readConfig({ PORT: '0', DATABASE_URL: db.url, LOG_LEVEL: 'error', REVRIGHT_DEMO: 'false' });
+    if (!read.ok) throw new Error(read.problems.join(' '));
+    Reflect.deleteMetadata(PERMISSION_KEY, view);
+    const started = startApi({ config: read.config, store: shop.store });
+    await expect(started).rejects.toThrow('These routes name no permission: TicketsController.view.');
+    Reflect.defineMetadata(PERMISSION_KEY, named, view);
   });
 
   it.each(ROLES)('lets a %s do what the policy says, and nothing else', async (role: Role) => {
     const caller = await shop.as(role);
     for (const { method, path, permission } of shop.api.routes) {
-      if (permission === undefined || !(permission in POLICY)) continue;
+      // The one ends what the others are asked in, the other never ends.
+      if (permission === 'open' || (path === '/session/all' && method === 'DELETE') || path === '/live') continue;
       const { status } = await caller.ask(method, pathOf(path));
       const let_in = status !== 401 && status !== 403;
-      const should = may(role, permission as Permission);
+      // What no permission of the table opens is there for everybody who is signed in.
+      const should = permission! in POLICY ? may(role, permission as Permission) : true;
       expect(`${method} ${path}: ${let_in}`).toBe(`${method} ${path}: ${should}`);
       expect(status).not.toBe(500);
     }
@@ -86,10 +106,12 @@ const NEVER: readonly (readonly [Role, string, string])[] = [
 describe('what is not a role’s to do', () => {
   it.each(NEVER)('2, 3, 43: is refused to a %s with 403: %s %s', async (role, method, path) => {
     expect(shop.api.routes.filter((one) => one.method === method && one.path === path)).toHaveLength(1);
-    const answer = await (
-      await shop.as(role)
-    ).ask<Problem>(method, pathOf(path).replace(/exports\/\d+/, 'exports/owners'));
+    const at = pathOf(path).replace(/exports\/\d+/, 'exports/owners');
+    const answer = await (await shop.as(role)).ask<Problem>(method, at);
     expect([answer.status, answer.body.type]).toEqual([403, 'not-allowed']);
+    const { rows } = await db.pool.query<{ id: number }>('SELECT id FROM person WHERE login = $1', [role]);
+    const told = { act: 'refused', personId: rows[0]!.id, how: `${method} /api${at}: not-allowed` };
+    expect(lastLine()).toMatchObject(told);
   });
 });
 
@@ -191,14 +213,36 @@ describe('a sign-in', () => {
     expect((await shop.signIn('guessed', PASSWORD)).status).toBe(200);
   });
 
-  it.each([
-    ['a made-up token', 'revright=AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA'],
-    ['an empty token', 'revright='],
-    ['a very long token', `revright=${'x'.repeat(3_000)}`],
-    ['two tokens', 'revright=a; revright=b'],
-    ['the name for https', '__Host-revright=abc'],
-  ])('is not had with %s', async (_, cookie) => {
-    expect((await new Caller(shop.api.url, cookie).get('/session')).status).toBe(401);
+  it('is not the one that the browser was made to bring along: it makes a token of its own, and the one before stays nobody’s', async () => {
+    const made = `revright=${'A'.repeat(43)}`;
+    const held = (await shop.signIn('counter', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!;
+    for (const before of [made, held]) {
+      const answer = await new Caller(shop.api.url, before).ask('POST', '/session', {
+        login: 'manager',
+        password: PASSWORD,
+      });
+      const after = answer.headers.get('set-cookie')!.split(';')[0]!;
+      expect([answer.status, after === before]).toEqual([200, false]);
+      expect((await new Caller(shop.api.url, after).get<Me>('/session')).body.login).toBe('manager');
+      expect((await new Caller(shop.api.url, before).get<Me>('/session')).body.login).not.toBe('manager');
+    }
+    expect((await new Caller(shop.api.url, made).get('/session')).status).toBe(401);
+  });
+
+  it.each<[string, (good: string) => string]>([
+    ['a made-up token', () => 'revright=AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA'],
+    ['an empty token', () => 'revright='],
+    ['a very long token', () => `revright=${'x'.repeat(3_000)}`],
+    ['two tokens', () => 'revright=a; revright=b'],
+    ['a right token and another', (good) => `${good}; revright=b`],
+    ['another token and a right one', (good) => `revright=b; ${good}`],
+    ['a right token with one letter changed', (good) => good.replace(/=./, (was) => (was === '=A' ? '=B' : '=A'))],
+    ['a right token and more behind it', (good) => `${good}A`],
+    ['a right token under the name for https', (good) => `__Host-${good}`],
+  ])('is not had with %s', async (_, change) => {
+    const good = (await shop.as('manager')).cookie;
+    expect((await new Caller(shop.api.url, good).get('/session')).status).toBe(200);
+    expect((await new Caller(shop.api.url, change(good)).get('/session')).status).toBe(401);
   });
 });
 
@@ -210,9 +254,28 @@ describe('a change asked for by another site', () => {
     [{ origin: 'null' }],
   ])('is refused by %j, cookie or not', async (headers) => {
     const manager = await shop.as('manager');
-    const answer = await manager.ask<Problem>('POST', '/look-up', { lineCode: 'SNOW-2' }, headers);
-    expect([answer.status, answer.body.type]).toEqual([403, 'other-site']);
+    for (const { method, path } of shop.api.routes) {
+      if (method === 'GET') continue;
+      const answer = await manager.ask<Problem>(method, pathOf(path), undefined, headers);
+      expect([method, path, answer.status, answer.body.type]).toEqual([method, path, 403, 'other-site']);
+    }
+    expect(lastLine()).toMatchObject({ act: 'refused', how: expect.stringContaining('other-site') as string });
+    expect((await manager.get('/session')).status).toBe(200);
   });
+
+  it.each(['application/x-www-form-urlencoded', 'text/plain', 'multipart/form-data; boundary=x'])(
+    'is refused as %s, which a form of any page sends without asking, and is no JSON from our own',
+    async (type) => {
+      const { cookie } = await shop.as('manager');
+      const send = async (site: string) => {
+        const headers = { cookie, 'content-type': type, 'sec-fetch-site': site };
+        const body = '{"lineCode":"SNOW-2"}';
+        return (await fetch(`${shop.api.url}/api/look-up`, { method: 'POST', headers, body })).status;
+      };
+      expect(await send('cross-site')).toBe(403);
+      expect([400, 415]).toContain(await send('same-origin'));
+    },
+  );
 
   it.each([[{ 'sec-fetch-site': 'same-origin' }], [{}]])('is none when it comes with %j', async (headers) => {
     const manager = await shop.as('manager');
@@ -226,7 +289,8 @@ describe('what the API gives away', () => {
   it('is told to browsers to be used by this page alone', async () => {
     const { headers } = await shop.anonymous().get('/session');
     expect(headers.get('content-security-policy')).toContain("script-src 'self'");
-    expect(headers.get('content-security-policy')).toContain("frame-ancestors 'none'");
+    for (const none of ['frame-ancestors', 'base-uri', 'object-src'])
+      expect(headers.get('content-security-policy')).toContain(`${none} 'none'`);
     expect(headers.get('x-content-type-options')).toBe('nosniff');
     expect(headers.get('cache-control')).toBe('no-store');
     expect(headers.get('x-powered-by')).toBeNull();

@@ -10,7 +10,7 @@ import { ApiShop } from '../api/api-shop';
 import { SmtpShop } from '../mail/smtp-shop';
 import { CLIENT, TestProvider } from '../api/provider';
 import { everyOperation } from './every-operation';
-import { Walk } from './walk';
+import { ADDED, Walk } from './walk';
 import { WITHOUT_VERSION } from './without-version';
 
 const db = withDatabase();
@@ -119,6 +119,25 @@ describe('the contract', () => {
     const wrong = walk.calls.map(({ id, asked }) => ({ id, problem: checks.asked(id, asked.body) }));
     expect(wrong.filter(({ problem }) => problem !== null)).toEqual([]);
     expect(walk.calls.filter(({ status }) => status >= 400)).toEqual([]);
+  });
+
+  it('6: keeps nothing of what a body names beyond it: each was sent with role, version, verdict and their like', async () => {
+    const { rows: tables } = await db.pool.query<{ name: string }>(
+      `SELECT relname AS name FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace`,
+    );
+    const kept = await Promise.all(
+      tables.map(async ({ name }) => {
+        const { rowCount } = await db.pool.query(
+          `SELECT FROM "${name}" t WHERE to_jsonb(t)::text LIKE '%' || $1 || '%' OR to_jsonb(t)::text LIKE '%' || $2 || '%'`,
+          [ADDED.text, String(ADDED.number)],
+        );
+        return { name, rows: rowCount };
+      }),
+    );
+    expect(kept.length).toBeGreaterThan(40);
+    expect(kept.filter(({ rows }) => rows !== 0)).toEqual([]);
+    const told = walk.calls.filter(({ body }) => JSON.stringify(body ?? null).includes(ADDED.text));
+    expect(told.map(({ id }) => id)).toEqual([]);
   });
 
   it('holds for every answer', () => {

@@ -38,6 +38,41 @@ export interface Probe {
 interface Place {
   readonly method: string;
   readonly path: string;
+  /** what its body may name; null where it refuses every other name */
+  readonly takes: ReadonlySet<string> | null;
+}
+
+/** By these what a body added would be known again, wherever it was kept. */
+export const ADDED = { text: 'added-by-a-body', number: 987_654_321 } as const;
+
+/** What the server settles and no body does, each with what is known again. */
+const SET_BY_SERVER: Readonly<Record<string, unknown>> = {
+  ...Object.fromEntries(
+    ['role', 'verdict', 'state', 'stage', 'createdBy', 'number', 'by', 'name', 'passwordHash'].map((name) => [
+      name,
+      ADDED.text,
+    ]),
+  ),
+  ...Object.fromEntries(['id', 'version', 'personId', 'locationId', 'revision'].map((name) => [name, ADDED.number])),
+};
+
+/** The names that a schema of the document has at its top, and null when it refuses all others. */
+function namesIn(schema: Schema, named: Readonly<Record<string, Schema>>): ReadonlySet<string> | null {
+  if (schema.$ref) return namesIn(named[schema.$ref.split('/').at(-1)!]!, named);
+  if (schema.additionalProperties === false) return null;
+  const parts = [...(schema.anyOf ?? []), ...(schema.oneOf ?? []), ...(schema.allOf ?? [])];
+  const names = parts.map((part) => namesIn(part, named));
+  if (names.includes(null)) return null;
+  return new Set([...Object.keys(schema.properties ?? {}), ...names.flatMap((one) => [...one!])]);
+}
+
+interface Schema {
+  readonly $ref?: string;
+  readonly properties?: object;
+  readonly additionalProperties?: unknown;
+  readonly anyOf?: readonly Schema[];
+  readonly oneOf?: readonly Schema[];
+  readonly allOf?: readonly Schema[];
 }
 
 /** Calls operations of the running API by their ids, and remembers what was asked and answered. */
@@ -50,9 +85,12 @@ export class Walk {
     private readonly shop: ApiShop,
     document: OpenApiDocument,
   ) {
+    const { schemas } = document['components'] as { schemas: Record<string, Schema> };
     for (const [path, item] of Object.entries(document.paths)) {
-      for (const [method, { operationId }] of Object.entries(item)) {
-        this.places.set(String(operationId), { method: method.toUpperCase(), path });
+      for (const [method, { operationId, requestBody }] of Object.entries(item)) {
+        const body = requestBody as { content: Record<string, { schema: Schema }> } | undefined;
+        const takes = namesIn(body?.content['application/json']?.schema ?? {}, schemas);
+        this.places.set(String(operationId), { method: method.toUpperCase(), path, takes });
       }
     }
   }
@@ -99,7 +137,7 @@ export class Walk {
       ? await caller.upload<unknown>(path, asked.file)
       : asked.form
         ? await caller.send<unknown>(path, asked.form)
-        : await caller.ask<unknown>(place.method, path, asked.body, headers);
+        : await caller.ask<unknown>(place.method, path, withMore(asked.body, place.takes), headers);
     const type = answer.headers.get('content-type') ?? '';
     // ASVS 4.1.1: text says in which characters it is written.
     if (/^text\/|[+/]xml/.test(type) && !/charset=utf-8/i.test(type))
@@ -133,6 +171,13 @@ export class Walk {
       }),
     );
   }
+}
+
+/** A body with all that it has no business to name beside what it has, where such is let by. */
+function withMore(body: unknown, takes: ReadonlySet<string> | null): unknown {
+  if (takes === null || typeof body !== 'object' || body === null || Array.isArray(body)) return body;
+  const more = Object.entries(SET_BY_SERVER).filter(([name]) => !takes.has(name));
+  return { ...body, ...Object.fromEntries(more) };
 }
 
 /** The document is not an example of itself. */

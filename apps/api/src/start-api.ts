@@ -13,6 +13,7 @@ import { requirePermissions, routeList, type RouteEntry } from './auth/route-lis
 import { refuseOtherSites } from './auth/origin-check';
 import { levelsFor } from './log-levels';
 import { Ending } from './health/ending';
+import { refuseDeepBodies } from './http/levels';
 import { nameRequests, requestIdOf, RequestLogger } from './http/request-id';
 import { RequestsUnderWay } from './http/requests-under-way';
 import { sealWithNewKey } from './renew-seals';
@@ -67,6 +68,7 @@ export async function startApi(options: ApiOptions): Promise<RunningApi> {
     nameRequests(adapter.getInstance());
     const underWay = new RequestsUnderWay(adapter.getInstance(), app.get(Ending));
     refuseOtherSites(adapter.getInstance());
+    refuseDeepBodies(adapter.getInstance());
     await app.register(cookie);
     await app.register(multipart, { limits: { files: 1, fields: 8, fieldSize: 10_000, fileSize: LARGEST_FILE } });
     await setSecurityHeaders(app);

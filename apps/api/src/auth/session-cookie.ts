@@ -25,10 +25,13 @@ const options = (request: FastifyRequest) => ({
   secure: request.protocol === 'https',
 });
 
-/** What the request brought in that cookie, or null. */
+/** What the request brought in that cookie, or null; of two that differ nobody can say which one is meant. */
 export function readCookie(request: FastifyRequest, of: CookieOf): string | null {
-  const token = request.cookies[nameFor(request, of)];
-  return token && token.length <= LONGEST[of] ? token : null;
+  const name = nameFor(request, of);
+  const token = request.cookies[name];
+  if (!token || token.length > LONGEST[of]) return null;
+  const brought = (request.headers.cookie ?? '').split(';').filter((pair) => pair.split('=')[0]!.trim() === name);
+  return new Set(brought.map((pair) => pair.trim())).size === 1 ? token : null;
 }
 
 /** Sets it until the browser is closed, or for so many milliseconds. */

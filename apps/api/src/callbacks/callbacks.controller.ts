@@ -5,7 +5,9 @@ import {
   CALLBACK_LISTS,
   callbackPage,
   callbackView,
+  dayText,
   newAttempt,
+  rowId,
   settleCallback as settleCallbackSchema,
 } from '../../../../libs/contracts';
 import {
@@ -25,6 +27,10 @@ import { RowIdParam } from '../http/row-id';
 import { Says } from '../open-api/says';
 import { PORTS } from '../tokens';
 
+/** Where a page ends: urgent or not, the day of the next try, and the id of the last one shown. */
+const PLACE = /^[01]\.(\d{4}-\d{2}-\d{2})\.(\d{1,10})$/;
+const NEXT = { error: "expected the 'next' of the page before" };
+
 class CallbackPageDto extends createZodDto(callbackPage) {}
 class CallbackDto extends createZodDto(callbackView) {}
 class NewAttemptDto extends createZodDto(newAttempt) {}
@@ -33,10 +39,7 @@ class CallbacksQuery extends createZodDto(
   z.object({
     state: z.enum(CALLBACK_LISTS).default('open'),
     urgent: z.enum(['yes']).optional(),
-    after: z
-      .string()
-      .regex(/^[01]\.\d{4}-\d{2}-\d{2}\.\d{1,10}$/, { error: "expected the 'next' of the page before" })
-      .optional(),
+    after: z.string().regex(PLACE, NEXT).refine(isPlace, NEXT).optional(),
   }),
 ) {}
 
@@ -89,4 +92,10 @@ export class CallbacksController {
   ) {
     return answer(await settleCallback(this.ports, actor, { ...input, id, version }));
   }
+}
+
+/** Digits alone make neither a day nor an id. */
+function isPlace(text: string): boolean {
+  const [, on, id] = PLACE.exec(text) ?? [];
+  return dayText.safeParse(on).success && rowId.safeParse(Number(id)).success;
 }

@@ -10,6 +10,9 @@ import { ElsewhereAwayError } from '../session/open-id';
 import { SECURITY_LOG } from '../tokens';
 import { ProblemError } from './problem-error';
 
+/** Refusals of a person that the security log is told of beside every 403: nobody is signed in; a step out of its order. */
+const NOTED: readonly string[] = ['not-signed-in', 'wrong-stage', 'gate-closed'];
+
 /** Every error leaves through here as problem details (RFC 9457); what broke is logged, never told. */
 @Catch()
 export class ProblemFilter implements ExceptionFilter {
@@ -26,7 +29,7 @@ export class ProblemFilter implements ExceptionFilter {
     // Asked every few seconds by whoever watches: one line each time, and no stack of what is no fault of the program.
     if (problem.type === 'not-ready') this.log.warn(`${method} ${url}: ${problem.message}`);
     else if (problem.status >= 500) this.log.error(`${method} ${url}${issuesOf(error)}`, loggable(error));
-    if (problem.status === 403 || problem.type === 'not-signed-in')
+    if (problem.status === 403 || NOTED.includes(problem.type))
       this.security.note({
         act: 'refused',
         address: ip,

@@ -14,7 +14,6 @@ import type { Problem } from '../../../../libs/contracts';
 import type { KeptAnswer, Ports, RepeatableRequest } from '../../../../libs/usecases';
 import type { SignedInRequest } from '../auth/session.guard';
 import { PORTS } from '../tokens';
-import { isDeeperThan } from './levels';
 import { ProblemError } from './problem-error';
 import { problemOf } from './problem.filter';
 
@@ -87,14 +86,7 @@ function readKey(key: string | string[]): string {
   throw new ProblemError(400, 'bad-input', 'Idempotency-Key must be 1 to 255 visible characters.');
 }
 
-/** Far deeper than any body of ours; some thousands of levels down, writing it out would end for want of stack. */
-const MOST_LEVELS = 100;
-
 function fingerprintOf({ method, url, headers, body }: SignedInRequest): string {
-  if (isDeeperThan(MOST_LEVELS, body)) {
-    const words = `What was sent has lists or objects more than ${MOST_LEVELS} levels deep; none of ours has a tenth of that.`;
-    throw new ProblemError(400, 'bad-input', words);
-  }
   const what = JSON.stringify([method, url, headers['if-match'] ?? null, body ?? null]);
   return createHash('sha256').update(what).digest('hex');
 }

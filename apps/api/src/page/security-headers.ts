@@ -18,7 +18,7 @@ export async function setSecurityHeaders(app: NestFastifyApplication): Promise<v
         fontSrc: ["'self'"],
         connectSrc: ["'self'"],
         objectSrc: ["'none'"],
-        baseUri: ["'self'"],
+        baseUri: ["'none'"],
         formAction: ["'self'"],
         frameAncestors: ["'none'"],
       },
