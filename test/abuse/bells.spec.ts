@@ -1,8 +1,7 @@
 import { Queue } from 'bullmq';
 import { handlersOn } from '../../apps/worker/src/handlers';
 import { formatDay } from '../../libs/day';
-import { handlersByJob, startQueueWorker } from '../../libs/queue';
-import { JOB_SETTINGS, PREFIX, QUEUE } from '../../libs/queue/settings';
+import { handlersByJob, JOB_SETTINGS, PREFIX, QUEUE, startQueueWorker } from '../../libs/queue';
 import { withDatabase, withRedis } from '../../libs/testing';
 import { judgeChunk, planChunks, publishBulletin, saveBulletin } from '../../libs/usecases';
 import { bulletin, manager, rule, SmallShop, TODAY } from '../recheck/small-shop';

@@ -56,7 +56,7 @@ describe('every route', () => {
   });
 
   it('keeps the API from starting while it names no permission', async () => {
-    const { view } = TicketsController.prototype;
+    const view = Object.getOwnPropertyDescriptor(TicketsController.prototype, 'view')!.value as object;
     const named: unknown = Reflect.getMetadata(PERMISSION_KEY, view);
     const read = readConfig({ PORT: '0', DATABASE_URL: db.url, LOG_LEVEL: 'error', REVRIGHT_DEMO: 'false' });
     if (!read.ok) throw new Error(read.problems.join(' '));
