@@ -32,13 +32,17 @@ export interface Fault {
   /** The whole dose, and that of the short form. */
   readonly full: number;
   readonly short: number;
-  run(plan: FaultPlan): Promise<FaultReport>;
+  run(plan: FaultPlan, tally: Tally): Promise<void>;
 }
 
-/** Collects what one fault does and finds. */
+/** Collects what one fault does and finds; can be looked at while it goes on. */
 export class Tally {
   dose = 0;
   hits = 0;
+  /** What `dose` will come to; null where nobody can know before. */
+  whole: number | null = null;
+  /** Figures worth reading while it goes on. */
+  soFar: () => string = () => '';
   readonly problems: string[] = [];
   private readonly notes: string[] = [];
 

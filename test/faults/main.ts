@@ -1,10 +1,12 @@
 import { parseArgs } from 'node:util';
 import { closeDeadRuns, closeRun, openRun, runFolder } from '../../libs/testing';
+import { Tally, type Fault } from './fault';
 import { House } from './house';
-import { FAULTS, lineOf, runFault, withoutUniqueKey } from './run-faults';
+import { FAULTS, lineOf, lineSoFar, runFault, withoutUniqueKey, type FaultOptions } from './run-faults';
 
 const USAGE = `npm run faults [-- --short] [--only F1,F5] [--dose 0.1] [--seed 42] [--without unique-key|sweeper]`;
 const WITHOUT = ['unique-key', 'sweeper'];
+const TELL_EVERY_MS = 60_000;
 
 /** What was asked for; null where it is no use. */
 function asked() {
@@ -49,11 +51,8 @@ async function main(): Promise<void> {
     // One house serves fault after fault, as a shop's does; after one that did not hold the next begins in a new one.
     let house: House | null = null;
     for (const fault of faults) {
-      const begun = Date.now();
       house ??= await openHouse(without);
-      const report = await runFault(house, fault, { seed, short: values.short, dose, patienceMs });
-      process.stdout.write(`${lineOf(fault, report, (Date.now() - begun) / 1_000)}\n`);
-      if (report.problems.length === 0) continue;
+      if (await held(house, fault, { seed, short: values.short, dose, patienceMs })) continue;
       process.exitCode = 1;
       await house.close();
       house = null;
@@ -62,6 +61,17 @@ async function main(): Promise<void> {
   } finally {
     await closeRun(runFolder());
   }
+}
+
+/** Writes what came of the fault, and how far it is as long as it goes on: some take hours. */
+async function held(house: House, fault: Fault, options: FaultOptions): Promise<boolean> {
+  const begun = Date.now();
+  const seconds = () => (Date.now() - begun) / 1_000;
+  const tally = new Tally();
+  const telling = setInterval(() => process.stderr.write(`${lineSoFar(fault, tally, seconds())}\n`), TELL_EVERY_MS);
+  const report = await runFault(house, fault, options, tally).finally(() => clearInterval(telling));
+  process.stdout.write(`${lineOf(fault, report, seconds())}\n`);
+  return report.problems.length === 0;
 }
 
 async function openHouse(without: string | undefined): Promise<House> {

@@ -1,6 +1,6 @@
 import { verifyTrail } from '../../libs/store';
 import { Draw } from './draw';
-import type { Fault, FaultReport } from './fault';
+import { Tally, type Fault, type FaultReport } from './fault';
 import { type House } from './house';
 import { workerKilled } from './kinds/f01-worker-killed';
 import { everyStep } from './kinds/f02-every-step';
@@ -55,26 +55,35 @@ export interface FaultOptions {
 }
 
 /** Brings about one kind of fault in a house, and leaves nobody working there. A failure of the suite itself is red too. */
-export async function runFault(house: House, fault: Fault, options: FaultOptions): Promise<FaultReport> {
+export async function runFault(
+  house: House,
+  fault: Fault,
+  options: FaultOptions,
+  tally = new Tally(),
+): Promise<FaultReport> {
   const { seed, short, dose, patienceMs } = options;
   const whole = short ? fault.short : fault.full * dose;
+  // The exhaustive kind takes a share; all others a number of times.
+  const exhaustive = fault.full === 1;
   const plan = {
     house,
-    // The exhaustive kind takes a share; all others a number of times.
-    dose: fault.full === 1 ? Math.min(1, whole) : Math.max(1, Math.round(whole)),
+    dose: exhaustive ? Math.min(1, whole) : Math.max(1, Math.round(whole)),
     awayMs: short ? 1_500 : 30_000,
     draw: new Draw(seed),
     patienceMs,
     timed: !short,
   };
+  tally.whole = exhaustive ? null : plan.dose;
   try {
-    const report = await fault.run(plan);
+    await fault.run(plan, tally);
+    const report = tally.report();
     // (v) The trail of changes is whole: one row a change, each chained to the one before.
     const trail = await verifyTrail(house.pool);
     const broken = trail.fault ? [`the trail of changes breaks at row ${trail.fault.id}: ${trail.fault.why}`] : [];
     return { ...report, problems: [...report.problems, ...broken] };
   } catch (error) {
-    return { dose: 0, hits: 0, problems: [`broken off: ${String((error as Error).stack ?? error)}`], note: '' };
+    tally.check(false, `broken off: ${String((error as Error).stack ?? error)}`);
+    return tally.report();
   } finally {
     await house.rest();
   }
@@ -105,6 +114,23 @@ export async function withoutUniqueKey({ pool }: House): Promise<void> {
 }
 
 const short = (problem: string): string => problem.replace(/\s+/g, ' ').slice(0, 400);
+
+/** One line for people while it goes on: how far it is, and what it has found already. */
+export function lineSoFar(
+  { id, title }: Fault,
+  { dose, hits, whole, problems, soFar }: Tally,
+  seconds: number,
+): string {
+  const words = [
+    `${id.padEnd(4)}${title}`,
+    whole === null ? `${dose} so far` : `${dose} of ${whole} so far`,
+    `in mid-work ${hits}`,
+    problems.length === 0 ? '' : `${problems.length} did not hold: ${short(problems[0]!)}`,
+    soFar(),
+    `${seconds.toFixed(0)} s`,
+  ];
+  return words.filter(Boolean).join(' | ');
+}
 
 /** One line for people: what was done, how often it struck in mid-work, what came of it. */
 export function lineOf({ id, title }: Fault, { dose, hits, problems, note }: FaultReport, seconds: number): string {

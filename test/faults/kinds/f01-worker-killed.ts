@@ -1,6 +1,6 @@
 import { once } from 'node:events';
 import { checkTimes, disturb, resumedAfter } from '../disturb';
-import { Tally, type Fault } from '../fault';
+import type { Fault } from '../fault';
 import { checkStillAlive } from '../nothing-lost';
 
 /** F1: the only worker process is killed, and another is started in its place. */
@@ -9,8 +9,7 @@ export const workerKilled: Fault = {
   title: 'worker killed in mid-work',
   full: 200,
   short: 2,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house } = plan;
     let child = await house.workerProcess();
     const times: number[] = [];
@@ -23,6 +22,5 @@ export const workerKilled: Fault = {
     });
     await checkStillAlive(plan, tally);
     checkTimes(plan, tally, 'resumed after', times, 20_000);
-    return tally.report();
   },
 };

@@ -1,5 +1,5 @@
 import { StepStore } from '../step-store';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { checkNothingLost, checkStillAlive } from '../nothing-lost';
 import { SCENE_SEED } from '../disturb';
 import { look, publish, setScene, type Scene } from '../scene';
@@ -26,8 +26,7 @@ export const everyStep: Fault = {
   title: 'stopped before and after every statement',
   full: 1,
   short: 0.06,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const steps = await StepStore.open(plan.house.url);
     const stride = Math.max(1, Math.round(1 / plan.dose));
     try {
@@ -50,7 +49,6 @@ export const everyStep: Fault = {
     }
     await plan.house.work('alone');
     await checkStillAlive(plan, tally);
-    return tally.report();
   },
 };
 

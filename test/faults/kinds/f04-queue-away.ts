@@ -1,5 +1,5 @@
 import { checkTimes, disturb, pause, resumedAfter, SCENE_SEED } from '../disturb';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { checkNothingLost, checkStillAlive } from '../nothing-lost';
 import { publish, setScene } from '../scene';
 
@@ -9,8 +9,7 @@ export const queueAway: Fault = {
   title: 'Redis away',
   full: 20,
   short: 2,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house, awayMs } = plan;
     await house.work('queue');
     const resumed: number[] = [];
@@ -30,7 +29,6 @@ export const queueAway: Fault = {
     await checkStillAlive(plan, tally);
     checkTimes(plan, tally, 'resumed after its return', resumed, 20_000);
     checkTimes(plan, tally, 'published without it in', published, 1_000);
-    return tally.report();
   },
 };
 

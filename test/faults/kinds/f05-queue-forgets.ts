@@ -1,5 +1,5 @@
 import { disturb } from '../disturb';
-import { Tally, type Fault } from '../fault';
+import type { Fault } from '../fault';
 import { checkStillAlive } from '../nothing-lost';
 
 /** F5: Redis loses everything it holds while a recheck runs. */
@@ -8,11 +8,9 @@ export const queueForgets: Fault = {
   title: 'Redis forgets everything',
   full: 40,
   short: 2,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     await plan.house.work('queue');
     await disturb(plan, tally, { units: 800, perScene: 2 }, () => plan.house.flushRedis());
     await checkStillAlive(plan, tally);
-    return tally.report();
   },
 };

@@ -1,6 +1,6 @@
 import { openApi } from '../at-the-counter';
 import { checkTimes, disturb, pause } from '../disturb';
-import { Tally, type Fault } from '../fault';
+import type { Fault } from '../fault';
 import { checkStillAlive, within } from '../nothing-lost';
 
 /** F7: PostgreSQL stops at once and recovers from its log; the API says 503 and when to ask again, never 500. */
@@ -9,8 +9,7 @@ export const databaseStops: Fault = {
   title: 'PostgreSQL stopped at once',
   full: 20,
   short: 1,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house } = plan;
     const api = await openApi(house);
     const [answered, healthy]: [number[], number[]] = [[], []];
@@ -36,6 +35,5 @@ export const databaseStops: Fault = {
     }
     checkTimes(plan, tally, 'said 503 within', answered, 3_000);
     checkTimes(plan, tally, 'healthy after', healthy, 15_000);
-    return tally.report();
   },
 };

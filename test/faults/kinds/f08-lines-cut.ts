@@ -1,5 +1,5 @@
 import { checkTimes, disturb, pause, resumedAfter } from '../disturb';
-import { Tally, type Fault } from '../fault';
+import type { Fault } from '../fault';
 import { checkStillAlive, within } from '../nothing-lost';
 import type { House } from '../house';
 
@@ -12,8 +12,7 @@ export const linesCut: Fault = {
   title: 'database lines cut, swallowed, used up',
   full: 520,
   short: 8,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house } = plan;
     await house.work('queue');
     await checkStillAlive(plan, tally);
@@ -36,7 +35,6 @@ export const linesCut: Fault = {
     const back = await within(15_000, async () => (await connections(house)) <= before + 1);
     tally.check(back, `${await connections(house)} connections are open, ${before} were before`);
     checkTimes(plan, tally, 'resumed after silence in', swallowed, 20_000);
-    return tally.report();
   },
 };
 

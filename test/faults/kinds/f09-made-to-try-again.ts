@@ -2,7 +2,7 @@ import type { RunningApi } from '../../../apps/api/src/start-api';
 import { openApi, signIn } from '../at-the-counter';
 import { CODES, Contention, type Contended } from '../contention';
 import { disturb } from '../disturb';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { checkStillAlive, within } from '../nothing-lost';
 
 /** One less than the tries of the store: that many are never the client's business. */
@@ -20,8 +20,7 @@ export const madeToTryAgain: Fault = {
   title: 'transactions ended as contended',
   full: 1_000,
   short: 10,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const contention = await Contention.open(plan.house);
     const api = await openApi(plan.house);
     try {
@@ -33,7 +32,6 @@ export const madeToTryAgain: Fault = {
       await api.close();
       await contention.close();
     }
-    return tally.report();
   },
 };
 

@@ -1,7 +1,7 @@
 import { attemptCallback, settleCallback } from '../../../libs/usecases';
 import { manager } from '../../recheck/small-shop';
 import { value } from '../../recheck/wait';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { within } from '../nothing-lost';
 import { look, publish, setScene } from '../scene';
 
@@ -11,8 +11,7 @@ export const settledByMany: Fault = {
   title: 'up to 16 settle one callback at once',
   full: 1_000,
   short: 12,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house } = plan;
     await house.work('alone');
     const scene = await setScene(house, Math.ceil(plan.dose * 1.5) + 10, 3);
@@ -24,7 +23,6 @@ export const settledByMany: Fault = {
     );
     tally.check(rows.length === plan.dose, `${rows.length} callbacks are open, ${plan.dose} were wanted`);
     for (const call of rows) await settleAtOnce(plan, tally, call);
-    return tally.report();
   },
 };
 

@@ -4,7 +4,7 @@ import { bulletin, manager, rule } from '../../recheck/small-shop';
 import { value } from '../../recheck/wait';
 import { SCENE_SEED } from '../disturb';
 import { Draw } from '../draw';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { checkStillAlive, midWork, within } from '../nothing-lost';
 import { look, partsOf, setScene, type Scene } from '../scene';
 
@@ -19,13 +19,11 @@ export const papersAtOnce: Fault = {
   title: 'two bulletins at once, one withdrawn in mid-work',
   full: 50,
   short: 2,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     await plan.house.work('alone');
     await plan.house.work('alone');
     for (let round = 0; round < plan.dose; round++) await publishBoth(plan, tally, { withdraws: round % 2 === 1 });
     await checkStillAlive(plan, tally);
-    return tally.report();
   },
 };
 

@@ -1,7 +1,7 @@
 import { judgeUnit } from '../../../libs/usecases';
 import { manager } from '../../recheck/small-shop';
 import { pause } from '../disturb';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { within } from '../nothing-lost';
 import { look, publish, setScene, type Scene } from '../scene';
 
@@ -23,8 +23,7 @@ export const recordedMeanwhile: Fault = {
   title: 'parts recorded while a bulletin is published',
   full: 50,
   short: 1,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     await plan.house.work('alone');
     let recorded = 0;
     for (let round = 0; round < plan.dose; round++) {
@@ -33,7 +32,6 @@ export const recordedMeanwhile: Fault = {
       await recordAndPublish(plan, tally, scene);
     }
     tally.say(`${recorded} parts recorded`);
-    return tally.report();
   },
 };
 

@@ -1,6 +1,6 @@
 import { judgeChunk, planChunks } from '../../../libs/usecases';
 import { SCENE_SEED } from '../disturb';
-import { Tally, type Fault } from '../fault';
+import type { Fault } from '../fault';
 import { checkNothingLost, checkStillAlive } from '../nothing-lost';
 import { CHUNK_UNITS } from '../house';
 import { publish, setScene } from '../scene';
@@ -13,8 +13,7 @@ export const deliveredTwice: Fault = {
   title: 'every job delivered three times',
   full: 50,
   short: 2,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house } = plan;
     const { ports } = house.shop;
     for (let round = 0; round < plan.dose; round++) {
@@ -35,6 +34,5 @@ export const deliveredTwice: Fault = {
     }
     await house.work('alone');
     await checkStillAlive(plan, tally);
-    return tally.report();
   },
 };

@@ -1,6 +1,6 @@
 import { once } from 'node:events';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { checkStillAlive, within } from '../nothing-lost';
 import { expectedPicture, look, partsOf, pictureOf, publish, setScene, type Scene } from '../scene';
 import { SCENE_SEED } from '../disturb';
@@ -20,13 +20,13 @@ export const cannotBeJudged: Fault = {
   title: 'one unit cannot be judged: it throws, or never ends',
   full: 10,
   short: 1,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
+    const spins = Math.ceil(plan.dose / 5);
+    tally.whole = plan.dose + spins;
     for (let round = 0; round < plan.dose; round++) await oneThrows(plan, tally);
-    for (let round = 0; round < Math.ceil(plan.dose / 5); round++) await oneSpins(plan, tally);
+    for (let round = 0; round < spins; round++) await oneSpins(plan, tally);
     await plan.house.work('alone');
     await checkStillAlive(plan, tally);
-    return tally.report();
   },
 };
 

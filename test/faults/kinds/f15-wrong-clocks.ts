@@ -2,7 +2,7 @@ import { dayOfInstant, formatDay } from '../../../libs/day';
 import { openStore } from '../../../libs/store';
 import type { Clock } from '../../../libs/usecases';
 import { disturb } from '../disturb';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { checkStillAlive, within } from '../nothing-lost';
 import { look, partsOf, publish, setScene } from '../scene';
 
@@ -35,8 +35,7 @@ export const wrongClocks: Fault = {
   title: 'clocks of workers wrong and jumping, days of 23 and 25 hours',
   full: 24,
   short: 2,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house, draw } = plan;
     const clocks = [new WrongClock(draw.oneOf(STARTS), SKEWS_MS[0]), new WrongClock(draw.oneOf(STARTS), SKEWS_MS[3])];
     const workers = await Promise.all(clocks.map((clock) => house.work('queue', clock)));
@@ -49,7 +48,6 @@ export const wrongClocks: Fault = {
     for (const edge of EDGES) await recentOnly(plan, tally, edge);
     await house.work('alone');
     await checkStillAlive(plan, tally);
-    return tally.report();
   },
 };
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { OddClient } from '../malformed/odd-client';
 import { OddShop, type OddRole } from '../malformed/odd-shop';
 import { oddRoutes, type OddRequest } from '../malformed/requests';
@@ -23,8 +23,7 @@ export const malformedRequests: Fault = {
   title: 'malformed requests of every route',
   full: 100_000,
   short: 3_000,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const shop = await OddShop.open(plan.house);
     try {
       const seeds = [FIXED_SEED, plan.draw.below(2 ** 31)];
@@ -33,7 +32,6 @@ export const malformedRequests: Fault = {
     } finally {
       await shop.close();
     }
-    return tally.report();
   },
 };
 
@@ -61,6 +59,7 @@ class Sender {
     const { plan, tally, shop } = this;
     const routes = oddRoutes(shop.document);
     const each = Math.ceil(plan.dose / seeds.length / routes.length);
+    tally.whole = each * seeds.length * routes.length;
     const weights = [await shop.weigh()];
     const begun = performance.now();
     for (const seed of seeds) {

@@ -2,7 +2,7 @@ import fc, { type AsyncCommand, type Scheduler } from 'fast-check';
 import { startWorker } from '../../../apps/worker/src/start-worker';
 import { openDatabase } from '../../../libs/testing';
 import { ApiShop } from '../../api/api-shop';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { commands, racingCommands, takeIn, type RealShop } from '../shop-model/commands';
 import { picture, pictureIn, type ShopModel } from '../shop-model/model';
 
@@ -20,8 +20,7 @@ export const modelOfTheShop: Fault = {
   title: 'three people against a model',
   full: 1_000,
   short: 4,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const db = await openDatabase();
     const shop = await ApiShop.open(db);
     const { store, clock } = shop;
@@ -43,7 +42,6 @@ export const modelOfTheShop: Fault = {
       await worker.close();
       await db.close();
     }
-    return tally.report();
   },
 };
 

@@ -4,7 +4,7 @@ import { freePort } from '../../../libs/store/embedded';
 import { bulletin, rule } from '../../recheck/small-shop';
 import { signIn } from '../at-the-counter';
 import { checkTimes, disturb, pause } from '../disturb';
-import { Tally, type Fault } from '../fault';
+import type { Fault, Tally } from '../fault';
 import { checkStillAlive } from '../nothing-lost';
 import type { House } from '../house';
 
@@ -17,8 +17,7 @@ export const rollingRestart: Fault = {
   title: 'workers and API restarted one by one',
   full: 50,
   short: 2,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house } = plan;
     const workers = [await house.workerProcess(), await house.workerProcess()];
     const counter = await Counter.open(house);
@@ -35,7 +34,6 @@ export const rollingRestart: Fault = {
     await checkStillAlive(plan, tally);
     checkTimes(plan, tally, 'worker ended within', ofWorkers, 25_000);
     checkTimes(plan, tally, 'API ended within', ofApi, 25_000);
-    return tally.report();
   },
 };
 

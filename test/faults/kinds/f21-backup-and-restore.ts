@@ -4,7 +4,7 @@ import { Pool } from 'pg';
 import { makeBackup, openStore, restoreBackup, verifyTrail, withDatabaseName } from '../../../libs/store';
 import { folderInRun } from '../../../libs/testing';
 import { SCENE_SEED } from '../disturb';
-import { Tally, type Fault, type FaultPlan, type FaultReport } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { House } from '../house';
 import { checkNothingLost, midWork, within } from '../nothing-lost';
 import { expectedPicture, pictureOf, publish, setScene, type Scene } from '../scene';
@@ -23,21 +23,20 @@ export const backupAndRestore: Fault = {
   title: 'backed up in mid-work, and put back',
   full: 10,
   short: 1,
-  async run(plan) {
-    if (!plan.timed) return backedUpAndPutBack(plan);
+  async run(plan, tally) {
+    if (!plan.timed) return backedUpAndPutBack(plan, tally);
     // Of its own, so that the faults after this one find the house as small as those before.
     const house = await House.open();
     try {
       await fill(house);
-      return await backedUpAndPutBack({ ...plan, house });
+      await backedUpAndPutBack({ ...plan, house }, tally);
     } finally {
       await house.close();
     }
   },
 };
 
-async function backedUpAndPutBack(plan: FaultPlan): Promise<FaultReport> {
-  const tally = new Tally();
+async function backedUpAndPutBack(plan: FaultPlan, tally: Tally): Promise<void> {
   const { house, dose, timed } = plan;
   const folder = folderInRun('backups');
   for (let i = 0; i < dose; i++) {
@@ -58,7 +57,6 @@ async function backedUpAndPutBack(plan: FaultPlan): Promise<FaultReport> {
     await house.rest();
     await rm(file);
   }
-  return tally.report();
 }
 
 /** Tickets of the past on units of their own, written as the programs write: the trail has a row for each change. */

@@ -6,7 +6,7 @@ import { Pool } from 'pg';
 import { repoRoot } from '../../../libs/config';
 import { migrationNames, prismaFolder, withDatabaseName } from '../../../libs/store/migrate';
 import { noteProcess } from '../../../libs/testing';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan, Tally } from '../fault';
 import { fillDatabase, migrationsUpTo, RELEASED } from '../full-shop';
 import { ShopAtWork } from '../shop-at-work';
 
@@ -22,9 +22,9 @@ export const migratedAtWork: Fault = {
   title: 'migrated at work, and killed meanwhile',
   full: 10,
   short: 1,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const { house, timed, dose } = plan;
+    tally.whole = RELEASED.length * dose;
     const names = migrationNames(prismaFolder());
     const newest = migrationsUpTo(names, null);
     for (const last of RELEASED) {
@@ -37,7 +37,6 @@ export const migratedAtWork: Fault = {
       tally.say(`from ${last.slice(0, 14)}: longest wait for a lock ${longest} ms`);
       await house.pool.query('DROP DATABASE full_shop WITH (FORCE)');
     }
-    return tally.report();
   },
 };
 

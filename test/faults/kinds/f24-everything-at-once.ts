@@ -1,7 +1,7 @@
 import { once } from 'node:events';
 import type { ChildProcess } from 'node:child_process';
 import { disturb, pause } from '../disturb';
-import { Tally, type Fault, type FaultPlan } from '../fault';
+import type { Fault, FaultPlan } from '../fault';
 import { checkStillAlive } from '../nothing-lost';
 
 const FAULTS_A_SCENE = 5;
@@ -12,8 +12,7 @@ export const everythingAtOnce: Fault = {
   title: 'a drawn mixture, also during recovery',
   full: 500,
   short: 5,
-  async run(plan) {
-    const tally = new Tally();
+  async run(plan, tally) {
     const workers = [await plan.house.workerProcess()];
     await plan.house.work('queue');
     const drawn = new Map<string, number>();
@@ -24,7 +23,6 @@ export const everythingAtOnce: Fault = {
     });
     await checkStillAlive(plan, tally);
     tally.say([...drawn].map(([name, times]) => `${name} x${times}`).join(', '));
-    return tally.report();
   },
 };
 
