@@ -35,11 +35,11 @@ export const inStage = (ticket: ModelTicket): number => STAGES.indexOf(ticket.st
 /** A ticket can go on while no paper in force speaks against its belt. */
 export const goesOn = ({ out, paper }: ModelTicket): boolean => !out && paper?.state !== 'published';
 
-/** The model as lines of text. */
-export function picture({ tickets, setting }: ShopModel): readonly string[] {
+/** The model as lines of text, behind the tickets that were there before. */
+export function picture({ tickets, setting }: ShopModel, past: readonly ModelTicket[]): readonly string[] {
   return [
     `look back ${setting.lookBackMonths}`,
-    ...tickets.map(({ id, stage, complaint, version, out, records, pick, paper }) =>
+    ...[...past, ...tickets].map(({ id, stage, complaint, version, out, records, pick, paper }) =>
       [
         `${id} ${out ? 'out' : stage} v${version} ${complaint}`,
         [...records].sort().join(', '),
@@ -51,8 +51,8 @@ export function picture({ tickets, setting }: ShopModel): readonly string[] {
   ];
 }
 
-/** The same lines as the database has them. */
-export async function pictureIn(pool: Pool, { tickets }: ShopModel): Promise<readonly string[]> {
+/** The same lines as the database has them, of every ticket in it. */
+export async function pictureIn(pool: Pool): Promise<readonly string[]> {
   const setting = await pool.query<{ value: number }>(`SELECT value FROM setting WHERE key = 'look-back-months'`);
   const { rows } = await pool.query<{ text: string }>(
     `SELECT concat_ws(' | ',
@@ -69,8 +69,14 @@ export async function pictureIn(pool: Pool, { tickets }: ShopModel): Promise<rea
           UNION ALL
           SELECT trim('callback ' || c.state || ' ' || CASE WHEN c.state = 'settled' THEN COALESCE(c.closed_why, '') ELSE '' END)
           FROM callback c WHERE c.unit_id = t.unit_id) f), 'nothing follows')) AS text
-     FROM ticket t WHERE t.id = ANY($1::int[]) ORDER BY t.id`,
-    [tickets.map(({ id }) => id)],
+     FROM ticket t ORDER BY t.id`,
   );
   return [`look back ${setting.rows[0]?.value ?? 'never settled'}`, ...rows.map(({ text }) => text)];
+}
+
+/** Where two pictures are unlike, a sentence each. */
+export function differences(is: readonly string[], wanted: readonly string[]): readonly string[] {
+  return Array.from({ length: Math.max(is.length, wanted.length) }, (_, i) => [is[i], wanted[i]])
+    .filter(([one, other]) => one !== other)
+    .map(([one, other]) => `is '${one ?? 'not there'}', must be '${other ?? 'not there'}'`);
 }
