@@ -17,6 +17,10 @@ beforeAll(async () => {
   db.beforeClose(() => shop.store.close());
 }, 300_000);
 
+/** Closed again, whatever became of the test. */
+const open: { close(): Promise<void> }[] = [];
+afterEach(() => Promise.all(open.splice(0).map((one) => one.close())));
+
 /** A recheck that has judged a unit and is done. */
 async function done(): Promise<number> {
   await shop.unit([[1, 1, 1]], { handedOver: formatDay(TODAY - 100) });
@@ -47,16 +51,15 @@ describe('45: a bell that somebody forged in the queue', () => {
     ];
     const before = await sums(db.pool);
     const queue = new Queue(QUEUE, { connection: { url: redis.url }, prefix: PREFIX });
+    open.push(queue);
     const handlers = handlersByJob(handlersOn(shop.ports));
-    const worker = startQueueWorker(redis.url, handlers, { concurrency: 4, onError: () => undefined });
+    open.push(startQueueWorker(redis.url, handlers, { concurrency: 4, onError: () => undefined }));
     const jobs = await Promise.all(forged.map(([name, data]) => queue.add(name, data, JOB_SETTINGS)));
     const states = () => Promise.all(jobs.map((job) => job.getState()));
     await until(async () => (await states()).every((state) => state === 'failed' || state === 'completed'));
     expect(await states()).toEqual(forged.map(([, , state]) => state));
     // No refused one was tried again.
     expect((await queue.getFailed()).map(({ attemptsMade }) => attemptsMade)).toEqual([1, 1, 1, 1, 1]);
-    await worker.close();
-    await queue.close();
     expect(await sums(db.pool)).toEqual(before);
   }, 60_000);
 });

@@ -221,6 +221,9 @@ describe('who makes tokens', () => {
     expect(await names((await manager.get<ApiTokenList>('/tokens')).body)).not.toContain('Watcher');
     expect(await names((await administrator.get<ApiTokenList>('/tokens')).body)).toContain('Watcher');
     expect((await manager.ask('DELETE', `/tokens/${view.id}`)).status).toBe(404);
+    const { made: theirs } = await made('manager', ['look-up'], 'Scale at the counter');
+    expect(await names((await administrator.get<ApiTokenList>('/tokens')).body)).toContain('Scale at the counter');
+    expect((await administrator.ask('DELETE', `/tokens/${theirs.id}`)).status).toBe(200);
   });
 
   it.each([

@@ -1,3 +1,4 @@
+import { setTimeout as sleep } from 'node:timers/promises';
 import type { Invited, Me, PeopleList, PersonView, Problem } from '../../libs/contracts';
 import { withDatabase } from '../../libs/testing';
 import { ApiShop, Caller, PASSWORD, type Answer } from './api-shop';
@@ -193,7 +194,15 @@ describe('a changed person', () => {
     expect((await change(me, { role: 'manager' })).status).toBe(409);
     expect((await change(me, { active: false })).status).toBe(409);
     const { person: second, caller } = await join('second', 'administrator');
-    const both = await Promise.all([change(me, { active: false }), change(second, { active: false }, caller)]);
+    // Both have asked before either is let through.
+    const client = await db.pool.connect();
+    await client.query(`BEGIN; SELECT FROM person WHERE role = 'administrator' FOR UPDATE`);
+    const asked = Promise.all([change(me, { active: false }), change(second, { active: false }, caller)]);
+    const waiting = `SELECT FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'`;
+    while ((await db.pool.query(waiting)).rowCount! < 2) await sleep(20);
+    await client.query('COMMIT');
+    client.release();
+    const both = await asked;
     expect(both.map(({ status }) => status).sort()).toEqual([200, 409]);
     await db.pool.query(`UPDATE person SET active = true, role = 'administrator' WHERE login = 'administrator'`);
     administrator = callerOf(await shop.signIn('administrator', PASSWORD));
