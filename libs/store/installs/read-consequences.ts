@@ -9,13 +9,13 @@ export async function readConsequences(db: Db, unitIds: readonly number[]): Prom
     SELECT id, ticket_id AS "ticketId", unit_id AS "unitId", position_id AS "positionId", place, part_id AS "partId",
            verdict, severity, state, accepted_until - DATE '1970-01-01' AS "acceptedUntil", reason->>'rule' AS rule,
            COALESCE(reason->>'kind', 'verdict') AS kind
-    FROM flag WHERE unit_id = ANY(${ids}::text::int[]) AND state <> 'cleared' ORDER BY id`;
+    FROM flag WHERE unit_id = ANY(${ids}::int[]) AND state <> 'cleared' ORDER BY id`;
   const reasons = await readReasons(db, ids);
   const noteRows = await db.$queryRaw<(StandingNote & { settled: boolean; settledPart: number | null })[]>`
     SELECT n.id, n.unit_id AS "unitId", n.position_id AS "positionId", n.place, s.key AS source,
            n.closed_at IS NULL AS open, n.closed_by IS NOT NULL AS settled, n.settled_part_id AS "settledPart"
     FROM unit_note n JOIN source s ON s.id = n.source_id
-    WHERE n.unit_id = ANY(${ids}::text::int[]) ORDER BY n.id`;
+    WHERE n.unit_id = ANY(${ids}::int[]) ORDER BY n.id`;
   const notes = noteRows.map(({ settled, settledPart, ...note }) =>
     settled && !note.open ? { ...note, settledAbout: settledPart } : note,
   );
@@ -44,7 +44,7 @@ async function readReasons(db: Db, unitIds: string): Promise<readonly StandingRe
       FROM callback c,
            LATERAL (SELECT r.id, r.callback_id, r.withdrawn_at IS NOT NULL AS withdrawn, r.position_id, r.place, r.part_id, r.source_id
                     FROM callback_reason r WHERE r.callback_id = c.id OFFSET 0) r
-      WHERE c.unit_id = ANY(${unitIds}::text::int[]) ORDER BY r.id)
+      WHERE c.unit_id = ANY(${unitIds}::int[]) ORDER BY r.id)
     SELECT array_agg(id)::text AS ids, array_agg(callback_id)::text AS "callbackIds", array_agg(live)::text AS live,
            array_agg(withdrawn)::text AS withdrawn, array_agg(unit_id)::text AS "unitIds",
            array_agg(position_id)::text AS "positionIds", array_agg(place)::text AS places, array_agg(part_id)::text AS "partIds",

@@ -15,8 +15,7 @@ export async function lockUnits(db: Db, choice: InstallChoice, zone: string): Pr
 
 function unitsOf(choice: InstallChoice, zone: string): Prisma.Sql {
   // By their ids: what is joined to a table of thousands of places is sought by reading every unit of the shop.
-  const named = (ids: readonly number[]) =>
-    Prisma.sql`SELECT id FROM unit WHERE id = ANY(${arrayText(ids)}::text::int[])`;
+  const named = (ids: readonly number[]) => Prisma.sql`SELECT id FROM unit WHERE id = ANY(${arrayText(ids)}::int[])`;
   if ('unitIds' in choice) return named(choice.unitIds);
   if ('places' in choice) return named([...new Set(choice.places.map(({ unitId }) => unitId))]);
   const { tables, from, where } = chosen(choice, zone);

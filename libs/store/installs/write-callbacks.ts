@@ -14,8 +14,8 @@ export async function addReasons(db: Db, reasons: readonly ReasonAdd[], recheckI
   const opened = await db.$executeRaw`
     INSERT INTO callback (unit_id, owner_id, location_id, urgent, recheck_id)
     SELECT u.unit_id, o.id, o.location_id, u.urgent, ${recheckId}::int
-    FROM unnest(${arrayText(units)}::text::int[], ${arrayText([...owners.values()])}::text::int[],
-                ${arrayText(units.map((id) => (urgent.has(id) ? 't' : 'f')))}::text::boolean[])
+    FROM unnest(${arrayText(units)}::int[], ${arrayText([...owners.values()])}::int[],
+                ${arrayText(units.map((id) => (urgent.has(id) ? 't' : 'f')))}::boolean[])
       AS u(unit_id, owner_id, urgent)
     -- Nobody is left to be called about the unit of an owner who was forgotten.
     JOIN owner o ON o.id = u.owner_id AND o.erased_at IS NULL
@@ -28,9 +28,9 @@ export async function addReasons(db: Db, reasons: readonly ReasonAdd[], recheckI
   await db.$executeRaw`
     INSERT INTO callback_reason (callback_id, source_id, position_id, place, part_id, verdict, action, detail, recheck_id)
     SELECT c.id, d.source_id, r.position_id, r.place, r.part_id, r.verdict, d.action, d.detail, ${recheckId}::int
-    FROM unnest(${column((one) => one.unitId)}::text::int[], ${column((one) => one.positionId)}::text::int[],
-                ${column((one) => one.place)}::text::int[], ${column((one) => one.partId)}::text::int[],
-                ${column((one) => one.verdict)}::text::text[], ${column((one) => numbers.get(one.detail)!)}::text::int[])
+    FROM unnest(${column((one) => one.unitId)}::int[], ${column((one) => one.positionId)}::int[],
+                ${column((one) => one.place)}::int[], ${column((one) => one.partId)}::int[],
+                ${column((one) => one.verdict)}::text[], ${column((one) => numbers.get(one.detail)!)}::int[])
       AS r(unit_id, position_id, place, part_id, verdict, said)
     JOIN (SELECT w.n, s.id AS source_id, w.one->>'action' AS action, w.one->'detail' AS detail
           FROM jsonb_array_elements(${JSON.stringify([...said.values()])}::jsonb) WITH ORDINALITY AS w(one, n)
@@ -61,8 +61,8 @@ export async function withdrawReasons(
   await db.$executeRaw`
     UPDATE callback_reason r SET withdrawn_at = now(), withdrawn_why = (${whys}::text[])[c.n],
            recheck_id = COALESCE(${recheckId}::int, r.recheck_id)
-    FROM unnest(${arrayText(closings.map(({ id }) => id))}::text::int[],
-                ${arrayText(closings.map(({ why }) => numbers.get(why)!))}::text::int[]) AS c(id, n)
+    FROM unnest(${arrayText(closings.map(({ id }) => id))}::int[],
+                ${arrayText(closings.map(({ why }) => numbers.get(why)!))}::int[]) AS c(id, n)
     WHERE r.id = c.id AND r.withdrawn_at IS NULL`;
   return closeEmptied(db, closings, recheckId);
 }
@@ -79,8 +79,8 @@ async function closeEmptied(db: Db, closings: readonly ReasonClosing[], recheckI
     FROM (
       SELECT c.callback_id, CASE WHEN bool_and(c.mended) THEN 'settled' ELSE 'withdrawn' END AS state,
              string_agg(DISTINCT (${whys}::text[])[c.n], ' ') AS why
-      FROM unnest(${column((one) => one.callbackId)}::text::int[], ${column((one) => (one.mended ? 't' : 'f'))}::text::boolean[],
-                  ${column(({ why }) => numbers.get(why)!)}::text::int[]) AS c(callback_id, mended, n)
+      FROM unnest(${column((one) => one.callbackId)}::int[], ${column((one) => (one.mended ? 't' : 'f'))}::boolean[],
+                  ${column(({ why }) => numbers.get(why)!)}::int[]) AS c(callback_id, mended, n)
       GROUP BY c.callback_id
     ) e
     WHERE k.id = e.callback_id AND k.state = 'open'

@@ -20,14 +20,14 @@ export async function writeVerdicts(
   return db.$executeRaw`
     WITH v AS MATERIALIZED (
       SELECT * FROM unnest(
-        ${column((one) => one.unitId)}::text::int[], ${column((one) => one.positionId)}::text::int[],
-        ${column((one) => one.place)}::text::int[], ${column((one) => one.ticketId)}::text::int[],
-        ${column((one) => one.partId)}::text::int[], ${column((one) => one.from)}::text::text[],
-        ${column((one) => one.to)}::text::text[], ${column((one) => ids[numbers.get(one.judgement)!]!)}::text::int[])
+        ${column((one) => one.unitId)}::int[], ${column((one) => one.positionId)}::int[],
+        ${column((one) => one.place)}::int[], ${column((one) => one.ticketId)}::int[],
+        ${column((one) => one.partId)}::int[], ${column((one) => one.from)}::text[],
+        ${column((one) => one.to)}::text[], ${column((one) => ids[numbers.get(one.judgement)!]!)}::int[])
         AS v(unit_id, position_id, place, ticket_id, part_id, was, is_now, judgement_id)
     ), why AS (
       INSERT INTO judgement (id, body)
-      SELECT (${arrayText(ids)}::text::int[])[w.n], w.body
+      SELECT (${arrayText(ids)}::int[])[w.n], w.body
       FROM jsonb_array_elements(${JSON.stringify([...numbers.keys()])}::jsonb) WITH ORDINALITY AS w(body, n)
     ), written AS (
       UPDATE install i
@@ -47,7 +47,7 @@ export async function confirmVerdicts(db: Db, places: readonly PlaceOfUnit[], re
   const column = (name: keyof PlaceOfUnit) => arrayText(places.map((one) => one[name]));
   await db.$executeRaw`
     UPDATE install i SET judged_revision = ${revision}::int
-    FROM unnest(${column('unitId')}::text::int[], ${column('positionId')}::text::int[], ${column('place')}::text::int[])
+    FROM unnest(${column('unitId')}::int[], ${column('positionId')}::int[], ${column('place')}::int[])
       AS v(unit_id, position_id, place)
     WHERE i.unit_id = v.unit_id AND i.position_id = v.position_id AND i.place = v.place
       AND i.judged_revision IS DISTINCT FROM ${revision}::int`;

@@ -70,6 +70,8 @@ export interface PlanCut {
   readonly unitsAChunk: number;
   readonly lookBackFrom: Day | null;
   readonly keepFirst: boolean;
+  /** A scope estimated at so many installs, and at no small share of all, is read from end to end, not looked up. */
+  readonly wideFrom: number;
 }
 
 export interface RecheckStore {

@@ -55,14 +55,16 @@ export class RecheckBench {
 
   /** A bulletin that reaches about k installs and changes none; milliseconds. */
   async reaching(k: number): Promise<{ readonly judged: number; readonly ms: number }> {
-    const seen = await this.timed(async () => (await this.publish(this.rules(k, BARRED_NOWHERE))).row);
+    const seen = await this.timed(
+      async () => (await this.publish(this.rules(k, this.fewestPositions(k), BARRED_NOWHERE))).row,
+    );
     return { judged: seen[0]!.row.judged, ms: median(seen.map(({ ms }) => ms)) };
   }
 
   /** Once, as it takes long: a bulletin that changes about k installs, flags the units in the shop and calls the other owners; and its withdrawal. */
   async changing(k: number): Promise<BenchLine[]> {
     const bareMs = await this.bareMs();
-    const { id, row } = await this.publish(this.rules(k, { required: 'HOLM/NEW', action: 'call-back' }));
+    const { id, row } = await this.publish(this.rules(k, POSITIONS, { required: 'HOLM/NEW', action: 'call-back' }));
     const [there, back] = [took(row).ms, took(await this.withdraw(id)).ms];
     const { changed, flagsRaised, callbacksOpened } = row;
     const what = `bulletin that changes ${changed} installs, with ${flagsRaised} flags and ${callbacksOpened} calls`;
@@ -81,7 +83,7 @@ export class RecheckBench {
     for (let round = 0; round < this.rounds; round++) {
       const before = await this.calls();
       const begun = performance.now();
-      const done = this.publish(this.rules(1_000, { required: 'HOLM/NEW', action: 'call-back' }));
+      const done = this.publish(this.rules(1_000, 1, { required: 'HOLM/NEW', action: 'call-back' }));
       while ((await this.calls()) === before) await new Promise((resolve) => setTimeout(resolve, 2));
       firsts.push(performance.now() - begun);
       const { id, row } = await done;
@@ -102,18 +104,24 @@ export class RecheckBench {
     return finished(this.shop.store, recheckId);
   }
 
-  /** Rules that reach about k installs: whole lines, or some positions of one, or a share of the build dates of one. */
-  private rules(k: number, more: Partial<FitRuleFile>): readonly FitRuleFile[] {
-    const perPlace = this.shop.rows / LINES / POSITIONS;
-    const places = Math.max(1, Math.round(k / perPlace));
-    const share = Math.min(1, k / (places * perPlace));
+  /**
+   * Rules that reach about k installs, so many positions of each unit: a share of the build dates of as few lines as will
+   * do. So k installs are of equally many units however large the shop is.
+   */
+  private rules(k: number, positions: number, more: Partial<FitRuleFile>): readonly FitRuleFile[] {
+    const perLine = (this.shop.rows / LINES / POSITIONS) * positions;
+    const lines = Math.min(LINES, Math.max(1, Math.ceil(k / perLine)));
+    const share = Math.min(1, k / (lines * perLine));
     const built = share >= 1 ? { from: null, to: null } : { from: builtAt(0), to: builtAt(share) };
-    return Array.from({ length: Math.ceil(places / POSITIONS) }, (_, line) => {
-      const positions = Array.from({ length: Math.min(POSITIONS, places - line * POSITIONS) }, (_, at) =>
-        positionCode(at),
-      );
-      return rule(`FR-B${++this.number}`, { line: lineCode(line), positions, built, ...more });
-    });
+    const about = { positions: Array.from({ length: positions }, (_, at) => positionCode(at)), built };
+    return Array.from({ length: lines }, (_, line) =>
+      rule(`FR-B${++this.number}`, { line: lineCode(line), ...about, ...more }),
+    );
+  }
+
+  /** One position, as of most bulletins, unless the shop has not as many units. */
+  private fewestPositions(k: number): number {
+    return Math.min(POSITIONS, Math.max(1, Math.ceil((k * POSITIONS) / this.shop.rows)));
   }
 
   private async publish(opens: readonly FitRuleFile[]): Promise<{ readonly id: number; readonly row: RecheckRow }> {

@@ -9,7 +9,8 @@ import type { NumberRows } from './number-rows';
 import { readUnits } from './read-units';
 import { STANDING } from './standing-sql';
 
-const UNIT = SCANNED.unit;
+/** Taken hold of once: they are looked up for every row. */
+const [UNIT, WIDTH] = [SCANNED.unit, SCANNED_COLUMNS];
 const CODE = verdicts.map((word, code) => `WHEN '${word}' THEN ${code}`).join(' ');
 
 /** The rows of a chunk in the order of SCANNED: what a scan costs the database. */
@@ -41,7 +42,7 @@ export async function scanInstalls(
 function unitsOf(rows: Int32Array, count: number): readonly number[] {
   const ids: number[] = [];
   let last = -1;
-  for (let at = UNIT; at < count * SCANNED_COLUMNS; at += SCANNED_COLUMNS) {
+  for (let at = UNIT; at < count * WIDTH; at += WIDTH) {
     const id = rows[at]!;
     if (id !== last) ids.push((last = id));
   }
