@@ -11,14 +11,14 @@ export async function nextUnits(
   after: number,
   limit: number,
   zone: string,
-): Promise<{ fromUnit: number; toUnit: number } | null> {
+): Promise<{ fromUnit: number; toUnit: number; units: readonly number[] } | null> {
   const tables = scope.everything ? Prisma.empty : Prisma.sql`${areaTable(scope)}, `;
   const from = scope.everything ? Prisma.sql`install i` : Prisma.sql`area JOIN install i ON ${IN_AREA}`;
-  const rows = await db.$queryRaw<{ fromUnit: number | null; toUnit: number | null }[]>`
+  const rows = await db.$queryRaw<{ units: number[] | null }[]>`
     WITH ${tables} page AS (
       SELECT DISTINCT i.unit_id FROM ${from}
       WHERE i.unit_id > ${after}::int AND ${inReach(lookBackFrom, zone)} ORDER BY i.unit_id LIMIT ${limit}::int)
-    SELECT min(unit_id) AS "fromUnit", max(unit_id) AS "toUnit" FROM page`;
-  const { fromUnit, toUnit } = rows[0]!;
-  return fromUnit === null || toUnit === null ? null : { fromUnit, toUnit };
+    SELECT array_agg(unit_id ORDER BY unit_id) AS units FROM page`;
+  const { units } = rows[0]!;
+  return units === null ? null : { fromUnit: units[0]!, toUnit: units.at(-1)!, units };
 }

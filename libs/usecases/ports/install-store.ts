@@ -132,7 +132,7 @@ export interface InstallStore {
     lookBackFrom: Day | null,
     after: number,
     limit: number,
-  ): Promise<{ readonly fromUnit: number; readonly toUnit: number } | null>;
+  ): Promise<Required<Pick<ScopeChoice, 'fromUnit' | 'toUnit' | 'units'>> | null>;
   names(places: readonly PlaceOfUnit[]): Promise<readonly PlaceNames[]>;
   /** Locks the units of the choice in order of id, so that nobody changes their facts meanwhile; answers their ids. */
   lockUnits(choice: InstallChoice): Promise<readonly number[]>;
