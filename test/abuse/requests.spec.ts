@@ -15,7 +15,7 @@ import {
   type TicketView,
 } from '../../libs/contracts';
 import { withDatabase } from '../../libs/testing';
-import { ApiShop, Caller, PASSWORD } from '../api/api-shop';
+import { ApiShop, type Caller } from '../api/api-shop';
 import { sums as sumsOf } from './sums';
 
 const db = withDatabase();
@@ -349,12 +349,7 @@ describe('a request that means harm', () => {
   });
 
   it('42: is shown nothing of another location by a page that begins where somebody else’s does', async () => {
-    await db.pool.query(
-      `INSERT INTO person (login, name, role, location_id, password_hash)
-       SELECT 'far', 'Far', 'counter', 2, password_hash FROM person WHERE login = 'manager'`,
-    );
-    const signedIn = await shop.signIn('far', PASSWORD);
-    const far = new Caller(shop.api.url, signedIn.headers.get('set-cookie')!.split(';')[0]!);
+    const far = await shop.elsewhere('counter');
     const others = [ticket, await shop.newTicket('18020042')];
     const calls: number[] = [];
     for (const { unit } of others) {

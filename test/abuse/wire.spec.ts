@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { Client } from 'pg';
 import type { BulletinDetail, CallbackView, Problem, TicketView } from '../../libs/contracts';
 import { withDatabase } from '../../libs/testing';
-import { ApiShop, Caller, PASSWORD, rule, type Answer } from '../api/api-shop';
+import { ApiShop, type Caller, rule, type Answer } from '../api/api-shop';
 
 const db = withDatabase();
 let shop: ApiShop;
@@ -96,12 +96,7 @@ describe('what is sent over the wire', () => {
 
 describe('a ticket of another location', () => {
   it('4: is answered as one that is not there, after the same questions', async () => {
-    await db.pool.query(
-      `INSERT INTO person (login, name, role, location_id, password_hash)
-       SELECT 'far', 'Far', 'technician', 2, password_hash FROM person WHERE login = 'manager'`,
-    );
-    const signedIn = await shop.signIn('far', PASSWORD);
-    const far = new Caller(shop.api.url, signedIn.headers.get('set-cookie')!.split(';')[0]!);
+    const far = await shop.elsewhere('technician');
     await far.get('/session');
     const asked = jest.spyOn(Client.prototype, 'query');
     const told = async (id: number) => {

@@ -316,14 +316,7 @@ describe('what the API gives away', () => {
 
   it('holds nothing of another location', async () => {
     const ticket = await shop.newTicket('17030001');
-    await db.pool.query(
-      `INSERT INTO person (login, name, role, location_id, password_hash)
-       SELECT 'far', 'Far', 'counter', 2, password_hash FROM person WHERE login = 'manager'`,
-    );
-    const far = new Caller(
-      shop.api.url,
-      (await shop.signIn('far', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!,
-    );
+    const far = await shop.elsewhere('counter');
     expect((await far.get(`/tickets/${ticket.id}`)).status).toBe(404);
     expect((await far.change('PATCH', `/tickets/${ticket.id}`, ticket.version, { complaint: 'x' })).status).toBe(404);
     expect((await far.ask('POST', '/tickets', { unitId: ticket.unit.id })).status).toBe(400);
@@ -338,14 +331,7 @@ describe('what the API gives away', () => {
       [ticket.unit.id, owner],
     );
     const call = rows[0]!.id;
-    await db.pool.query(
-      `INSERT INTO person (login, name, role, location_id, password_hash)
-       SELECT 'afar', 'Afar', 'counter', 2, password_hash FROM person WHERE login = 'manager'`,
-    );
-    const afar = new Caller(
-      shop.api.url,
-      (await shop.signIn('afar', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!,
-    );
+    const afar = await shop.elsewhere('counter');
     const near = await shop.as('manager');
     const seen = async (caller: Caller) => ({
       owners: (await caller.get<unknown[]>('/owners?q=Ole')).body.length > 0,
@@ -363,14 +349,7 @@ describe('what the API gives away', () => {
 
   it('lets a manager of another location read a ticket and its call, and change only the call', async () => {
     const ticket = await shop.newTicket('17030003');
-    await db.pool.query(
-      `INSERT INTO person (login, name, role, location_id, password_hash)
-       SELECT 'overseer', 'Overseer', 'manager', 2, password_hash FROM person WHERE login = 'manager'`,
-    );
-    const overseer = new Caller(
-      shop.api.url,
-      (await shop.signIn('overseer', PASSWORD)).headers.get('set-cookie')!.split(';')[0]!,
-    );
+    const overseer = await shop.elsewhere('manager');
     expect((await overseer.get(`/tickets/${ticket.id}`)).status).toBe(200);
     const change = await overseer.change('PATCH', `/tickets/${ticket.id}`, ticket.version, { complaint: 'x' });
     expect(change.status).toBe(404);

@@ -114,6 +114,7 @@ export function rule(key: string, more: Partial<FitRuleFile>): FitRuleFile {
  */
 export class ApiShop {
   private callers = new Map<Role, Caller>();
+  private elsewherePeople = 0;
 
   private constructor(
     readonly api: RunningApi,
@@ -163,10 +164,25 @@ export class ApiShop {
   async as(role: Role): Promise<Caller> {
     const known = this.callers.get(role);
     if (known) return known;
-    const answer = await this.signIn(role, PASSWORD);
-    const caller = new Caller(this.api.url, answer.headers.get('set-cookie')!.split(';')[0]!);
+    const caller = await this.signedIn(role);
     this.callers.set(role, caller);
     return caller;
+  }
+
+  /** Somebody new with that role, of the second location, signed in. */
+  async elsewhere(role: Role): Promise<Caller> {
+    const login = `elsewhere-${++this.elsewherePeople}`;
+    await this.pool.query(
+      `INSERT INTO person (login, name, role, location_id, password_hash)
+       SELECT $1, 'Far', $2, 2, password_hash FROM person WHERE login = 'manager'`,
+      [login, role],
+    );
+    return this.signedIn(login);
+  }
+
+  private async signedIn(login: string): Promise<Caller> {
+    const answer = await this.signIn(login, PASSWORD);
+    return new Caller(this.api.url, answer.headers.get('set-cookie')!.split(';')[0]!);
   }
 
   /** A ticket for a new unit with the given serial, as it is after opening. */
